@@ -1,0 +1,7 @@
+package fusetale.quantity;
+
+/** Units. */
+public enum Unit {
+    /** V. */
+    VOLT
+}
