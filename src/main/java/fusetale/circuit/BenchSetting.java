@@ -1,0 +1,50 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Quantity;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An arrangement of the bench as a circuit file names it; {@code bench} turns it into deeds.
+ *
+ * @param name its key in the file
+ * @param powerOn whether the mains is connected
+ * @param mainsVolts mains voltage where not nominal, r.m.s.
+ * @param seriesLampWatts wattage of a lamp in the mains lead, where there is one
+ * @param pulledFuses fuses taken out of their clips
+ * @param unplugged connectors pulled off
+ * @param liftedPins pins unsoldered, {@code BR201.ac1}
+ * @param clips clip leads, each between two points
+ * @param heldOn drivers held on, by the name of the coil, lamp or logic output
+ * @param switches switches by name, true = closed
+ */
+public record BenchSetting(
+        String name,
+        boolean powerOn,
+        @Nullable Quantity mainsVolts,
+        @Nullable Quantity seriesLampWatts,
+        List<String> pulledFuses,
+        List<String> unplugged,
+        List<String> liftedPins,
+        List<Clip> clips,
+        List<String> heldOn,
+        Map<String, Boolean> switches) {
+    /** Copies what can change. */
+    public BenchSetting {
+        pulledFuses = List.copyOf(pulledFuses);
+        unplugged = List.copyOf(unplugged);
+        liftedPins = List.copyOf(liftedPins);
+        clips = List.copyOf(clips);
+        heldOn = List.copyOf(heldOn);
+        switches = Map.copyOf(switches);
+    }
+
+    /**
+     * A clip lead.
+     *
+     * @param from one end: a test point, a net or {@code PART.pin}
+     * @param to other end
+     */
+    public record Clip(String from, String to) {}
+}

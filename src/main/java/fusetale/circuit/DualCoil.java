@@ -1,0 +1,49 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Toleranced;
+import java.util.List;
+
+/**
+ * A coil of a strong and a holding winding in series, the holding one bridged by an end-of-stroke switch until the plunger is in.
+ *
+ * @param name reference designator
+ * @param one first pin's net
+ * @param two second pin's net
+ * @param powerOhms strong winding at 25 °C
+ * @param powerHenries its inductance
+ * @param holdOhms holding winding at 25 °C
+ * @param holdHenries its inductance
+ * @param endOfStroke how the switch behaves
+ * @param pulledIn whether the plunger is in
+ * @param about notes
+ */
+public record DualCoil(
+        String name,
+        Net one,
+        Net two,
+        Toleranced powerOhms,
+        Toleranced powerHenries,
+        Toleranced holdOhms,
+        Toleranced holdHenries,
+        EndOfStroke endOfStroke,
+        boolean pulledIn,
+        About about)
+        implements Part {
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("one", one), new Pin("two", two));
+    }
+
+    @Override
+    public DualCoil rewired(String pin, Net net) {
+        return switch (pin) {
+            case "one" ->
+                new DualCoil(
+                        name, net, two, powerOhms, powerHenries, holdOhms, holdHenries, endOfStroke, pulledIn, about);
+            case "two" ->
+                new DualCoil(
+                        name, one, net, powerOhms, powerHenries, holdOhms, holdHenries, endOfStroke, pulledIn, about);
+            default -> throw noPin(pin);
+        };
+    }
+}

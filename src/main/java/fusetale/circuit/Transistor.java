@@ -1,0 +1,31 @@
+package fusetale.circuit;
+
+import java.util.List;
+
+/**
+ * A bipolar transistor.
+ *
+ * @param name reference designator
+ * @param collector net of the pin of that name
+ * @param base net of the pin of that name
+ * @param emitter net of the pin of that name
+ * @param model polarity and electrical model
+ * @param about notes
+ */
+public record Transistor(String name, Net collector, Net base, Net emitter, TransistorModel model, About about)
+        implements Part {
+    @Override
+    public List<Pin> pins() {
+        return List.of(new Pin("collector", collector), new Pin("base", base), new Pin("emitter", emitter));
+    }
+
+    @Override
+    public Transistor rewired(String pin, Net net) {
+        return switch (pin) {
+            case "collector" -> new Transistor(name, net, base, emitter, model, about);
+            case "base" -> new Transistor(name, collector, net, emitter, model, about);
+            case "emitter" -> new Transistor(name, collector, base, net, model, about);
+            default -> throw noPin(pin);
+        };
+    }
+}

@@ -1,0 +1,60 @@
+package fusetale.mna;
+
+/**
+ * A nonlinear, time-dependent or dynamic element as the linear network sees it: through one or more ports, currents a
+ * function of port voltages, i = f(v). Current flows from the port's first node through the element to the second.
+ *
+ * <p>What {@link #evaluate} returns comes on top of two linear pieces the network carries for the law: {@link
+ * #baselineSiemens} across each port (a law that is nearly linear puts its usual conductance there and returns only the
+ * deviation: ports whose deviation has no slope cost nothing to solve) and {@link #farads} across each port.
+ *
+ * <p>Laws are immutable; what changes lives in the {@link PortPoint} of one solver.
+ */
+public interface PortLaw {
+    /** Number of ports, 1 or more. */
+    int ports();
+
+    /** Number of own states (a temperature, say) that follow dw/dt = g(v, w); usually none. */
+    default int states() {
+        return 0;
+    }
+
+    /** State {@code state} at rest, where nothing is known better. */
+    default double restingState(int state) {
+        return 0;
+    }
+
+    /** Linear conductance [S] across a port, stamped into the network beside this law; 0 or more. */
+    default double baselineSiemens(int port) {
+        return 0;
+    }
+
+    /** Linear capacitance [F] across a port, stamped into the network beside this law; 0 or more. */
+    default double farads(int port) {
+        return 0;
+    }
+
+    /**
+     * Currents and slopes at the voltages of {@code at}.
+     *
+     * @param at volts, start, seconds and stepSeconds are read; everything else is written. Modified.
+     */
+    void evaluate(PortPoint at);
+
+    /**
+     * Limits one Newton step of a port voltage, as junctions need it.
+     *
+     * @param port which port
+     * @param proposedVolts where Newton wants to go
+     * @param presentVolts where it is
+     * @return where to go, between the two
+     */
+    default double limited(int port, double proposedVolts, double presentVolts) {
+        return proposedVolts;
+    }
+
+    /** Times [s] at which the law changes abruptly, within one period or one run; steps land on them. */
+    default double[] corners() {
+        return new double[0];
+    }
+}

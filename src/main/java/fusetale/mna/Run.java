@@ -1,0 +1,19 @@
+package fusetale.mna;
+
+import fusetale.signal.Waveform;
+
+/** Voltages and currents over one period or one run. Immutable. */
+public interface Run {
+    /** Voltage [V] of node one against node two. */
+    Waveform volts(int one, int two);
+
+    /**
+     * Current [A] through an element from its first node to its second; ports and windings are {@code name.k}.
+     *
+     * @throws IllegalArgumentException where there is no such element
+     */
+    Waveform amps(String element);
+
+    /** Cost and quality. */
+    Work work();
+}
