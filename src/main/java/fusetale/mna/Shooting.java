@@ -24,7 +24,10 @@ final class Shooting {
     private static final double FAST_RATIO = 1e-5;
 
     private static final double FAST_FLOOR_VOLTS = 1;
-    private static final int MOST_REFINEMENTS = 8;
+
+    private static final int MOST_REFINEMENTS = 3;
+    /** A corner that moved inside its step since the steps were laid may err by this many times the accuracy, once. */
+    private static final double TOLERATED = 5;
 
     private final Stepper stepper;
     private final Layout layout;
@@ -100,11 +103,13 @@ final class Shooting {
             double norm = norm(residual);
             double fast = fastNorm();
             if (norm <= settings.periodicity() && fast <= FAST_RATIO) {
-                if (refinements < MOST_REFINEMENTS && worst() > 2 * settings.accuracy()) {
-                    Mesh finer = mesh.adapted(errors, settings.accuracy(), settings.accuracy() / 40, COARSEST);
+                if (refinements < MOST_REFINEMENTS && worst() > TOLERATED * settings.accuracy()) {
                     refinements++;
-                    mesh = finer;
+                    save();
+                    mesh = adaptiveCycle();
+                    restore();
                     before = norm;
+                    step = new double[0];
                     continue;
                 }
                 return found(mesh, pass, norm, solvesBefore);

@@ -76,7 +76,7 @@ final class Structure {
         Groups joined = new Groups(network.nodes().size());
         Groups fed = new Groups(network.nodes().size());
         for (Element e : network.elements()) {
-            for (Element.Ends ends : ends(e)) {
+            for (Element.Ends ends : e.ends()) {
                 boolean current = e instanceof Element.CurrentSource
                         || e instanceof Element.CurrentByVoltage
                         || e instanceof Element.CurrentByCurrent;
@@ -109,47 +109,6 @@ final class Structure {
         }
     }
 
-    private static List<Element.Ends> ends(Element e) {
-        if (e instanceof Element.CoupledInductors c) {
-            return c.windings();
-        }
-        if (e instanceof Element.Ported p) {
-            return p.ports();
-        }
-        return List.of(endsOfTwo(e));
-    }
-
-    private static Element.Ends endsOfTwo(Element e) {
-        if (e instanceof Element.Resistor x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.Capacitor x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.Inductor x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.VoltageSource x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.CurrentSource x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.VoltageByVoltage x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.VoltageByCurrent x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.CurrentByVoltage x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        if (e instanceof Element.CurrentByCurrent x) {
-            return new Element.Ends(x.one(), x.two());
-        }
-        throw new IllegalStateException("an element with other ends: " + e.name());
-    }
-
     /** Rings of voltage sources; at rest inductors are part of them. */
     private void loops(boolean atRest) {
         Map<Integer, List<Edge>> tree = new LinkedHashMap<>();
@@ -162,7 +121,7 @@ final class Structure {
             if (!source && !(atRest && winding)) {
                 continue;
             }
-            for (Element.Ends ends : ends(e)) {
+            for (Element.Ends ends : e.ends()) {
                 if (joined.root(ends.one()) == joined.root(ends.two())) {
                     List<String> names = new ArrayList<>(path(tree, ends.one(), ends.two()));
                     names.add(e.name());
