@@ -22,7 +22,7 @@ final class EndsAxis extends NumberAxis {
     EndsAxis(double low, double high, DoubleFunction<String> text) {
         super(null);
         this.text = text;
-        setRange(new Range(low, high), false, false);
+        setRange(new Range(low, high), true, false);
         setAxisLineVisible(true);
         setAxisLinePaint(Ink.RULE);
         setTickMarksVisible(false);

@@ -17,11 +17,17 @@ final class Figures {
     private static final String PREFIXES = "pnμm kMG";
     private static final int NO_PREFIX = 4;
 
+    /** Less than this is rounding of the solver, whatever the unit. */
+    private static final double NOTHING = 1e-10;
+
     private Figures() {}
 
     /** A pure number without trailing zeros, three digits at most. */
     static String plain(double value) {
-        return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** {@code 4.70 kohm}, {@code 47.2 A}, {@code 0.00 V}. */
@@ -29,13 +35,13 @@ final class Figures {
         if (Double.isInfinite(value)) {
             return "OL";
         }
-        int thousand = value == 0 ? 0 : (int) Math.floor(Math.log10(Math.abs(value) * 1.0005) / 3);
+        int thousand = Math.abs(value) < NOTHING ? 0 : (int) Math.floor(Math.log10(Math.abs(value) * 1.0005) / 3);
         // A repairer reads 0.58 V rather than 580 mV: volts and amperes keep their unit down to a hundredth.
         if (thousand < 0 && Math.abs(value) >= 0.01) {
             thousand = 0;
         }
         int index = Math.max(0, Math.min(PREFIXES.length() - 1, thousand + NO_PREFIX));
-        double scaled = value / Math.pow(1000, index - NO_PREFIX);
+        double scaled = Math.abs(value) < NOTHING ? 0 : value / Math.pow(1000, index - NO_PREFIX);
         double size = Math.abs(scaled);
         int decimals = size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2;
         String prefix = index == NO_PREFIX ? "" : PREFIXES.substring(index, index + 1);
@@ -86,6 +92,9 @@ final class Figures {
     }
 
     private static String plain2(double value) {
-        return new BigDecimal(value).round(new MathContext(2)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(2))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

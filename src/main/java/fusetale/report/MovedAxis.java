@@ -3,6 +3,7 @@ package fusetale.report;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberAxis;
@@ -34,7 +35,7 @@ final class MovedAxis extends NumberAxis {
         super(null);
         leftEnd = -end(-lowest);
         rightEnd = end(highest);
-        setRange(new Range(leftEnd, rightEnd), false, false);
+        setRange(new Range(leftEnd, rightEnd), true, false);
         setAxisLineVisible(false);
         setTickMarksVisible(false);
         setTickLabelFont(Type.TABLE.at(14));
@@ -45,6 +46,13 @@ final class MovedAxis extends NumberAxis {
     static double steps(double moved) {
         double size = Math.abs(moved);
         return size <= 1 ? moved : Math.signum(moved) * (1 + Math.log10(size));
+    }
+
+    /** The figures marked on the scale. */
+    double[] marks() {
+        return Arrays.stream(TICKS)
+                .filter(at -> at >= leftEnd && at <= rightEnd)
+                .toArray();
     }
 
     @Override
@@ -65,11 +73,9 @@ final class MovedAxis extends NumberAxis {
     @Override
     public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
-        for (double at : TICKS) {
-            if (at >= leftEnd && at <= rightEnd) {
-                String text = Figures.plain(Math.abs(at)) + "×";
-                ticks.add(new NumberTick(TickType.MAJOR, at, text, TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
-            }
+        for (double at : marks()) {
+            String text = Figures.plain(Math.abs(at)) + "×";
+            ticks.add(new NumberTick(TickType.MAJOR, at, text, TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
         }
         return ticks;
     }

@@ -5,19 +5,19 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -62,12 +62,11 @@ public enum PictureFile {
             root.insertBefore(element(document, "desc", picture.description()), root.getFirstChild());
             root.insertBefore(element(document, "title", picture.sentence()), root.getFirstChild());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            try (Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8)) {
-                g.stream(root, writer, true, false);
-            } catch (SVGGraphics2DIOException e) {
-                throw new UncheckedIOException(new IOException(e));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
+            try {
+                // not Batik's own writer: that one names a DTD for readers to fetch
+                TransformerFactory.newInstance().newTransformer().transform(new DOMSource(root), new StreamResult(out));
+            } catch (TransformerException e) {
+                throw new IllegalStateException("this Java cannot write XML", e);
             }
             return out.toByteArray();
         }

@@ -1,7 +1,6 @@
 package fusetale.report;
 
 import fusetale.explore.Compared;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
@@ -26,14 +25,13 @@ final class StripChart {
             highest = Math.max(highest, signed(row));
         }
         XYPlot plot = new XYPlot(null, new MovedAxis(lowest, highest), rowAxis(rows.size()), null);
+        plot.addAnnotation(new StripLines());
         for (int i = 0; i < rows.size(); i++) {
             plot.addAnnotation(new StripRow(rows.get(i), i));
         }
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setRangeGridlinesVisible(false);
-        plot.setDomainGridlinePaint(Ink.FAINT_RULE);
-        plot.setDomainGridlineStroke(new BasicStroke(1f));
         plot.setInsets(RectangleInsets.ZERO_INSETS);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         AxisSpace below = new AxisSpace();

@@ -48,12 +48,12 @@ final class StripRow extends AbstractXYAnnotation {
         g.setColor(tells ? Ink.MARKER_LINE : Ink.SOFT_INK);
         g.setStroke(new BasicStroke(tells ? 3.2f : 1.4f));
         g.draw(new Line2D.Double(nominal, y, supposed, y));
-        Signs.ring(g, nominal, y);
         if (tells) {
             Signs.diamond(g, supposed, y);
         } else {
             Signs.hollowDiamond(g, supposed, y, Ink.PAPER);
         }
+        Signs.ring(g, nominal, y);
     }
 
     @Override

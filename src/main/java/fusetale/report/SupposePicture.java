@@ -7,6 +7,8 @@ import fusetale.explore.Doubt;
 import fusetale.explore.Outcome;
 import fusetale.explore.Trace;
 import fusetale.explore.Words;
+import fusetale.quantity.Unit;
+import fusetale.signal.Waveform;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -14,6 +16,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The picture of an outcome: the supposition as a sentence, what to beware of, how far each reading moved against what
@@ -29,8 +32,10 @@ public final class SupposePicture {
     private static final double MARGIN = 32;
     private static final double RIGHT = WIDTH - MARGIN;
     private static final double ROW_HEIGHT = 26;
+    private static final double ROOMY_ROW_HEIGHT = 32;
     private static final double FOOTER_HEIGHT = 46;
-    private static final double WAVES_HEIGHT = 244;
+    private static final double LEAST_WAVES_HEIGHT = 236;
+    private static final double MOST_WAVES_HEIGHT = 340;
     private static final double INSET = 18;
 
     private static final double FUNCTION_X = 296;
@@ -98,11 +103,12 @@ public final class SupposePicture {
         Pen pen = new Pen(g);
         double y = paintSentence(g, pen, 54);
         y = paintConsequences(g, pen, y + 30);
-        boolean waves = !outcome.traces().isEmpty();
-        double bottom = HEIGHT - FOOTER_HEIGHT - (waves ? WAVES_HEIGHT : 0);
-        paintStrip(g, pen, y + 16, bottom - 12);
-        if (waves) {
-            paintWaves(g, pen, bottom);
+        double floor = HEIGHT - FOOTER_HEIGHT;
+        if (outcome.traces().isEmpty()) {
+            paintStrip(g, pen, y + 16, floor - 12);
+        } else {
+            double bottom = paintStrip(g, pen, y + 16, floor - LEAST_WAVES_HEIGHT - 12);
+            paintWaves(g, pen, Math.max(bottom + 12, floor - MOST_WAVES_HEIGHT), floor);
         }
         paintFooter(g, pen);
     }
@@ -115,7 +121,7 @@ public final class SupposePicture {
         if (faults.isEmpty()) {
             pen.write(WORDS.say("picture.nothing"), plain, Ink.SOFT_INK, x, y);
         } else {
-            x = pen.write(WORDS.say("picture.suppose") + " ", plain, Ink.SOFT_INK, x, y);
+            x = pen.write(WORDS.say("picture.suppose") + " ", plain, Ink.SOFT_INK, x, y) + 6;
             for (int i = 0; i < faults.size(); i++) {
                 String between = i + 1 == faults.size() ? "." : " " + WORDS.say("picture.and") + " ";
                 if (x + Pen.width(faults.get(i) + ".", strong) > RIGHT && x > MARGIN) {
@@ -128,7 +134,12 @@ public final class SupposePicture {
                 x = pen.write(between, plain, Ink.SOFT_INK, x + (i + 1 == faults.size() ? 7 : 4), y) + 4;
             }
         }
-        pen.write(Pen.fitted(setting, Type.WORDS.at(17), RIGHT - MARGIN), Type.WORDS.at(17), Ink.SOFT_INK, MARGIN, y + 30);
+        pen.write(
+                Pen.fitted(setting, Type.WORDS.at(17), RIGHT - MARGIN),
+                Type.WORDS.at(17),
+                Ink.SOFT_INK,
+                MARGIN,
+                y + 30);
         return y + 30;
     }
 
@@ -168,7 +179,8 @@ public final class SupposePicture {
             }
             List<String> lines = Pen.lines(doubt.text(), font, RIGHT - x);
             for (int i = 0; i < lines.size() && i < 2; i++) {
-                String line = i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
+                String line =
+                        i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
                 pen.write(line, font, Ink.INK, x, y);
                 y += 24;
             }
@@ -177,35 +189,39 @@ public final class SupposePicture {
         return shown == 0 ? top - 24 : y - 24;
     }
 
-    private void paintStrip(Graphics2D g, Pen pen, double top, double bottom) {
+    /** Paints the paper of readings, as high as it needs and the room allows; gives its bottom. */
+    private double paintStrip(Graphics2D g, Pen pen, double top, double lowest) {
+        double first = top + 66;
+        double below = StripChart.SCALE_HEIGHT + 30;
+        List<Compared> all = outcome.readings();
+        int fit = (int) ((lowest - first - below) / ROW_HEIGHT);
+        List<Compared> rows = all.subList(0, Math.min(fit, all.size()));
+        double rowHeight =
+                Math.max(ROW_HEIGHT, Math.min(ROOMY_ROW_HEIGHT, (lowest - first - below) / Math.max(1, rows.size())));
+        double rowsHeight = rows.size() * rowHeight;
+        double bottom = first + rowsHeight + below;
         g.setColor(Ink.PAPER);
         g.fill(new Rectangle2D.Double(MARGIN, top, RIGHT - MARGIN, bottom - top));
-        double head = top + 34;
-        pen.write(WORDS.say("picture.moved"), Type.HEADING.at(20), Ink.INK, MARGIN + INSET, head);
-        double first = head + 18;
-        int fit = (int) ((bottom - first - StripChart.SCALE_HEIGHT - 26) / ROW_HEIGHT);
-        List<Compared> rows =
-                outcome.readings().subList(0, Math.min(fit, outcome.readings().size()));
-        paintLegend(g, pen, head);
-        double rowsHeight = rows.size() * ROW_HEIGHT;
+        pen.write(WORDS.say("picture.moved"), Type.HEADING.at(20), Ink.INK, MARGIN + INSET, top + 34);
+        paintLegend(g, pen, top + 34);
+        paintHeads(pen, top + 57);
         for (int i = 0; i < rows.size(); i++) {
-            paintRow(pen, rows.get(i), first + (i + 0.5) * ROW_HEIGHT + 5.5);
+            paintRow(pen, rows.get(i), first + (i + 0.5) * rowHeight + 5.5);
         }
         StripChart.of(rows)
                 .draw(
                         g,
                         new Rectangle2D.Double(
                                 STRIP_X, first, STRIP_END - STRIP_X, rowsHeight + StripChart.SCALE_HEIGHT));
-        double foot = first + rowsHeight + 17;
-        pen.writeEndingAt(WORDS.say("picture.lower"), Type.TABLE.at(14), Ink.SOFT_INK, STRIP_X - 8, foot);
-        pen.write(WORDS.say("picture.higher"), Type.TABLE.at(14), Ink.SOFT_INK, STRIP_END + 8, foot);
-        pen.write(left(rows.size()), Type.TABLE.at(15), Ink.SOFT_INK, MARGIN + INSET, foot + 22);
+        pen.write(left(rows.size()), Type.TABLE.at(15), Ink.SOFT_INK, MARGIN + INSET, bottom - 14);
+        return bottom;
     }
 
     /** What of the readings is not drawn. */
     private String left(int drawn) {
         int all = outcome.readings().size();
-        long moved = outcome.readings().stream().filter(r -> !r.tooCloseToTell()).count();
+        long moved =
+                outcome.readings().stream().filter(r -> !r.tooCloseToTell()).count();
         if (drawn == all) {
             return WORDS.say("picture.all", moved, all);
         }
@@ -214,17 +230,31 @@ public final class SupposePicture {
                 : WORDS.say("picture.rest-close", moved, all);
     }
 
+    /** The signs and what they mean, ending at the right edge. */
     private void paintLegend(Graphics2D g, Pen pen, double y) {
         Font font = Type.TABLE.at(15);
-        double x = STRIP_X + 24;
-        g.setColor(Ink.HEALTHY_RANGE);
-        g.fill(new Rectangle2D.Double(x, y - 12, 34, 14));
-        Signs.ring(g, x + 17, y - 5);
-        x = pen.write(WORDS.say("picture.healthy"), font, Ink.INK, x + 42, y) + 22;
-        Signs.diamond(g, x, y - 5);
-        x = pen.write(WORDS.say("picture.supposed"), font, Ink.INK, x + 13, y) + 22;
+        double x = SUPPOSED_END;
+        x = ending(pen, "picture.too-close", font, x, y);
         Signs.hollowDiamond(g, x, y - 5, Ink.PAPER);
-        pen.write(WORDS.say("picture.too-close"), font, Ink.INK, x + 13, y);
+        x = ending(pen, "picture.supposed", font, x - 26, y);
+        Signs.diamond(g, x, y - 5);
+        x = ending(pen, "picture.healthy", font, x - 26, y) - 12;
+        g.setColor(Ink.HEALTHY_RANGE);
+        g.fill(new Rectangle2D.Double(x - 17, y - 12, 34, 14));
+        Signs.ring(g, x, y - 5);
+    }
+
+    /** Writes a legend's text ending at {@code right}; gives where its sign goes. */
+    private static double ending(Pen pen, String key, Font font, double right, double y) {
+        String text = WORDS.say(key);
+        pen.writeEndingAt(text, font, Ink.INK, right, y);
+        return right - Pen.width(text, font) - 14;
+    }
+
+    private static void paintHeads(Pen pen, double y) {
+        Font font = Type.TABLE.at(14);
+        pen.write(WORDS.say("picture.lower"), font, Ink.SOFT_INK, STRIP_X, y);
+        pen.writeEndingAt(WORDS.say("picture.higher"), font, Ink.SOFT_INK, STRIP_END, y);
         pen.writeEndingAt(WORDS.say("picture.range-head"), font, Ink.SOFT_INK, HEALTHY_END, y);
         pen.writeEndingAt(WORDS.say("picture.built-head"), font, Ink.SOFT_INK, BUILT_END, y);
         pen.writeEndingAt(WORDS.say("picture.supposed-head"), font, Ink.MARKER_LINE, SUPPOSED_END, y);
@@ -251,40 +281,50 @@ public final class SupposePicture {
                 y);
     }
 
-    private void paintWaves(Graphics2D g, Pen pen, double top) {
+    private void paintWaves(Graphics2D g, Pen pen, double top, double bottom) {
         double cycle = 1 / outcome.question().healthy().mains().hertz().si();
         int count = outcome.traces().size();
-        double gap = 28;
+        double gap = 24;
         double width = (RIGHT - MARGIN - (count - 1) * gap) / Math.max(count, 2);
         for (int i = 0; i < count; i++) {
             Trace trace = outcome.traces().get(i);
             double x = MARGIN + i * (width + gap);
-            double right = x + width;
-            String unit = trace.unit().symbol();
-            double y = top + 20;
-            String supposed = Figures.of(trace.asSupposed().mean(), trace.unit());
-            String built = Figures.of(trace.asBuilt().mean(), trace.unit());
-            pen.writeEndingAt(supposed, Type.TABLE_FIGURE.at(16), Ink.MARKER_LINE, right, y);
-            double at = right - Pen.width(supposed, Type.TABLE_FIGURE.at(16)) - 13;
-            Signs.diamond(g, at, y - 5.5);
-            at -= 22;
-            pen.writeEndingAt(built, Type.TABLE.at(16), Ink.INK, at, y);
-            at -= Pen.width(built, Type.TABLE.at(16)) + 12;
-            Signs.ring(g, at, y - 5.5);
-            String title = trace.label() + ", " + WORDS.say("V".equals(unit) ? "picture.volts" : "picture.amperes");
-            pen.write(Pen.fitted(title, Type.HEADING.at(17), at - x - 12), Type.HEADING.at(17), Ink.INK, x, y);
+            paintWaveHead(g, pen, trace, x, x + width, top + 20);
             g.setColor(Ink.PAPER);
-            g.fill(new Rectangle2D.Double(x, top + 32, width, WAVES_HEIGHT - 40));
-            WaveChart.of(trace, cycle)
-                    .draw(g, new Rectangle2D.Double(x + 2, top + 44, width - 16, WAVES_HEIGHT - 54));
+            g.fill(new Rectangle2D.Double(x, top + 32, width, bottom - top - 38));
+            WaveChart.of(trace, cycle).draw(g, new Rectangle2D.Double(x + 2, top + 46, width - 20, bottom - top - 58));
         }
+    }
+
+    private static void paintWaveHead(Graphics2D g, Pen pen, Trace trace, double left, double right, double y) {
+        boolean steady =
+                Math.abs(trace.asBuilt().mean()) > 0.2 * trace.asBuilt().rms();
+        ToDoubleFunction<Waveform> size = steady ? Waveform::mean : Waveform::rms;
+        String supposed = Figures.of(size.applyAsDouble(trace.asSupposed()), trace.unit());
+        String built = Figures.of(size.applyAsDouble(trace.asBuilt()), trace.unit());
+        Font strong = Type.TABLE_FIGURE.at(16);
+        Font plain = Type.TABLE.at(16);
+        pen.writeEndingAt(supposed, strong, Ink.MARKER_LINE, right, y);
+        double x = right - Pen.width(supposed, strong) - 13;
+        Signs.diamond(g, x, y - 5.5);
+        x -= 18;
+        pen.writeEndingAt(built, plain, Ink.INK, x, y);
+        x -= Pen.width(built, plain) + 12;
+        Signs.ring(g, x, y - 5.5);
+        String kind = WORDS.say(steady ? "picture.mean" : "picture.rms");
+        x -= 12;
+        pen.writeEndingAt(kind, plain, Ink.SOFT_INK, x, y);
+        x -= Pen.width(kind, plain) + 12;
+        String title =
+                trace.label() + ", " + WORDS.say(trace.unit() == Unit.VOLT ? "picture.volts" : "picture.amperes");
+        pen.write(Pen.fitted(title, Type.HEADING.at(17), x - left), Type.HEADING.at(17), Ink.INK, left, y);
     }
 
     private void paintFooter(Graphics2D g, Pen pen) {
         g.setColor(Ink.RULE);
         g.draw(new Line2D.Double(MARGIN, HEIGHT - FOOTER_HEIGHT + 8, RIGHT, HEIGHT - FOOTER_HEIGHT + 8));
-        String caution = WORDS.say(
-                outcome.question().arrangement().powerOn() ? "picture.caution-on" : "picture.caution-off");
+        String caution =
+                WORDS.say(outcome.question().arrangement().powerOn() ? "picture.caution-on" : "picture.caution-off");
         Font font = Type.WORDS.at(14);
         pen.write(Pen.fitted(caution, font, RIGHT - MARGIN), font, Ink.SOFT_INK, MARGIN, HEIGHT - 18);
     }

@@ -6,24 +6,32 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 
-/** The typefaces, both under the SIL Open Font License 1.1 (its text lies beside the files). */
-enum Type {
+/**
+ * The typefaces, Atkinson Hyperlegible Next and Barlow Semi Condensed, both under the SIL Open Font License 1.1 (its text
+ * lies beside the files).
+ */
+final class Type {
     /** Sentences. */
-    WORDS("AtkinsonHyperlegibleNext_400Regular"),
+    static final Type WORDS = new Type("AtkinsonHyperlegibleNext_400Regular");
+
     /** Headings. */
-    HEADING("AtkinsonHyperlegibleNext_600SemiBold"),
+    static final Type HEADING = new Type("AtkinsonHyperlegibleNext_600SemiBold");
+
     /** Danger. */
-    SHOUT("AtkinsonHyperlegibleNext_700Bold"),
+    static final Type SHOUT = new Type("AtkinsonHyperlegibleNext_700Bold");
+
     /** Tables, tick labels. */
-    TABLE("BarlowSemiCondensed_500Medium"),
+    static final Type TABLE = new Type("BarlowSemiCondensed_500Medium");
+
     /** Names in tables. */
-    TABLE_NAME("BarlowSemiCondensed_600SemiBold"),
+    static final Type TABLE_NAME = new Type("BarlowSemiCondensed_600SemiBold");
+
     /** Figures that matter. */
-    TABLE_FIGURE("BarlowSemiCondensed_700Bold");
+    static final Type TABLE_FIGURE = new Type("BarlowSemiCondensed_700Bold");
 
     private final Font face;
 
-    Type(String file) {
+    private Type(String file) {
         try (InputStream in = Type.class.getResourceAsStream("fonts/" + file + ".ttf")) {
             if (in == null) {
                 throw new IllegalStateException("the jar lacks the typeface " + file);
