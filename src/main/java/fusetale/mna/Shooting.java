@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  * where the local error asks for it, and the answer looked for again.
  */
 final class Shooting {
-    /** Longest step: 1/128 of a period. */
-    static final int COARSEST = 7;
-
     /** Above this ratio of full scale the steps are laid anew before every pass. */
     private static final double FAR = 1e-2;
     /** Contraction below which Broyden's inverse is good enough to go on with. */
@@ -263,7 +260,7 @@ final class Shooting {
     private @Nullable Mesh adaptiveCycle() {
         cycles++;
         stepper.ageScale();
-        StepControl control = new StepControl(stepper, settings.accuracy(), COARSEST);
+        StepControl control = new StepControl(stepper, settings.accuracy(), settings.coarsest());
         if (!control.run(0, Reductions.GRAINS, false, stopped)) {
             return null;
         }
