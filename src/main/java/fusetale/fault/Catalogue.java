@@ -57,6 +57,15 @@ public final class Catalogue {
     }
 
     /**
+     * Whether a supposition fits a circuit; returns where it does.
+     *
+     * @throws UnfitSupposition as {@link #apply(Circuit, Supposition)}
+     */
+    public static void check(Circuit circuit, Supposition supposition) throws UnfitSupposition {
+        Fit.check(circuit, supposition);
+    }
+
+    /**
      * The circuit as supposed.
      *
      * @throws UnfitSupposition where a fault names no part, a mode the part does not have, an amount out of bounds, or
