@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.bench.Reading;
+import fusetale.bench.Spread;
 
 /**
  * What healthy machines may show: parts within tolerance, mains within its stated range, this meter.
@@ -19,6 +20,15 @@ public record HealthyRange(double low, double high) {
         if (!(low <= high)) {
             throw new IllegalArgumentException("a range from " + low + " to " + high);
         }
+    }
+
+    /** The range of a spread: ends that are OL become infinite. */
+    static HealthyRange of(Spread.Range range) {
+        return switch (range.over()) {
+            case NEVER -> new HealthyRange(range.low(), range.high());
+            case SOMETIMES -> new HealthyRange(range.low(), Double.POSITIVE_INFINITY);
+            case ALWAYS -> new HealthyRange(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+        };
     }
 
     /** Whether some healthy machines show OL. */

@@ -1,5 +1,7 @@
 package fusetale.report;
 
+import fusetale.aftermath.Strain;
+import fusetale.aftermath.Stress;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
@@ -76,6 +78,7 @@ final class Made {
                         fuse("F201", 6, 25, FuseFate.State.MAY_MELT, 47.2, new FuseFate.Between(12, 3600)),
                         fuse("F202", 5, 5, FuseFate.State.INTACT, 0.0121, null),
                         fuse("F101", 4, 4, FuseFate.State.MELTS, 12.5, new FuseFate.Between(0.15, 3))),
+                List.of(new Stress("T101", "sol", Strain.WINDING_CURRENT, 47.2, 4)),
                 List.of(
                         new Trace("TP18 to TP4", Unit.VOLT, wave(73, 0, false), wave(20, 1, false)),
                         new Trace("TP4", Unit.VOLT, wave(72, 0, true), wave(16, 1, true)),
@@ -105,6 +108,7 @@ final class Made {
                 new Question(
                         circuit(), Supposition.NOTHING, arrangement(false), meter(), List.of(), Question.Options.USUAL),
                 rows,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -143,7 +147,7 @@ final class Made {
     }
 
     static Meter meter() {
-        return new Meter("made up");
+        return Meter.trueRms4000();
     }
 
     private static FuseFate fuse(
