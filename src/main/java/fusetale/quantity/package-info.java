@@ -1,6 +1,6 @@
 /**
  * SI units, bench notation, tolerances and preferred values. Uses nothing else of the project. Start at {@link
- * fusetale.quantity.Quantity}.
+ * fusetale.quantity.Notation}.
  */
 @NullMarked
 package fusetale.quantity;
