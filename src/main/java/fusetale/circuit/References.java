@@ -75,6 +75,9 @@ final class References {
                         "square [" + square.column() + ", " + square.row() + "] is already taken by " + other);
             }
         }
+        if (draft.drawing().isEmpty()) {
+            return; // the missing key was reported
+        }
         parts.values().stream()
                 .filter(p -> !placed.containsKey(p.name()))
                 .forEach(p -> findings.error(

@@ -9,10 +9,16 @@ import java.util.Locale;
  * 1964), in the form where no stretch is edited twice.
  */
 final class Spelling {
+    /** No word of ours is longer; what is longer was not meant as one. */
+    private static final int LONGEST = 64;
+
     private Spelling() {}
 
     /** The nearest of {@code words}, or nothing where none is near: at most one slip in three letters, two at least. */
     static String nearest(String written, Collection<String> words) {
+        if (written.length() > LONGEST) {
+            return "";
+        }
         String best = "";
         int bestDistance = Math.max(2, written.length() / 3) + 1;
         for (String word : words) {
