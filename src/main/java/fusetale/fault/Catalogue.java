@@ -1,10 +1,60 @@
 package fusetale.fault;
 
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Connector;
+import fusetale.circuit.Part;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** All failure modes of all part kinds, and how to apply them. */
+/**
+ * All failure modes of all part kinds, and how to apply them.
+ *
+ * <p>Applying rewrites the circuit. Where the part's own figures can say what happened it keeps its name, its pins and its
+ * nets; where they cannot, a resistance is laid across it or put in series with a pin, as a new part named after the fault:
+ * {@code R204~cracked-joint}, {@code Q204.ce~short}. A bridge with a faulty leg becomes four diodes, {@code BR201.leg1} to
+ * {@code BR201.leg4}.
+ *
+ * <p>Shorts and opens are finite, 20 mΩ and 100 MΩ unless an amount says otherwise, so that every supposition stays solvable.
+ */
 public final class Catalogue {
     private Catalogue() {}
+
+    /** Every single fault a circuit can have: parts in circuit order, then connectors. */
+    public static List<FaultForm> possible(Circuit circuit) {
+        List<FaultForm> all = new ArrayList<>();
+        for (Part part : circuit.parts()) {
+            all.addAll(Kinds.subject(part).forms());
+        }
+        for (Connector connector : circuit.connectors()) {
+            all.addAll(Subject.of(connector).forms());
+        }
+        return all;
+    }
+
+    /** Every way one part or connector can fail; empty where there is none of that name. */
+    public static List<FaultForm> possible(Circuit circuit, String part) {
+        return Subject.find(circuit, part).map(Subject::forms).orElse(List.of());
+    }
+
+    /** Designators of everything that can fail: parts in circuit order, then connectors. */
+    public static List<String> designators(Circuit circuit) {
+        return Stream.concat(
+                        circuit.parts().stream().map(Part::name),
+                        circuit.connectors().stream().map(Connector::name))
+                .toList();
+    }
+
+    /**
+     * The form of a fault.
+     *
+     * @throws UnfitSupposition where the fault names no part, a place or a mode the part does not have, or an amount out of
+     *     bounds
+     */
+    public static FaultForm form(Circuit circuit, Fault fault) throws UnfitSupposition {
+        return Fit.form(circuit, fault);
+    }
 
     /**
      * The circuit as supposed.
@@ -13,9 +63,38 @@ public final class Catalogue {
      *     contradicts another
      */
     public static Circuit apply(Circuit healthy, Supposition supposition) throws UnfitSupposition {
-        if (supposition.faults().isEmpty()) {
-            return healthy;
+        return apply(healthy, healthy, supposition);
+    }
+
+    /**
+     * The circuit as supposed, on a bench already arranged. What the arrangement took away (a pulled fuse, an unplugged
+     * connector) is passed over; a lifted pin takes the fault of its part along, which is why arrangements come first.
+     *
+     * @param healthy the circuit as drawn, against which the supposition is checked
+     * @param arranged the same circuit with an arrangement applied; what is returned is this one, rewritten
+     * @throws UnfitSupposition as {@link #apply(Circuit, Supposition)}
+     */
+    public static Circuit apply(Circuit healthy, Circuit arranged, Supposition supposition) throws UnfitSupposition {
+        Fit.check(healthy, supposition);
+        List<Fault> ordered = supposition.faults().stream()
+                .sorted(Comparator.comparingInt(f -> rank(f.mode())))
+                .toList();
+        Circuit circuit = arranged;
+        for (Fault fault : ordered) {
+            Subject<?> subject = Subject.find(healthy, fault.part()).orElseThrow();
+            if (subject.standsIn(arranged)) {
+                circuit = subject.fail(circuit, fault, Fit.amount(healthy, fault));
+            }
         }
-        throw new UnfitSupposition("not yet: " + supposition);
+        return circuit;
+    }
+
+    /** A part is first turned round, or exchanged, and then fails. */
+    private static int rank(FailureMode mode) {
+        return switch (mode) {
+            case REVERSED -> 0;
+            case WRONG_RATING -> 1;
+            default -> 2;
+        };
     }
 }

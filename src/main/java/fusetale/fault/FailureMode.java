@@ -3,44 +3,48 @@ package fusetale.fault;
 /** The failure words of the vocabulary. */
 public enum FailureMode {
     /** Current passes where it should not. */
-    SHORT("short", "is shorted"),
+    SHORT("short", "is shorted", "is shorted, {}"),
     /** Nothing passes. */
-    OPEN("open", "is open"),
+    OPEN("open", "is open", "is open, {}"),
     /** A bit passes that should not. */
-    LEAKY("leaky", "is leaky"),
+    LEAKY("leaky", "is leaky", "is leaky, {}"),
     /** Works, with another value. */
-    DRIFTED("drifted", "has drifted"),
+    DRIFTED("drifted", "has drifted", "has drifted to {} of nominal"),
     /** Electrolytic: low capacitance, high ESR. */
-    DRIED_OUT("dried-out", "is dried out"),
+    DRIED_OUT("dried-out", "is dried out", "is dried out to {} left"),
+    /** Electrolytic: full capacitance behind too much resistance. */
+    HIGH_ESR("high-esr", "has high ESR", "has high ESR, {}"),
     /** Fuse: melted. */
-    BLOWN("blown", "is blown"),
+    BLOWN("blown", "is blown", "is blown"),
     /** Fuse: not in its clips. */
-    MISSING("missing", "is missing"),
-    /** Another link than the marking asks for. */
-    WRONG_RATING("wrong-rating", "holds a wrong fuse"),
+    MISSING("missing", "is missing", "is missing"),
+    /** Another link, or bulb, than the marking asks for. */
+    WRONG_RATING("wrong-rating", "holds a wrong fuse", "holds a {} fuse"),
     /** Clip or pin that hardly touches. */
-    LOOSE("loose", "is loose"),
+    LOOSE("loose", "is loose", "is loose, {}"),
     /** Contact gone resistive by heat. */
-    BURNT("burnt", "is burnt"),
+    BURNT("burnt", "is burnt", "is burnt, {}"),
     /** Solder that looks whole and is not. */
-    CRACKED_JOINT("cracked-joint", "has a cracked joint"),
+    CRACKED_JOINT("cracked-joint", "has a cracked joint", "has a cracked joint, {}"),
     /** Fitted the wrong way round. */
-    REVERSED("reversed", "is reversed"),
+    REVERSED("reversed", "is reversed", "is reversed, {}"),
     /** Winding with turns shorted. */
-    SHORTED_TURNS("shorted-turns", "has shorted turns"),
+    SHORTED_TURNS("shorted-turns", "has shorted turns", "has shorted turns, {} left"),
     /** Cannot be switched off. */
-    STUCK_ON("stuck-on", "is stuck on"),
+    STUCK_ON("stuck-on", "is stuck on", "is stuck on"),
     /** Cannot be switched on. */
-    STUCK_OFF("stuck-off", "is stuck off"),
+    STUCK_OFF("stuck-off", "is stuck off", "is stuck off"),
     /** Less of what it should give: gain, output, charge. */
-    WEAK("weak", "is weak");
+    WEAK("weak", "is weak", "is weak, {} left");
 
     private final String compact;
-    private final String words;
+    private final String plain;
+    private final String measured;
 
-    FailureMode(String compact, String words) {
+    FailureMode(String compact, String plain, String measured) {
         this.compact = compact;
-        this.words = words;
+        this.plain = plain;
+        this.measured = measured;
     }
 
     /** As in {@code D1=short}. */
@@ -50,6 +54,11 @@ public enum FailureMode {
 
     /** As in "D1 is shorted", without an amount. */
     public String words() {
-        return words;
+        return plain;
+    }
+
+    /** How a sentence says it, where the part's kind has no word of its own. */
+    public Phrase phrase() {
+        return new Phrase(plain, measured);
     }
 }

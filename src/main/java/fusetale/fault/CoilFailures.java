@@ -1,0 +1,51 @@
+package fusetale.fault;
+
+import static fusetale.fault.AmountRange.OPENED;
+import static fusetale.fault.AmountRange.SHORTED;
+import static fusetale.fault.AmountRange.ratio;
+import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.SHORT;
+import static fusetale.fault.FailureMode.SHORTED_TURNS;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Coil;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+import java.util.List;
+
+/**
+ * Solenoids of one winding. FMD-91 gives short .52 and open .05 with the rest slow (from memory); here shorts are split
+ * between the whole winding and some of its turns, by judgement.
+ *
+ * <p>Shorted turns with a share k of the turns left: resistance × k, inductance × k² (turns squared on the same core). That
+ * the dead turns also damp the living ones while the current changes is left out: steady currents are right, the first
+ * milliseconds of a pulse are not.
+ */
+final class CoilFailures implements Failures<Coil> {
+    @Override
+    public List<FaultForm> forms(Coil c) {
+        FailureRate rate = FailureRate.COIL;
+        return new FormList(c.name())
+                .whole(OPEN, OPENED, rate.share(0.35))
+                .whole(SHORT, SHORTED, rate.share(0.15))
+                .whole(SHORTED_TURNS, ratio(0.7, 0.02, 0.99), rate.share(0.50))
+                .list();
+    }
+
+    @Override
+    public Circuit apply(Failing<Coil> f) {
+        Coil c = f.now();
+        double left = f.amount();
+        return switch (f.fault().mode()) {
+            case OPEN -> f.replacedBy(with(c, f.exactly(Unit.OHM), c.henries()));
+            case SHORT -> f.across(c.one(), c.two());
+            case SHORTED_TURNS ->
+                f.replacedBy(with(c, c.ohms().times(left), c.henries().times(left * left)));
+            default -> throw f.unlisted();
+        };
+    }
+
+    private static Coil with(Coil c, Toleranced ohms, Toleranced henries) {
+        return new Coil(c.name(), c.one(), c.two(), ohms, henries, c.pullInAmps(), c.holdAmps(), c.about());
+    }
+}

@@ -1,0 +1,130 @@
+package fusetale.fault;
+
+import static fusetale.fault.AmountRange.OPENED;
+import static fusetale.fault.AmountRange.SHORTED;
+import static fusetale.fault.AmountRange.ohms;
+import static fusetale.fault.AmountRange.ratio;
+import static fusetale.fault.FailureMode.BURNT;
+import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.SHORT;
+import static fusetale.fault.FailureMode.SHORTED_TURNS;
+import static fusetale.fault.FailureMode.STUCK_OFF;
+import static fusetale.fault.FailureMode.STUCK_ON;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.DualCoil;
+import fusetale.circuit.EndOfStroke;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+import java.util.List;
+
+/**
+ * Coils of a strong and a holding winding with an end-of-stroke switch. Shares of modes: judgement; the switch, which arcs
+ * at every stroke, goes first. Shorted turns as in {@link CoilFailures}. A burnt switch contact stands in series with the
+ * strong winding, which is where its current goes while it is closed; while it is open the little it adds is far below the
+ * holding winding.
+ */
+final class DualCoilFailures implements Failures<DualCoil> {
+    private static final String POWER = "power";
+    private static final String HOLD = "hold";
+    private static final String SWITCH = "switch";
+
+    @Override
+    public List<FaultForm> forms(DualCoil c) {
+        FailureRate rate = FailureRate.COIL;
+        AmountRange turns = ratio(0.7, 0.02, 0.99);
+        String power = "power winding";
+        String hold = "hold winding";
+        String stroke = "end-of-stroke switch";
+        return new FormList(c.name())
+                .at(POWER, power, OPEN, OPENED, rate.share(0.1))
+                .at(POWER, power, SHORTED_TURNS, turns, rate.share(0.2))
+                .at(HOLD, hold, OPEN, OPENED, rate.share(0.3))
+                .at(HOLD, hold, SHORT, SHORTED, rate.share(0.1))
+                .at(HOLD, hold, SHORTED_TURNS, turns, rate.share(0.3))
+                .at(SWITCH, stroke, STUCK_ON, null, FailureRate.CONTACT.share(1))
+                .at(SWITCH, stroke, STUCK_OFF, null, FailureRate.CONTACT.share(1))
+                .at(SWITCH, stroke, BURNT, ohms(5, 0.05, 20), FailureRate.CONTACT.share(1))
+                .whole(SHORT, SHORTED, rate.share(0.1))
+                .list();
+    }
+
+    @Override
+    public Circuit apply(Failing<DualCoil> f) {
+        DualCoil c = f.now();
+        return switch (f.fault().mode()) {
+            case OPEN, SHORTED_TURNS -> f.replacedBy(f.fault().place().equals(POWER) ? power(f) : hold(f));
+            case SHORT ->
+                f.fault().place().equals(HOLD)
+                        ? f.replacedBy(hold(c, f.exactly(Unit.OHM), c.holdHenries()))
+                        : f.across(c.one(), c.two());
+            case STUCK_ON -> f.replacedBy(with(c, EndOfStroke.STUCK_CLOSED));
+            case STUCK_OFF -> f.replacedBy(with(c, EndOfStroke.STUCK_OPEN));
+            case BURNT -> f.replacedBy(power(c, more(c.powerOhms(), f.amount()), c.powerHenries()));
+            default -> throw f.unlisted();
+        };
+    }
+
+    private static Toleranced more(Toleranced ohms, double extra) {
+        return new Toleranced(new Quantity(ohms.si() + extra, Unit.OHM), ohms.tolerance());
+    }
+
+    private static DualCoil power(Failing<DualCoil> f) {
+        DualCoil c = f.now();
+        double k = f.amount();
+        return f.fault().mode() == OPEN
+                ? power(c, f.exactly(Unit.OHM), c.powerHenries())
+                : power(c, c.powerOhms().times(k), c.powerHenries().times(k * k));
+    }
+
+    private static DualCoil hold(Failing<DualCoil> f) {
+        DualCoil c = f.now();
+        double k = f.amount();
+        return f.fault().mode() == OPEN
+                ? hold(c, f.exactly(Unit.OHM), c.holdHenries())
+                : hold(c, c.holdOhms().times(k), c.holdHenries().times(k * k));
+    }
+
+    private static DualCoil power(DualCoil c, Toleranced ohms, Toleranced henries) {
+        return new DualCoil(
+                c.name(),
+                c.one(),
+                c.two(),
+                ohms,
+                henries,
+                c.holdOhms(),
+                c.holdHenries(),
+                c.endOfStroke(),
+                c.pulledIn(),
+                c.about());
+    }
+
+    private static DualCoil hold(DualCoil c, Toleranced ohms, Toleranced henries) {
+        return new DualCoil(
+                c.name(),
+                c.one(),
+                c.two(),
+                c.powerOhms(),
+                c.powerHenries(),
+                ohms,
+                henries,
+                c.endOfStroke(),
+                c.pulledIn(),
+                c.about());
+    }
+
+    private static DualCoil with(DualCoil c, EndOfStroke endOfStroke) {
+        return new DualCoil(
+                c.name(),
+                c.one(),
+                c.two(),
+                c.powerOhms(),
+                c.powerHenries(),
+                c.holdOhms(),
+                c.holdHenries(),
+                endOfStroke,
+                c.pulledIn(),
+                c.about());
+    }
+}

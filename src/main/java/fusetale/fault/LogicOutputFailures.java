@@ -1,0 +1,43 @@
+package fusetale.fault;
+
+import static fusetale.fault.AmountRange.OPENED;
+import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.STUCK_OFF;
+import static fusetale.fault.FailureMode.STUCK_ON;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.LogicOutput;
+import fusetale.circuit.LogicOutput.State;
+import java.util.List;
+
+/**
+ * Logic outputs. Stuck on: always in the state that works what they drive, the opposite of rest; an output that rests off is
+ * an open collector and can only pull down. Stuck off: always at rest, whatever holds it on. Shares: judgement.
+ */
+final class LogicOutputFailures implements Failures<LogicOutput> {
+    @Override
+    public List<FaultForm> forms(LogicOutput u) {
+        FailureRate rate = FailureRate.LOGIC;
+        return new FormList(u.name())
+                .whole(STUCK_ON, null, rate.share(0.4))
+                .whole(STUCK_OFF, null, rate.share(0.3))
+                .whole(OPEN, OPENED, rate.share(0.3))
+                .list();
+    }
+
+    @Override
+    public Circuit apply(Failing<LogicOutput> f) {
+        State rest = f.healthy().state();
+        return switch (f.fault().mode()) {
+            case STUCK_ON -> f.replacedBy(with(f.now(), rest == State.LOW ? State.HIGH : State.LOW));
+            case STUCK_OFF -> f.replacedBy(with(f.now(), rest));
+            case OPEN -> f.inSeries(f.now(), "out", f.amount());
+            default -> throw f.unlisted();
+        };
+    }
+
+    private static LogicOutput with(LogicOutput u, State state) {
+        return new LogicOutput(
+                u.name(), u.out(), u.supply(), u.ground(), u.highOhms(), u.lowOhms(), state, u.commands(), u.about());
+    }
+}
