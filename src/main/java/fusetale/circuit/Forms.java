@@ -15,7 +15,7 @@ final class Forms {
     /** Any text. */
     static final Form<String> TEXT = new ScalarForm<>(
             "a text",
-            Json.of("type", List.of("string", "number")),
+            Json.of("type", List.of("string", "number", "boolean")),
             (text, spot) -> text.text().strip());
 
     /** Any single value, left as it is. */
