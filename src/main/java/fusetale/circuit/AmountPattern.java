@@ -36,10 +36,10 @@ final class AmountPattern {
         String code = switch (unit) {
             case VOLT -> "\\d*V\\d+";
             case AMPERE -> "\\d*A\\d+";
-            case OHM -> "\\d+[RkKMG]|\\d*[RkKMG]\\d+( ?([oO][hH][mM]s?|Ω|Ω))?";
-            case FARAD -> "\\d+[pnm" + MICRO + "]|\\d*[pnmF" + MICRO + "]\\d+F?";
-            case HENRY -> "\\d+[nm" + MICRO + "]|\\d*[nmH" + MICRO + "]\\d+H?";
-            case RATIO -> "[x×] ?" + NUMBER;
+            case OHM -> "\\d*[RkKMGT]\\d+( ?([oO][hH][mM]s?|Ω|Ω))?";
+            case FARAD -> "\\d*[pnmF" + MICRO + "]\\d+F?";
+            case HENRY -> "\\d*[nmH" + MICRO + "]\\d+H?";
+            case RATIO -> "[xX×*] ?" + NUMBER + "|" + NUMBER + " ?[xX×*]";
             default -> "";
         };
         return code.isEmpty() ? "(" + plain + ")" : "(" + plain + "|" + code + ")";
@@ -50,9 +50,9 @@ final class AmountPattern {
         return switch (unit) {
             case VOLT -> "[numkK" + MICRO + "]?([vV]|[vV]olts?)";
             case AMPERE -> "[fpnumkK" + MICRO + "]?([aA]|[aA]mps?|[aA]mperes?)";
-            case OHM -> "[umkKMGT" + MICRO + "]?([oO][hH][mM]s?|Ω|Ω|R)";
-            case FARAD -> "[pnm" + MICRO + "]?([fF]|[fF]arads?)";
-            case HENRY -> "[nm" + MICRO + "]?([hH]|[hH]enr(y|ies|ys))";
+            case OHM -> "([umkKMGT" + MICRO + "]?([oO][hH][mM]s?|Ω|Ω)|[RkKMGT])";
+            case FARAD -> "([pnm" + MICRO + "]?([fF]|[fF]arads?)|[pnm" + MICRO + "])";
+            case HENRY -> "([nm" + MICRO + "]?([hH]|[hH]enr(y|ies|ys))|[nm" + MICRO + "])";
             case WATT -> "[numkKM" + MICRO + "]?([wW]|[wW]atts?)";
             case HERTZ -> "[kKMG]?([hH][zZ]|[hH]ertz)";
             case SECOND -> "[pnm" + MICRO + "]?(s|sec|seconds?)";

@@ -103,6 +103,31 @@ class BadInputTest {
         }
     }
 
+    /** Slips of the fingers: a character dropped, doubled, replaced, or a stretch moved. Seed fixed. */
+    @Test
+    void slipsOfTheFingersNeverThrow() {
+        Random random = new Random(42);
+        String keys = "{}[],:&*!#'\"\n -<>.±%0aV";
+        for (int i = 0; i < 1500; i++) {
+            StringBuilder slipped = new StringBuilder(Sample.TEXT);
+            for (int slip = 0; slip <= random.nextInt(3); slip++) {
+                int at = random.nextInt(slipped.length());
+                int other = random.nextInt(slipped.length());
+                switch (random.nextInt(4)) {
+                    case 0 -> slipped.deleteCharAt(at);
+                    case 1 -> slipped.setCharAt(at, keys.charAt(random.nextInt(keys.length())));
+                    case 2 -> slipped.insert(at, keys.charAt(random.nextInt(keys.length())));
+                    default -> slipped.insert(at, slipped.substring(other, Math.min(other + 20, slipped.length())));
+                }
+            }
+            CircuitFile file = Sample.read(slipped.toString());
+
+            assertThat(file.circuit() == null)
+                    .as("%s%n%s", file.problems(), slipped)
+                    .isEqualTo(!file.errors().isEmpty());
+        }
+    }
+
     @Test
     void everyCutOfAGoodFileIsToldOrRead() {
         for (int length = 0; length < Sample.TEXT.length(); length++) {

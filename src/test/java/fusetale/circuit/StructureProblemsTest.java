@@ -73,6 +73,33 @@ class StructureProblemsTest {
     }
 
     @Test
+    void primaryThatMissesTheMainsIsToldWhereTheMainsIs() {
+        assertThat(told("[line, neutral]", "[live, cold]"))
+                .contains("bench.yaml:6: T1: nothing joins this section to ground 'gnd': nets live, cold at T1."
+                        + " Allowed: the nets line and neutral, where the mains comes in.");
+    }
+
+    @Test
+    void connectorThatPartsNothingIsAWarning() {
+        assertThat(told("{board: out, harness: raw}", "{board: out, harness: raw}, 2: {board: gnd, harness: gnd}"))
+                .containsExactly("bench.yaml:12: warning: J1 pin 2: net gnd stands on both sides, so unplugging parts"
+                        + " nothing.");
+    }
+
+    @Test
+    void holdingOnWhatNothingCommandsIsTold() {
+        String lamp = Sample.with(
+                        "{is: capacitor, between: [out, gnd], value: 100 nF, volts: 63 V}",
+                        "{is: lamp, between: [out, gnd], volts: 12 V, current: 0.1 A}")
+                .replace("power on: {power: on}", "power on: {power: on, held on: [C1]}");
+
+        assertThat(Sample.read(lamp).problems())
+                .extracting(Problem::toString)
+                .containsExactly("bench.yaml:14: power on held on: no logic output commands 'C1'."
+                        + " Allowed: none in this circuit.");
+    }
+
+    @Test
     void partWithoutAPlaceOnTheDrawingIsTold() {
         assertThat(told("  C1: {square: [2, 0]}\n", ""))
                 .containsExactly("bench.yaml:8: C1: this part has no place on the drawing."
