@@ -1,12 +1,18 @@
 package fusetale.bench;
 
 import fusetale.circuit.BenchSetting;
+import fusetale.circuit.Circuit;
+import fusetale.model.Conditions;
+import fusetale.quantity.Quantity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the bench is set, checked against its circuit.
+ * How the bench is set. {@link #of} checks it against its circuit; the changes ({@link #withPulledFuse} and so on) are not
+ * checked before {@link #appliedTo}.
  *
  * @param name what to call it: a name of the circuit file or the changes made to one
  * @param powerOn whether the mains is connected and switched on; off means plug out
@@ -38,5 +44,180 @@ public record Arrangement(
         clips = List.copyOf(clips);
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
+    }
+
+    /**
+     * A setting of the circuit file.
+     *
+     * @throws UnfitArrangement where it names what the circuit does not have; all of it is told, with what comes nearest
+     */
+    public static Arrangement of(Circuit circuit, BenchSetting setting) throws UnfitArrangement {
+        Quantity volts = setting.mainsVolts();
+        Quantity watts = setting.seriesLampWatts();
+        Arrangement arrangement = new Arrangement(
+                setting.name(),
+                setting.powerOn(),
+                volts == null ? circuit.mains().volts().si() : volts.si(),
+                watts == null ? null : watts.si(),
+                setting.pulledFuses(),
+                setting.unplugged(),
+                setting.liftedPins(),
+                setting.clips(),
+                setting.heldOn(),
+                setting.switches());
+        arrangement.appliedTo(circuit);
+        return arrangement;
+    }
+
+    /** Everything as drawn, plug in, mains at its nominal voltage. */
+    public static Arrangement powered(Circuit circuit) {
+        return plain("power on", true, circuit.mains().volts().si());
+    }
+
+    /** Everything as drawn, plug out. */
+    public static Arrangement unpowered() {
+        return plain("power off", false, 0);
+    }
+
+    private static Arrangement plain(String name, boolean powerOn, double mainsVolts) {
+        return new Arrangement(
+                name, powerOn, mainsVolts, null, List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
+    }
+
+    /**
+     * The circuit with fuses pulled, connectors off, pins lifted, clips laid, drivers held and switches set.
+     *
+     * @throws UnfitArrangement where the arrangement names what the circuit does not have; all of it is told
+     */
+    public Circuit appliedTo(Circuit circuit) throws UnfitArrangement {
+        return new BenchWork(circuit, this).done();
+    }
+
+    /** What feeds the circuit. */
+    public Conditions conditions() {
+        return new Conditions(powerOn, powerOn ? mainsVolts : 0, seriesLampWatts);
+    }
+
+    /** The same with the plug in or out. */
+    public Arrangement withPower(boolean on) {
+        return copy(changed(on ? "power on" : "power off")).power(on).done();
+    }
+
+    /** The same with another mains voltage [V r.m.s.]. */
+    public Arrangement withMainsVolts(double volts) {
+        return copy(changed("mains " + volts + " V")).mains(volts).done();
+    }
+
+    /** The same with a lamp of so many watts in the live conductor; null for none. */
+    public Arrangement withSeriesLamp(@Nullable Double watts) {
+        return copy(changed(watts == null ? "no series lamp" : "series lamp " + watts + " W"))
+                .lamp(watts)
+                .done();
+    }
+
+    /** The same with one more fuse out of its clips. */
+    public Arrangement withPulledFuse(String fuse) {
+        Copy copy = copy(changed(fuse + " pulled"));
+        copy.pulledFuses.add(fuse);
+        return copy.done();
+    }
+
+    /** The same with one more connector off. */
+    public Arrangement withUnplugged(String connector) {
+        Copy copy = copy(changed(connector + " off"));
+        copy.unplugged.add(connector);
+        return copy.done();
+    }
+
+    /** The same with one more pin unsoldered, {@code BR201.ac1}. */
+    public Arrangement withLiftedPin(String pin) {
+        Copy copy = copy(changed(pin + " lifted"));
+        copy.liftedPins.add(pin);
+        return copy.done();
+    }
+
+    /** The same with one more clip lead. */
+    public Arrangement withClip(String from, String to) {
+        Copy copy = copy(changed("clip from " + from + " to " + to));
+        copy.clips.add(new BenchSetting.Clip(from, to));
+        return copy.done();
+    }
+
+    /** The same with one more coil, lamp or logic output held on. */
+    public Arrangement withHeldOn(String driven) {
+        Copy copy = copy(changed(driven + " held on"));
+        copy.heldOn.add(driven);
+        return copy.done();
+    }
+
+    /** The same with a switch closed or open. */
+    public Arrangement withSwitch(String switchName, boolean closed) {
+        Copy copy = copy(changed(switchName + (closed ? " closed" : " open")));
+        copy.switches.put(switchName, closed);
+        return copy.done();
+    }
+
+    private String changed(String change) {
+        return name.isEmpty() ? change : name + ", " + change;
+    }
+
+    private Copy copy(String newName) {
+        return new Copy(this, newName);
+    }
+
+    /** A copy on which one change is being made. */
+    private static final class Copy {
+        private final String name;
+        private boolean powerOn;
+        private double mainsVolts;
+        private @Nullable Double seriesLampWatts;
+        private final List<String> pulledFuses;
+        private final List<String> unplugged;
+        private final List<String> liftedPins;
+        private final List<BenchSetting.Clip> clips;
+        private final List<String> heldOn;
+        private final Map<String, Boolean> switches;
+
+        Copy(Arrangement of, String name) {
+            this.name = name;
+            this.powerOn = of.powerOn;
+            this.mainsVolts = of.mainsVolts;
+            this.seriesLampWatts = of.seriesLampWatts;
+            this.pulledFuses = new ArrayList<>(of.pulledFuses);
+            this.unplugged = new ArrayList<>(of.unplugged);
+            this.liftedPins = new ArrayList<>(of.liftedPins);
+            this.clips = new ArrayList<>(of.clips);
+            this.heldOn = new ArrayList<>(of.heldOn);
+            this.switches = new LinkedHashMap<>(of.switches);
+        }
+
+        Copy power(boolean on) {
+            powerOn = on;
+            return this;
+        }
+
+        Copy mains(double volts) {
+            mainsVolts = volts;
+            return this;
+        }
+
+        Copy lamp(@Nullable Double watts) {
+            seriesLampWatts = watts;
+            return this;
+        }
+
+        Arrangement done() {
+            return new Arrangement(
+                    name,
+                    powerOn,
+                    mainsVolts,
+                    seriesLampWatts,
+                    pulledFuses,
+                    unplugged,
+                    liftedPins,
+                    clips,
+                    heldOn,
+                    switches);
+        }
     }
 }

@@ -10,6 +10,9 @@ public sealed interface Element {
     /** Unique name, used in errors and to ask for its current. */
     String name();
 
+    /** Nodes between which the element carries current: one pair for most, one a winding or a port. */
+    List<Ends> ends();
+
     /**
      * The two nodes of a winding or a port.
      *
@@ -26,7 +29,12 @@ public sealed interface Element {
      * @param two second node
      * @param ohms resistance, above 0 and finite
      */
-    record Resistor(String name, int one, int two, double ohms) implements Element {}
+    record Resistor(String name, int one, int two, double ohms) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Capacitor.
@@ -36,7 +44,12 @@ public sealed interface Element {
      * @param two second node
      * @param farads capacitance, above 0 and finite
      */
-    record Capacitor(String name, int one, int two, double farads) implements Element {}
+    record Capacitor(String name, int one, int two, double farads) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Inductor, alone.
@@ -46,7 +59,12 @@ public sealed interface Element {
      * @param two second node
      * @param henries inductance, above 0 and finite
      */
-    record Inductor(String name, int one, int two, double henries) implements Element {}
+    record Inductor(String name, int one, int two, double henries) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Windings on one core: v = L·di/dt with a symmetric positive definite matrix.
@@ -61,6 +79,11 @@ public sealed interface Element {
             windings = List.copyOf(windings);
             henries = henries.stream().map(List::copyOf).toList();
         }
+
+        @Override
+        public List<Ends> ends() {
+            return windings;
+        }
     }
 
     /**
@@ -71,7 +94,12 @@ public sealed interface Element {
      * @param two minus node
      * @param shape value over time [V]
      */
-    record VoltageSource(String name, int one, int two, SourceShape shape) implements Element {}
+    record VoltageSource(String name, int one, int two, SourceShape shape) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Independent current source, current from one through the source to two.
@@ -81,7 +109,12 @@ public sealed interface Element {
      * @param two second node
      * @param shape value over time [A]
      */
-    record CurrentSource(String name, int one, int two, SourceShape shape) implements Element {}
+    record CurrentSource(String name, int one, int two, SourceShape shape) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Voltage-controlled voltage source, v(one) − v(two) = gain·(v(plus) − v(minus)).
@@ -93,7 +126,12 @@ public sealed interface Element {
      * @param minus controlling minus node
      * @param gain ratio
      */
-    record VoltageByVoltage(String name, int one, int two, int plus, int minus, double gain) implements Element {}
+    record VoltageByVoltage(String name, int one, int two, int plus, int minus, double gain) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Voltage-controlled current source, i = siemens·(v(plus) − v(minus)).
@@ -105,7 +143,12 @@ public sealed interface Element {
      * @param minus controlling minus node
      * @param siemens transconductance
      */
-    record CurrentByVoltage(String name, int one, int two, int plus, int minus, double siemens) implements Element {}
+    record CurrentByVoltage(String name, int one, int two, int plus, int minus, double siemens) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Current-controlled voltage source, v(one) − v(two) = ohms·i(control).
@@ -116,7 +159,12 @@ public sealed interface Element {
      * @param control name of the voltage source whose current controls
      * @param ohms transresistance
      */
-    record VoltageByCurrent(String name, int one, int two, String control, double ohms) implements Element {}
+    record VoltageByCurrent(String name, int one, int two, String control, double ohms) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Current-controlled current source, i = gain·i(control).
@@ -127,7 +175,12 @@ public sealed interface Element {
      * @param control name of the voltage source whose current controls
      * @param gain ratio
      */
-    record CurrentByCurrent(String name, int one, int two, String control, double gain) implements Element {}
+    record CurrentByCurrent(String name, int one, int two, String control, double gain) implements Element {
+        @Override
+        public List<Ends> ends() {
+            return List.of(new Ends(one, two));
+        }
+    }
 
     /**
      * Element with its own law behind ports.
@@ -140,6 +193,11 @@ public sealed interface Element {
         /** Copies the list. */
         public Ported {
             ports = List.copyOf(ports);
+        }
+
+        @Override
+        public List<Ends> ends() {
+            return ports;
         }
     }
 }

@@ -8,15 +8,37 @@ package fusetale.mna;
  * @param periodicity end less start allowed, as a ratio of full scale
  * @param mostPasses shooting passes before falling back to plain stepping
  * @param mostCycles cycles of plain stepping before giving up
+ * @param fewestSteps steps a period has at least: a power of two from 8 to 16384
  */
-public record PeriodicSettings(double period, double accuracy, double periodicity, int mostPasses, int mostCycles) {
+public record PeriodicSettings(
+        double period, double accuracy, double periodicity, int mostPasses, int mostCycles, int fewestSteps) {
+    /** Refuses what has no meaning. */
+    public PeriodicSettings {
+        if (!(period > 0) || !(accuracy > 0) || !(periodicity > 0)) {
+            throw new IllegalArgumentException("period, accuracy and periodicity must be above zero");
+        }
+        if (fewestSteps < 8 || fewestSteps > Reductions.GRAINS || Integer.bitCount(fewestSteps) != 1) {
+            throw new IllegalArgumentException("fewest steps must be a power of two from 8 to " + Reductions.GRAINS);
+        }
+    }
+
     /** Defaults for a mains frequency [Hz]: readings within 0.05 % of the converged value on the shipped circuits. */
     public static PeriodicSettings mains(double hertz) {
-        return new PeriodicSettings(1 / hertz, 1e-4, 1e-7, 40, 600);
+        return new PeriodicSettings(1 / hertz, 1e-4, 1e-7, 40, 600, 128);
+    }
+
+    /** Longest step as a power of two of grains. */
+    int coarsest() {
+        return Integer.numberOfTrailingZeros(Reductions.GRAINS / fewestSteps);
+    }
+
+    /** The same with more steps a period at least. */
+    public PeriodicSettings withFewestSteps(int steps) {
+        return new PeriodicSettings(period, accuracy, periodicity, mostPasses, mostCycles, steps);
     }
 
     /** The same with another local accuracy. */
     public PeriodicSettings withAccuracy(double ratio) {
-        return new PeriodicSettings(period, ratio, periodicity, mostPasses, mostCycles);
+        return new PeriodicSettings(period, ratio, periodicity, mostPasses, mostCycles, fewestSteps);
     }
 }

@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -9,11 +10,27 @@ import org.jspecify.annotations.Nullable;
  * for each step size, workspaces. Belongs to one thread.
  */
 public final class Solver {
+    /** Longest step of a run, as a level: with a period of 1/60 s, 4 s. */
+    private static final int COARSEST_RUN = 22;
+
     private final Network network;
+    private final Layout layout;
+    private final Reductions reductions;
+    private @Nullable List<NotSolved> flaws;
+    private @Nullable Stepper stepper;
+    private @Nullable PortStage restStage;
 
     /** A solver for {@code network}; nothing is computed yet. */
     public Solver(Network network) {
         this.network = network;
+        this.layout = new Layout(network);
+        this.reductions = new Reductions(layout);
+    }
+
+    private Solver(Network network, Layout layout, Reductions reductions) {
+        this.network = network;
+        this.layout = layout;
+        this.reductions = reductions;
     }
 
     /** The network. */
@@ -26,12 +43,25 @@ public final class Solver {
      * where nothing is.
      */
     public List<NotSolved> flaws() {
-        return List.of();
+        List<NotSolved> known = flaws;
+        if (known == null) {
+            known = new Structure(network).flaws();
+            flaws = known;
+        }
+        return known;
     }
 
     /** The same network with a meter or load laid across two nodes; shares this solver's reductions. */
     public Solver with(Norton norton) {
-        return norton.siemens() < 0 ? this : new Solver(network);
+        List<Element> elements = new ArrayList<>(network.elements());
+        if (norton.siemens() > 0) {
+            elements.add(new Element.Resistor("~load", norton.one(), norton.two(), 1 / norton.siemens()));
+        }
+        elements.add(new Element.CurrentSource(
+                "~current", /* one= */ norton.two(), /* two= */ norton.one(), new SourceShape.Constant(norton.amps())));
+        Network widened = new Network(network.nodes(), elements);
+        Layout widenedLayout = new Layout(widened);
+        return new Solver(widened, widenedLayout, reductions.with(widenedLayout, norton));
     }
 
     /**
@@ -40,7 +70,36 @@ public final class Solver {
      * @param near where to start from, an operating point of the same or a neighbouring network
      */
     public Solved<OperatingPoint> operatingPoint(@Nullable OperatingPoint near) {
-        return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "not yet"));
+        List<NotSolved> wrong = flaws();
+        if (wrong.isEmpty()) {
+            wrong = new Structure(network).flawsAtRest();
+        }
+        if (!wrong.isEmpty()) {
+            return new Solved.Failed<>(wrong.get(0));
+        }
+        Solved<Reduction> reduced = reductions.atRest();
+        if (!(reduced instanceof Solved.Found<Reduction> found)) {
+            return new Solved.Failed<>(((Solved.Failed<Reduction>) reduced).reason());
+        }
+        PortStage stage = restStage == null ? new PortStage(layout) : restStage;
+        restStage = stage;
+        java.util.Arrays.fill(stage.volts, 0);
+        if (near instanceof RestPoint point && point.portVolts().length == stage.volts.length) {
+            System.arraycopy(point.portVolts(), 0, stage.volts, 0, stage.volts.length);
+        }
+        long before = stage.solves;
+        Solved<RestSearch.Success> search = new RestSearch(stage, found.value()).search();
+        if (!(search instanceof Solved.Found<RestSearch.Success> success)) {
+            return new Solved.Failed<>(((Solved.Failed<RestSearch.Success>) search).reason());
+        }
+        double[] input = stage.input.clone();
+        return new Solved.Found<>(new RestPoint(
+                found.value(),
+                input,
+                stage.volts.clone(),
+                success.value().method(),
+                success.value().passes(),
+                stage.solves - before));
     }
 
     /**
@@ -51,7 +110,12 @@ public final class Solver {
      */
     public Solved<PeriodicState> periodicState(
             PeriodicSettings settings, @Nullable PeriodicState near, BooleanSupplier stopped) {
-        return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "not yet"));
+        if (!flaws().isEmpty()) {
+            return new Solved.Failed<>(flaws().get(0));
+        }
+        reductions.period(settings.period());
+        SampledRun.Restart restart = near instanceof SampledRun run ? run.restart : null;
+        return new Shooting(stepper(), settings, stopped).solve(restart);
     }
 
     /**
@@ -61,6 +125,29 @@ public final class Solver {
      * @param seconds how long [s]
      */
     public Solved<Run> run(PeriodicSettings settings, double seconds) {
-        return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "not yet"));
+        if (!flaws().isEmpty()) {
+            return new Solved.Failed<>(flaws().get(0));
+        }
+        reductions.period(settings.period());
+        Stepper s = stepper();
+        s.rest();
+        s.recorder.clear();
+        long before = s.stage.solves;
+        StepControl control = new StepControl(s, settings.accuracy(), COARSEST_RUN);
+        long ticks = Math.max(1, Math.round(seconds / reductions.grainSeconds()));
+        if (!control.run(0, ticks, true, () -> false)) {
+            return new Solved.Failed<>(s.failure());
+        }
+        Work work = new Work("stepping", 1, s.stage.solves - before, 0);
+        return new Solved.Found<>(new SampledRun(reductions, s.recorder.tape(), work, null));
+    }
+
+    private Stepper stepper() {
+        Stepper s = stepper;
+        if (s == null) {
+            s = new Stepper(reductions);
+            stepper = s;
+        }
+        return s;
     }
 }

@@ -1,0 +1,222 @@
+package fusetale.bench;
+
+import fusetale.circuit.BenchSetting;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Connector;
+import fusetale.circuit.DualCoil;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.LogicOutput;
+import fusetale.circuit.Net;
+import fusetale.circuit.Part;
+import fusetale.circuit.Pin;
+import fusetale.circuit.Rewiring;
+import fusetale.circuit.Switch;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Does to a circuit what an arrangement says, and collects what cannot be done. One use. */
+final class BenchWork {
+    /** A pulled fuse, a connector that is off, a lifted pin [ohm]: far above the input of a meter, as air is. */
+    private static final double APART_OHMS = 1e10;
+
+    private static final double CLIP_OHMS = 0.05;
+    /** A logic output whose high side has more than this [ohm] cannot pull up: an open collector. */
+    private static final double OPEN_COLLECTOR_FROM_OHMS = 1e6;
+
+    private final Arrangement arrangement;
+    private final List<String> problems = new ArrayList<>();
+    private Circuit circuit;
+
+    BenchWork(Circuit circuit, Arrangement arrangement) {
+        this.circuit = circuit;
+        this.arrangement = arrangement;
+    }
+
+    Circuit done() throws UnfitArrangement {
+        checkSupply();
+        // held drivers first: what they command is looked up before pins and nets move
+        arrangement.heldOn().forEach(this::holdOn);
+        for (Map.Entry<String, Boolean> s : new java.util.TreeMap<>(arrangement.switches()).entrySet()) {
+            operate(s.getKey(), s.getValue());
+        }
+        for (int k = 0; k < arrangement.clips().size(); k++) {
+            clip(k + 1, arrangement.clips().get(k));
+        }
+        arrangement.pulledFuses().forEach(this::pull);
+        arrangement.unplugged().forEach(this::unplug);
+        arrangement.liftedPins().forEach(this::lift);
+        if (!problems.isEmpty()) {
+            throw new UnfitArrangement(String.join("\n", problems));
+        }
+        return circuit;
+    }
+
+    private void checkSupply() {
+        double volts = arrangement.mainsVolts();
+        if (arrangement.powerOn() && !(volts > 0 && volts <= 1000)) {
+            problems.add("mains of " + volts + " V; it must be above 0 and at most 1000 V");
+        }
+        Double watts = arrangement.seriesLampWatts();
+        if (watts != null && !(watts > 0 && watts <= 10_000)) {
+            problems.add("a series lamp of " + watts + " W; it must be above 0 and at most 10 000 W");
+        }
+    }
+
+    private void pull(String name) {
+        Optional<Part> part = circuit.part(name).filter(Fuse.class::isInstance);
+        if (part.isEmpty()) {
+            problems.add("no fuse " + name + " to pull" + Nearest.hint(name, names(Fuse.class)));
+            return;
+        }
+        circuit = Rewiring.inSeries(circuit, name + " pulled", part.get(), "one", APART_OHMS);
+    }
+
+    private void unplug(String name) {
+        if (circuit.connector(name).isEmpty()) {
+            List<String> known =
+                    circuit.connectors().stream().map(Connector::name).toList();
+            problems.add("no connector " + name + " to unplug" + Nearest.hint(name, known));
+            return;
+        }
+        part(name, null);
+    }
+
+    /** Parts one contact of a connector, or all of them where {@code label} is null. */
+    private void part(String connector, @Nullable String label) {
+        circuit = circuit.withConnectors(circuit.connectors().stream()
+                .map(c -> c.name().equals(connector) ? apart(c, label) : c)
+                .toList());
+    }
+
+    private static Connector apart(Connector connector, @Nullable String label) {
+        Toleranced apart = new Toleranced(new Quantity(APART_OHMS, Unit.OHM), Tolerance.EXACT);
+        return new Connector(
+                connector.name(),
+                connector.pins().stream()
+                        .map(p -> label == null || label.equals(p.label())
+                                ? new Connector.Contact(p.label(), p.board(), p.harness(), apart)
+                                : p)
+                        .toList(),
+                connector.ratedAmps());
+    }
+
+    private void lift(String name) {
+        int dot = name.indexOf('.');
+        String owner = dot < 0 ? name : name.substring(0, dot);
+        String pin = dot < 0 ? "" : name.substring(dot + 1);
+        Optional<Part> part = circuit.part(owner);
+        Optional<Connector> connector = circuit.connector(owner);
+        List<String> pins = part.map(p -> p.pins().stream().map(Pin::name).toList())
+                .or(() -> connector.map(
+                        c -> c.pins().stream().map(Connector.Contact::label).toList()))
+                .orElse(List.of());
+        if (part.isEmpty() && connector.isEmpty()) {
+            List<String> known = circuit.parts().stream().map(Part::name).toList();
+            problems.add("no part " + owner + " to lift a pin of" + Nearest.hint(owner, known));
+        } else if (!pins.contains(pin)) {
+            problems.add("no pin " + name + " to lift" + Nearest.hint(pin, pins));
+        } else if (part.isPresent()) {
+            circuit = Rewiring.inSeries(circuit, name + " lifted", part.get(), pin, APART_OHMS);
+        } else {
+            part(owner, pin);
+        }
+    }
+
+    private void clip(int number, BenchSetting.Clip clip) {
+        Optional<Net> from = point(clip.from());
+        Optional<Net> to = point(clip.to());
+        if (from.isEmpty() || to.isEmpty()) {
+            return;
+        }
+        if (from.get().equals(to.get())) {
+            problems.add(
+                    "a clip lead from " + clip.from() + " to " + clip.to() + " joins net " + to.get() + " with itself");
+            return;
+        }
+        circuit = Rewiring.across(circuit, "clip lead " + number, from.get(), to.get(), CLIP_OHMS);
+    }
+
+    private Optional<Net> point(String name) {
+        Optional<Net> net = circuit.find(name);
+        if (net.isEmpty()) {
+            problems.add("no point " + name + " for a clip lead" + Nearest.hint(name, Points.known(circuit)));
+        }
+        return net;
+    }
+
+    private void operate(String name, boolean closed) {
+        Optional<Part> part = circuit.part(name);
+        if (part.isEmpty() || !(part.get() instanceof Switch s)) {
+            problems.add("no switch " + name + Nearest.hint(name, names(Switch.class)));
+            return;
+        }
+        circuit = circuit.with(new Switch(s.name(), s.one(), s.two(), closed, s.contactOhms(), s.about()));
+    }
+
+    private void holdOn(String name) {
+        List<LogicOutput> outputs = new ArrayList<>();
+        List<String> known = new ArrayList<>();
+        for (Part part : circuit.parts()) {
+            if (part instanceof LogicOutput output) {
+                known.add(output.name());
+                String commands = output.commands();
+                if (commands != null) {
+                    known.add(commands);
+                }
+                if (output.name().equals(name) || name.equals(commands)) {
+                    outputs.add(output);
+                }
+            }
+        }
+        if (outputs.isEmpty()) {
+            problems.add("nothing drives " + name + ", so it cannot be held on" + Nearest.hint(name, known));
+        }
+        for (LogicOutput output : outputs) {
+            circuit = circuit.with(withState(output, active(output)));
+            String commands = output.commands();
+            Part driven = commands == null ? null : circuit.part(commands).orElse(null);
+            if (driven instanceof DualCoil coil) {
+                circuit = circuit.with(pulledIn(coil));
+            }
+        }
+    }
+
+    private static LogicOutput.State active(LogicOutput output) {
+        return switch (output.state()) {
+            case HIGH -> LogicOutput.State.LOW;
+            case LOW -> LogicOutput.State.HIGH;
+            case OFF ->
+                output.highOhms().si() > OPEN_COLLECTOR_FROM_OHMS ? LogicOutput.State.LOW : LogicOutput.State.HIGH;
+        };
+    }
+
+    private static LogicOutput withState(LogicOutput o, LogicOutput.State state) {
+        return new LogicOutput(
+                o.name(), o.out(), o.supply(), o.ground(), o.highOhms(), o.lowOhms(), state, o.commands(), o.about());
+    }
+
+    private static DualCoil pulledIn(DualCoil c) {
+        return new DualCoil(
+                c.name(),
+                c.one(),
+                c.two(),
+                c.powerOhms(),
+                c.powerHenries(),
+                c.holdOhms(),
+                c.holdHenries(),
+                c.endOfStroke(),
+                true,
+                c.about());
+    }
+
+    private List<String> names(Class<? extends Part> kind) {
+        return circuit.parts().stream().filter(kind::isInstance).map(Part::name).toList();
+    }
+}

@@ -1,0 +1,149 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Notation;
+import fusetale.quantity.NotationException;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Span;
+import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+
+/** Amounts with their units, as written on the bench. */
+final class Amounts {
+    /** A tolerance: {@code ±5 %}, {@code -20..+50 %}. */
+    static final Form<Tolerance> TOLERANCE = new ScalarForm<>(
+            "a tolerance such as ±5 % or -20..+50 %",
+            Json.of("type", "string"), (text, spot) -> {
+                try {
+                    return Notation.parseTolerance(text.text());
+                } catch (NotationException e) {
+                    throw unfit(e);
+                }
+            });
+
+    /** A ratio of voltages said in decibels (20·log10 of it, IEC 60027-3), as the ratio. */
+    static final Form<Double> DECIBEL_RATIO =
+            new MappedForm<>(positive(Unit.DECIBEL), decibels -> Math.pow(10, decibels.si() / 20));
+
+    private Amounts() {}
+
+    /** Above zero. */
+    static Form<Quantity> positive(Unit unit) {
+        return amount(unit, words(unit), q -> q.si() > 0, "is not above zero");
+    }
+
+    /** Zero or above. */
+    static Form<Quantity> zeroOrMore(Unit unit) {
+        return amount(unit, words(unit) + ", or zero", q -> q.si() >= 0, "is below zero");
+    }
+
+    /** Of either sign. */
+    static Form<Quantity> signed(Unit unit) {
+        return amount(unit, words(unit), q -> true, "");
+    }
+
+    private static Form<Quantity> amount(
+            Unit unit, String words, java.util.function.Predicate<Quantity> fits, String unfit) {
+        return new ScalarForm<>(words, Json.of("type", "string"), (text, spot) -> {
+            Quantity quantity = parse(text.text(), unit);
+            if (!fits.test(quantity)) {
+                throw new Unfit(unfit);
+            }
+            return quantity;
+        });
+    }
+
+    /** Above zero, perhaps with a tolerance behind it. */
+    static Form<Stated> stated(Unit unit) {
+        return new ScalarForm<>(
+                words(unit) + ", a tolerance may follow: ±10 %", Json.of("type", "string"), (text, spot) -> {
+                    Stated stated = parseStated(text.text(), unit);
+                    if (stated.nominal().si() <= 0) {
+                        throw new Unfit("is not above zero");
+                    }
+                    return stated;
+                });
+    }
+
+    /** Above zero, with the tolerance behind it or else this one. */
+    static Form<Toleranced> toleranced(Unit unit, String fallback) {
+        Tolerance usual = usual(fallback);
+        return new MappedForm<>(stated(unit), stated -> {
+            Tolerance own = stated.tolerance();
+            return new Toleranced(stated.nominal(), own == null ? usual : own);
+        });
+    }
+
+    private static Tolerance usual(String tolerance) {
+        try {
+            return Notation.parseTolerance(tolerance);
+        } catch (NotationException e) {
+            throw new IllegalArgumentException(tolerance, e);
+        }
+    }
+
+    private static Stated parseStated(String text, Unit unit) throws Unfit {
+        try {
+            // two fallbacks tell a tolerance that is written from one that is not
+            Toleranced exact = Notation.parseToleranced(text, unit, Tolerance.EXACT);
+            Toleranced wide = Notation.parseToleranced(text, unit, new Tolerance(-1, 1));
+            boolean written = exact.tolerance().equals(wide.tolerance());
+            return new Stated(exact.nominal(), written ? exact.tolerance() : null);
+        } catch (NotationException e) {
+            throw unfit(e);
+        }
+    }
+
+    /** From one amount to another: {@code 110..126 V}. */
+    static Form<Span> span(Unit unit) {
+        return new ScalarForm<>("a range such as 110..126 V", Json.of("type", "string"), (text, spot) -> {
+            try {
+                return Notation.parseSpan(text.text(), unit);
+            } catch (NotationException e) {
+                throw unfit(e);
+            }
+        });
+    }
+
+    /** What a meter is expected to show, of either sign, with the tolerance behind it or else this one. */
+    static Form<Toleranced> expected(Unit unit, String fallback) {
+        Tolerance usual = usual(fallback);
+        return new ScalarForm<>(
+                words(unit) + ", a tolerance may follow: ±10 %", Json.of("type", "string"), (text, spot) -> {
+                    Stated stated = parseStated(text.text(), unit);
+                    Tolerance own = stated.tolerance();
+                    return new Toleranced(stated.nominal(), own == null ? usual : own);
+                });
+    }
+
+    private static Quantity parse(String text, Unit unit) throws Unfit {
+        try {
+            return Notation.parse(text, unit);
+        } catch (NotationException e) {
+            throw unfit(e);
+        }
+    }
+
+    private static Unfit unfit(NotationException e) {
+        return Unfit.saying(String.valueOf(e.getMessage()));
+    }
+
+    /** What may be written for a unit, with examples, for messages. */
+    static String words(Unit unit) {
+        return switch (unit) {
+            case VOLT -> "a voltage such as 12.6 V or 350 mV";
+            case AMPERE -> "a current such as 0.2 A or 20 mA";
+            case OHM -> "a resistance such as 4k7, 0R47 or 0.47 ohm";
+            case FARAD -> "a capacitance such as 4700 uF or 100 nF";
+            case HENRY -> "an inductance such as 25 mH";
+            case WATT -> "a power such as 0.5 W";
+            case HERTZ -> "a frequency such as 60 Hz";
+            case SECOND -> "a time such as 20 ms";
+            case CELSIUS -> "a temperature such as 25 °C";
+            case KELVIN_PER_WATT -> "a thermal resistance such as 50 K/W";
+            case AMPERE_SQUARED_SECOND -> "a pulse such as 3.75 A²s";
+            case DECIBEL -> "decibels such as 62 dB";
+            case RATIO -> "a share such as 12 %";
+        };
+    }
+}

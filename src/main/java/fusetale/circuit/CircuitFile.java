@@ -1,0 +1,27 @@
+package fusetale.circuit;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What reading a circuit file gave.
+ *
+ * @param circuit the circuit, or null where an error stands in the way
+ * @param problems everything worth saying about the file and the blocks it includes, from top to bottom
+ */
+public record CircuitFile(@Nullable Circuit circuit, List<Problem> problems) {
+    /** Copies the list. */
+    public CircuitFile {
+        problems = List.copyOf(problems);
+    }
+
+    /** The problems that keep the file from being used. */
+    public List<Problem> errors() {
+        return problems.stream().filter(Problem::isError).toList();
+    }
+
+    /** The problems it can be used in spite of. */
+    public List<Problem> warnings() {
+        return problems.stream().filter(p -> !p.isError()).toList();
+    }
+}

@@ -1,0 +1,67 @@
+package fusetale.circuit;
+
+import fusetale.circuit.MachineForms.Include;
+import fusetale.circuit.MachineForms.PointDraft;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one file, or a file with its blocks, says; names are not looked up yet.
+ *
+ * @param includes shared blocks it asks for
+ * @param parts parts
+ * @param points test points
+ * @param connectors connectors
+ * @param settings arrangements
+ * @param drawing where parts stand
+ */
+record Draft(
+        List<Include> includes,
+        List<Declared<Part>> parts,
+        List<Declared<PointDraft>> points,
+        List<Declared<Connector>> connectors,
+        List<Declared<SettingDraft>> settings,
+        List<Declared<Square>> drawing) {
+    static Draft of(Values v) {
+        return new Draft(
+                MachineForms.orEmpty(v.find(MachineForms.INCLUDES)),
+                MachineForms.orEmpty(v.find(MachineForms.PARTS)),
+                MachineForms.orEmpty(v.find(MachineForms.POINTS)),
+                MachineForms.orEmpty(v.find(MachineForms.CONNECTORS)),
+                MachineForms.orEmpty(v.find(MachineForms.SETTINGS)),
+                MachineForms.orEmpty(v.find(MachineForms.DRAWING)));
+    }
+
+    /** This and the contents of a block, its drawing moved. */
+    Draft plus(Draft block, Square at) {
+        List<Declared<Square>> moved = block.drawing.stream()
+                .map(d -> new Declared<>(d.name(), d.place(), moved(d.value(), at)))
+                .toList();
+        return new Draft(
+                includes,
+                joined(parts, block.parts),
+                joined(points, block.points),
+                joined(connectors, block.connectors),
+                settings,
+                joined(drawing, moved));
+    }
+
+    private static @org.jspecify.annotations.Nullable Square moved(
+            @org.jspecify.annotations.Nullable Square square, Square at) {
+        return square == null ? null : new Square(square.column() + at.column(), square.row() + at.row());
+    }
+
+    private static <T> List<T> joined(List<T> one, List<T> two) {
+        List<T> all = new ArrayList<>(one);
+        all.addAll(two);
+        return List.copyOf(all);
+    }
+
+    /** Whether every part, test point, connector and arrangement could be read. */
+    boolean complete() {
+        return NamedForm.values(parts) != null
+                && NamedForm.values(points) != null
+                && NamedForm.values(connectors) != null
+                && NamedForm.values(settings) != null;
+    }
+}

@@ -1,0 +1,117 @@
+package fusetale.circuit;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** The plain values that stand behind keys: words, numbers, nets, squares. Amounts with a unit are in {@link Amounts}. */
+final class Forms {
+    /** A net by its name. */
+    static final Form<Net> NET = new ScalarForm<>(
+            NameForm.NET.words() + ": " + NameForm.NET.like(),
+            Json.of("type", "string").with("pattern", NameForm.NET.pattern().pattern()),
+            (text, spot) -> {
+                if (!NameForm.NET.pattern().matcher(text.text()).matches()) {
+                    throw new Unfit("cannot be a net's name");
+                }
+                return new Net(text.text());
+            });
+
+    /** Any text. */
+    static final Form<String> TEXT = new ScalarForm<>(
+            "a text",
+            Json.of("type", List.of("string", "number")),
+            (text, spot) -> text.text().strip());
+
+    /** Any single value, left as it is. */
+    static final Form<Located.Text> RAW = new ScalarForm<>(
+            "a single value", Json.of("type", List.of("string", "number", "boolean")), (text, spot) -> text);
+
+    /** {@code true} or {@code false}. */
+    static final Form<Boolean> TRUTH = new ScalarForm<>("true, false", Json.of("type", "boolean"), (text, spot) -> {
+        if (!List.of("true", "false").contains(text.text())) {
+            throw new Unfit("is neither true nor false", Spelling.nearest(text.text(), List.of("true", "false")));
+        }
+        return "true".equals(text.text());
+    });
+
+    /** A place on the drawing: {@code [column, row]}. */
+    static final Form<Square> SQUARE = new MappedForm<>(
+            new ListForm<>("column or row", integer(0, 999), 2, 2), at -> new Square(at.get(0), at.get(1)));
+
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("\\d{1,15}(\\.\\d{1,15})?");
+
+    private Forms() {}
+
+    /** A whole number. */
+    static Form<Integer> integer(int least, int most) {
+        String words = "a whole number from " + least + " to " + most;
+        Json json = Json.of("type", "integer").with("minimum", least).with("maximum", most);
+        return new ScalarForm<>(words, json, (text, spot) -> {
+            if (!WHOLE.matcher(text.text()).matches()) {
+                throw new Unfit("is not a whole number");
+            }
+            int number = Integer.parseInt(text.text());
+            if (number < least || number > most) {
+                throw new Unfit("is out of range");
+            }
+            return number;
+        });
+    }
+
+    /** A number without unit, above zero. */
+    static Form<Double> number(String words) {
+        return new ScalarForm<>(words, Json.of("type", "number").with("exclusiveMinimum", 0), (text, spot) -> {
+            if (!PLAIN_NUMBER.matcher(text.text()).matches()) {
+                throw new Unfit("is not a plain number");
+            }
+            double number = Double.parseDouble(text.text());
+            if (number <= 0) {
+                throw new Unfit("is not above zero");
+            }
+            return number;
+        });
+    }
+
+    /** One of a few words, each standing for a value. */
+    static <T> Form<T> choice(Map<String, T> values) {
+        List<String> words = List.copyOf(values.keySet());
+        return new ScalarForm<>(
+                String.join(", ", words), Json.of("type", "string").with("enum", words), (text, spot) -> {
+                    T value = values.get(text.text());
+                    if (value == null) {
+                        throw new Unfit("is not one of the words known here", Spelling.nearest(text.text(), words));
+                    }
+                    return value;
+                });
+    }
+
+    /** One of the constants of an enumeration, written in small letters with spaces. */
+    static <E extends Enum<E>> Form<E> choice(Class<E> type) {
+        Map<String, E> values = new LinkedHashMap<>();
+        Arrays.stream(type.getEnumConstants())
+                .forEach(c ->
+                        values.put(c.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), c));
+        return choice(values);
+    }
+
+    /** One of a few words, taken as it is; the empty text for nothing said. */
+    static Form<String> words(String... words) {
+        Map<String, String> values = new LinkedHashMap<>();
+        Arrays.stream(words).forEach(w -> values.put(w, w));
+        return choice(values);
+    }
+
+    /** Nets in a row. */
+    static Form<List<Net>> nets(int fewest, int most) {
+        return new ListForm<>("a net", NET, fewest, most);
+    }
+
+    /** Names in a row. */
+    static Form<List<String>> names(String what) {
+        return new ListForm<>(what, TEXT, 0, Integer.MAX_VALUE);
+    }
+}

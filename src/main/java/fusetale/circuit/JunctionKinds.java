@@ -1,0 +1,115 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** How parts with junctions are written; their electrical values come from the part models. */
+final class JunctionKinds {
+    private static final Key<Net> ANODE = net("anode");
+    private static final Key<Net> CATHODE = net("cathode");
+    private static final Key<Net> COLLECTOR = net("collector");
+    private static final Key<Net> BASE = net("base");
+    private static final Key<Net> EMITTER = net("emitter");
+    private static final Key<Net> IN = net("in");
+    private static final Key<Net> OUT = net("out");
+    private static final Key<Net> GROUND = net("ground");
+    private static final Key<List<Net>> AC =
+            Key.required("ac", Forms.nets(2, 2), "the nets at its a.c. pins, first and second");
+
+    private static final Key<DiodeModel> DIODE = model("diodes", PartLibrary::diodes);
+    private static final Key<DiodeModel> ZENER = model("zeners", PartLibrary::zeners);
+    private static final Key<DiodeModel> BRIDGE = model("bridges", PartLibrary::bridges);
+    private static final Key<TransistorModel> TRANSISTOR = model("transistors", PartLibrary::transistors);
+    private static final Key<DarlingtonModel> DARLINGTON = model("darlingtons", PartLibrary::darlingtons);
+    private static final Key<RegulatorModel> REGULATOR = model("regulators", PartLibrary::regulators);
+    private static final Key<Stated> ZENER_VOLTS =
+            Key.optional("volts", Amounts.stated(Unit.VOLT), "zener voltage; left out: the model's breakdown voltage");
+    private static final Key<Tolerance> ZENER_TOLERANCE =
+            Key.defaulted("tolerance", Amounts.TOLERANCE, "±5 %", "how far the zener voltage may stray");
+
+    static final List<PartKind<?>> ALL = List.of(
+            PartKind.of(
+                    "diode",
+                    Diode.class,
+                    "A rectifier or signal diode.",
+                    List.of(ANODE, CATHODE, DIODE),
+                    v -> new Diode(v.name(), v.get(ANODE), v.get(CATHODE), v.get(DIODE), v.about())),
+            PartKind.of(
+                    "zener",
+                    Zener.class,
+                    "A zener diode.",
+                    List.of(ANODE, CATHODE, ZENER, ZENER_VOLTS, ZENER_TOLERANCE),
+                    v -> zener(v)),
+            PartKind.of(
+                    "bridge",
+                    Bridge.class,
+                    "Four rectifier legs in one package.",
+                    List.of(AC, PassiveKinds.PLUS, PassiveKinds.MINUS, BRIDGE),
+                    v -> new Bridge(
+                            v.name(),
+                            v.get(AC).get(0),
+                            v.get(AC).get(1),
+                            v.get(PassiveKinds.PLUS),
+                            v.get(PassiveKinds.MINUS),
+                            v.get(BRIDGE),
+                            v.about())),
+            PartKind.of(
+                    "transistor",
+                    Transistor.class,
+                    "A bipolar transistor.",
+                    List.of(COLLECTOR, BASE, EMITTER, TRANSISTOR),
+                    v -> new Transistor(
+                            v.name(), v.get(COLLECTOR), v.get(BASE), v.get(EMITTER), v.get(TRANSISTOR), v.about())),
+            PartKind.of(
+                    "darlington",
+                    Darlington.class,
+                    "A Darlington transistor with its internal resistors.",
+                    List.of(COLLECTOR, BASE, EMITTER, DARLINGTON),
+                    v -> new Darlington(
+                            v.name(), v.get(COLLECTOR), v.get(BASE), v.get(EMITTER), v.get(DARLINGTON), v.about())),
+            PartKind.of(
+                    "regulator",
+                    Regulator.class,
+                    "A three-terminal series regulator.",
+                    List.of(IN, OUT, GROUND, REGULATOR),
+                    v -> new Regulator(v.name(), v.get(IN), v.get(OUT), v.get(GROUND), v.get(REGULATOR), v.about())));
+
+    private JunctionKinds() {}
+
+    private static Zener zener(Values v) {
+        DiodeModel model = v.get(ZENER);
+        Toleranced volts = v.find(ZENER_VOLTS) == null
+                ? new Toleranced(new Quantity(model.breakdownVolts(), Unit.VOLT), v.get(ZENER_TOLERANCE))
+                : v.toleranced(ZENER_VOLTS, ZENER_TOLERANCE);
+        return new Zener(v.name(), v.get(ANODE), v.get(CATHODE), model, volts, v.about());
+    }
+
+    private static Key<Net> net(String pin) {
+        return Key.required(pin, Forms.NET, "the net at its " + pin + " pin");
+    }
+
+    private static <M> Key<M> model(String section, Function<PartLibrary, Map<String, M>> models) {
+        return Key.required("model", modelNamed(section, models), "a name from the part models, section " + section);
+    }
+
+    /** The name of a part model. */
+    static <M> Form<M> modelNamed(String section, Function<PartLibrary, Map<String, M>> models) {
+        Json json = Json.of("type", "string")
+                .with("pattern", NameForm.MODEL.pattern().pattern());
+        return new ScalarForm<>("a name from the " + section + " of the part models", json, (text, spot) -> {
+            Map<String, M> known = models.apply(spot.library());
+            M model = known.get(text.text());
+            if (model == null) {
+                throw new Unfit(
+                        "is not among the " + section + " of the part models",
+                        Spelling.nearest(text.text(), known.keySet()));
+            }
+            return model;
+        });
+    }
+}

@@ -1,0 +1,276 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** How part models are written: the one place that reader and JSON Schema of the part files are made from. */
+final class ModelForms {
+    private static final Key<List<String>> SOURCES = Key.required(
+            "sources",
+            new ListForm<>("a text", Forms.TEXT, 1, 99),
+            "where each figure is from; 'from memory' or 'common practice' where that is what it is");
+
+    private static final Key<Quantity> AVERAGE =
+            Key.optional("average current", Amounts.positive(Unit.AMPERE), "steady current it stands");
+    private static final Key<Quantity> SURGE =
+            Key.optional("surge current", Amounts.positive(Unit.AMPERE), "one half-cycle of 60 Hz");
+    private static final Key<Quantity> PULSE = Key.optional(
+            "pulse", Amounts.positive(Unit.AMPERE_SQUARED_SECOND), "I²t for less than a half-cycle, as 3.75 A²s");
+    private static final Key<Quantity> INVERSE =
+            Key.optional("reverse voltage", Amounts.positive(Unit.VOLT), "reverse or blocking voltage");
+    private static final Key<Quantity> POWER = Key.optional("power", Amounts.positive(Unit.WATT), "dissipation");
+    private static final Key<Quantity> TO_AIR =
+            Key.optional("junction to air", Amounts.positive(Unit.KELVIN_PER_WATT), "thermal resistance in free air");
+    private static final Form<Ratings> RATINGS_FORM = new Shape<>(
+            "ratings",
+            "What the part stands; a figure left out is not known and never exceeded.",
+            List.of(AVERAGE, SURGE, PULSE, INVERSE, POWER, TO_AIR),
+            v -> new Ratings(
+                    known(v, AVERAGE),
+                    known(v, SURGE),
+                    known(v, PULSE),
+                    known(v, INVERSE),
+                    known(v, POWER),
+                    known(v, TO_AIR),
+                    List.of()));
+    private static final Key<Ratings> RATINGS = Key.required("ratings", RATINGS_FORM, "what it stands");
+
+    private static final Key<Quantity> BREAKDOWN_VOLTS =
+            Key.required("volts", Amounts.positive(Unit.VOLT), "reverse voltage at that current");
+    private static final Key<Quantity> BREAKDOWN_AT =
+            Key.required("at", Amounts.positive(Unit.AMPERE), "current at which breakdown is stated");
+    private static final Key<Quantity> BREAKDOWN_OHMS =
+            Key.required("resistance", Amounts.positive(Unit.OHM), "differential resistance in breakdown");
+    private static final Form<Breakdown> BREAKDOWN_FORM = new Shape<>(
+            "a breakdown",
+            "Reverse breakdown.",
+            List.of(BREAKDOWN_VOLTS, BREAKDOWN_AT, BREAKDOWN_OHMS),
+            v -> new Breakdown(
+                    v.get(BREAKDOWN_VOLTS).si(),
+                    v.get(BREAKDOWN_AT).si(),
+                    v.get(BREAKDOWN_OHMS).si()));
+    private static final Key<Breakdown> BREAKDOWN =
+            Key.required("breakdown", BREAKDOWN_FORM, "reverse breakdown: {volts, at, resistance}");
+    private static final Key<Quantity> SATURATION =
+            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "IS at 25 °C, as 37.8 nA");
+    private static final Key<Double> IDEALITY =
+            Key.required("ideality", Forms.number("a plain number, 1 to 2 as a rule"), "N, a plain number");
+    private static final Key<Quantity> SERIES =
+            Key.required("series resistance", Amounts.positive(Unit.OHM), "ohmic resistance of the junction");
+    private static final Key<Quantity> JUNCTION =
+            Key.required("junction capacitance", Amounts.positive(Unit.FARAD), "capacitance of the junction");
+    private static final Key<Quantity> REVERSE =
+            Key.required("leakage resistance", Amounts.positive(Unit.OHM), "reverse leakage as a resistance");
+
+    static final Form<DiodeModel> DIODE = new Shape<>(
+            "a diode model",
+            "A junction: diode, zener, or one leg of a bridge.",
+            List.of(SATURATION, IDEALITY, SERIES, JUNCTION, REVERSE, BREAKDOWN, RATINGS, SOURCES),
+            ModelForms::diode);
+
+    private static final Key<TransistorModel.Polarity> POLARITY =
+            Key.required("polarity", Forms.choice(polarities()), "which way round");
+    private static final Key<Quantity> TRANSPORT =
+            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "transport saturation current IS");
+    private static final Key<Double> FORWARD =
+            Key.required("forward gain", Forms.number("a plain number such as 100"), "current gain forward");
+    private static final Key<Double> BACKWARD =
+            Key.required("reverse gain", Forms.number("a plain number such as 2"), "current gain in reverse");
+    private static final Key<Quantity> EARLY =
+            Key.required("early voltage", Amounts.positive(Unit.VOLT), "Early voltage");
+    private static final Key<Quantity> BASE =
+            Key.required("base resistance", Amounts.positive(Unit.OHM), "in series with the base");
+    private static final Key<Quantity> COLLECTOR =
+            Key.required("collector resistance", Amounts.positive(Unit.OHM), "in series with the collector");
+    private static final Key<Quantity> EMITTER =
+            Key.required("emitter resistance", Amounts.positive(Unit.OHM), "in series with the emitter");
+    private static final Key<Quantity> CAPACITANCE =
+            Key.required("collector capacitance", Amounts.positive(Unit.FARAD), "from collector to base");
+    private static final Key<Quantity> BREAKS =
+            Key.required("breakdown voltage", Amounts.positive(Unit.VOLT), "collector to emitter, base at rest");
+    private static final List<Key<?>> TRANSISTOR_KEYS =
+            List.of(POLARITY, TRANSPORT, FORWARD, BACKWARD, EARLY, BASE, COLLECTOR, EMITTER, CAPACITANCE, BREAKS);
+
+    static final Form<TransistorModel> TRANSISTOR = new Shape<>(
+            "a transistor model",
+            "A bipolar transistor.",
+            with(TRANSISTOR_KEYS, RATINGS, SOURCES),
+            v -> transistor(v, rated(v)));
+
+    private static final Form<TransistorModel> INNER = new Shape<>(
+            "a transistor of a Darlington",
+            "One of the two transistors in the case.",
+            TRANSISTOR_KEYS,
+            v -> transistor(v, unknown()));
+    private static final Key<TransistorModel> FIRST =
+            Key.required("first", INNER, "the transistor whose base is brought out");
+    private static final Key<TransistorModel> SECOND = Key.required("second", INNER, "the output transistor");
+    private static final Key<Quantity> FIRST_SHUNT =
+            Key.required("first shunt", Amounts.positive(Unit.OHM), "base to emitter of the first");
+    private static final Key<Quantity> SECOND_SHUNT =
+            Key.required("second shunt", Amounts.positive(Unit.OHM), "base to emitter of the second");
+    private static final Key<DiodeModel> ACROSS = Key.required(
+            "across",
+            JunctionKinds.modelNamed("diodes", PartLibrary::diodes),
+            "name of a diode model: the diode from emitter to collector");
+
+    static final Form<DarlingtonModel> DARLINGTON = new Shape<>(
+            "a Darlington model",
+            "Two transistors in one case with their base-emitter resistors.",
+            List.of(FIRST, SECOND, FIRST_SHUNT, SECOND_SHUNT, ACROSS, RATINGS, SOURCES),
+            v -> new DarlingtonModel(
+                    v.name(),
+                    v.get(FIRST),
+                    v.get(SECOND),
+                    v.get(FIRST_SHUNT).si(),
+                    v.get(SECOND_SHUNT).si(),
+                    v.get(ACROSS),
+                    rated(v)));
+
+    private static final Key<Quantity> OUTPUT =
+            Key.required("output", Amounts.positive(Unit.VOLT), "regulated voltage");
+    private static final Key<fusetale.quantity.Tolerance> TOLERANCE =
+            Key.required("tolerance", Amounts.TOLERANCE, "how far the output may stray");
+    private static final Key<Quantity> OUTPUT_OHMS = Key.required(
+            "output resistance", Amounts.positive(Unit.OHM), "differential output resistance in regulation");
+    private static final Key<Quantity> DROPOUT =
+            Key.required("dropout", Amounts.positive(Unit.VOLT), "what the input must exceed the output by");
+    private static final Key<Quantity> QUIESCENT =
+            Key.required("quiescent current", Amounts.positive(Unit.AMPERE), "current into the ground pin");
+    private static final Key<Quantity> LIMIT =
+            Key.required("current limit", Amounts.positive(Unit.AMPERE), "most it gives");
+    private static final Key<Double> REJECTION =
+            Key.required("ripple rejection", Amounts.DECIBEL_RATIO, "input ripple over output ripple, as 62 dB");
+
+    static final Form<RegulatorModel> REGULATOR = new Shape<>(
+            "a regulator model",
+            "A three-terminal series regulator.",
+            List.of(OUTPUT, TOLERANCE, OUTPUT_OHMS, DROPOUT, QUIESCENT, LIMIT, REJECTION, RATINGS, SOURCES),
+            v -> new RegulatorModel(
+                    v.name(),
+                    v.get(OUTPUT).si(),
+                    Math.max(v.get(TOLERANCE).highRatio(), -v.get(TOLERANCE).lowRatio()),
+                    v.get(OUTPUT_OHMS).si(),
+                    v.get(DROPOUT).si(),
+                    v.get(QUIESCENT).si(),
+                    v.get(LIMIT).si(),
+                    v.get(REJECTION),
+                    rated(v)));
+
+    private static final Key<FuseLink.Standard> STANDARD =
+            Key.required("standard", Forms.choice(SupplyKinds.STANDARDS), "whose gates the family keeps");
+    private static final Key<FuseLink.Speed> SPEED =
+            Key.required("speed", Forms.choice(FuseLink.Speed.class), "quick-acting or time-lag");
+    private static final Key<String> SIZE =
+            Key.required("size", Forms.words("5x20", "6.3x25", "6.3x32"), "diameter and length in mm");
+    private static final Key<List<FuseTable.Row>> ROWS = Key.required(
+            "rows",
+            new ListForm<>("[rating, cold resistance]", new FuseRow(), 1, 99),
+            "[rating, cold resistance] for each rating");
+
+    static final Form<FuseTable> FUSES = new Shape<>(
+            "a table of fuse links",
+            "Cold resistances of one family of fuse links.",
+            List.of(STANDARD, SPEED, SIZE, ROWS, SOURCES),
+            v -> new FuseTable(v.get(STANDARD), v.get(SPEED), v.get(SIZE), v.get(ROWS), v.get(SOURCES)));
+
+    private ModelForms() {}
+
+    /** Reverse breakdown as the file says it. */
+    private record Breakdown(double volts, double amps, double ohms) {}
+
+    private static java.util.Map<String, TransistorModel.Polarity> polarities() {
+        java.util.Map<String, TransistorModel.Polarity> words = new java.util.LinkedHashMap<>();
+        words.put("NPN", TransistorModel.Polarity.NPN);
+        words.put("PNP", TransistorModel.Polarity.PNP);
+        return words;
+    }
+
+    private static double known(Values v, Key<Quantity> key) {
+        Quantity quantity = v.find(key);
+        return quantity == null ? Double.POSITIVE_INFINITY : quantity.si();
+    }
+
+    private static Ratings unknown() {
+        double none = Double.POSITIVE_INFINITY;
+        return new Ratings(none, none, none, none, none, none, List.of());
+    }
+
+    private static Ratings rated(Values v) {
+        Ratings r = v.get(RATINGS);
+        return new Ratings(
+                r.averageAmps(),
+                r.surgeAmps(),
+                r.pulseAmpsSquaredSeconds(),
+                r.inverseVolts(),
+                r.watts(),
+                r.junctionToAirKelvinPerWatt(),
+                v.get(SOURCES));
+    }
+
+    private static DiodeModel diode(Values v) {
+        Breakdown breakdown = v.get(BREAKDOWN);
+        return new DiodeModel(
+                v.name(),
+                v.get(SATURATION).si(),
+                v.get(IDEALITY),
+                v.get(SERIES).si(),
+                v.get(JUNCTION).si(),
+                v.get(REVERSE).si(),
+                breakdown.volts(),
+                breakdown.amps(),
+                breakdown.ohms(),
+                rated(v));
+    }
+
+    private static TransistorModel transistor(Values v, Ratings ratings) {
+        return new TransistorModel(
+                v.name(),
+                v.get(POLARITY),
+                v.get(TRANSPORT).si(),
+                v.get(FORWARD),
+                v.get(BACKWARD),
+                v.get(EARLY).si(),
+                v.get(BASE).si(),
+                v.get(COLLECTOR).si(),
+                v.get(EMITTER).si(),
+                v.get(CAPACITANCE).si(),
+                v.get(BREAKS).si(),
+                ratings);
+    }
+
+    private static List<Key<?>> with(List<Key<?>> keys, Key<?>... more) {
+        List<Key<?>> all = new ArrayList<>(keys);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    /** {@code [2 A, 170 mohm]}. */
+    private static final class FuseRow implements Form<FuseTable.Row> {
+        private static final Form<Quantity> RATING = Amounts.positive(Unit.AMPERE);
+        private static final Form<Quantity> COLD = Amounts.positive(Unit.OHM);
+
+        @Override
+        public FuseTable.@Nullable Row read(Located item, Spot spot) {
+            if (!(item instanceof Located.Row row) || row.items().size() != 2) {
+                spot.error(
+                        item.place(), item.what() + " stands here", "[rating, cold resistance], as [2 A, 45 mohm]", "");
+                return null;
+            }
+            Quantity rating = RATING.read(row.items().get(0), spot);
+            Quantity cold = COLD.read(row.items().get(1), spot);
+            return rating == null || cold == null ? null : new FuseTable.Row(rating.si(), cold.si());
+        }
+
+        @Override
+        public Json schema(Dialect dialect) {
+            return Json.of("type", "array")
+                    .with("prefixItems", List.of(RATING.schema(dialect), COLD.schema(dialect)))
+                    .with("minItems", 2)
+                    .with("maxItems", 2);
+        }
+    }
+}

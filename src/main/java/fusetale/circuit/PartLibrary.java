@@ -1,0 +1,80 @@
+package fusetale.circuit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Part models by name, in the order of their files.
+ *
+ * @param diodes rectifier and signal diodes
+ * @param bridges one leg of each bridge
+ * @param zeners zener diodes
+ * @param transistors bipolar transistors
+ * @param darlingtons Darlington transistors
+ * @param regulators three-terminal regulators
+ * @param fuses cold resistances of fuse links
+ */
+public record PartLibrary(
+        Map<String, DiodeModel> diodes,
+        Map<String, DiodeModel> bridges,
+        Map<String, DiodeModel> zeners,
+        Map<String, TransistorModel> transistors,
+        Map<String, DarlingtonModel> darlingtons,
+        Map<String, RegulatorModel> regulators,
+        List<FuseTable> fuses) {
+    /** Nothing at all. */
+    public static final PartLibrary EMPTY =
+            new PartLibrary(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+
+    /** Copies what can change, keeping its order. */
+    public PartLibrary {
+        diodes = ordered(diodes);
+        bridges = ordered(bridges);
+        zeners = ordered(zeners);
+        transistors = ordered(transistors);
+        darlingtons = ordered(darlingtons);
+        regulators = ordered(regulators);
+        fuses = List.copyOf(fuses);
+    }
+
+    /**
+     * The models that come with the program.
+     *
+     * @throws IllegalStateException where the program's own files are unreadable: it was built wrongly
+     */
+    public static PartLibrary shipped() {
+        return Shipped.LIBRARY;
+    }
+
+    private static <M> Map<String, M> ordered(Map<String, M> models) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(models));
+    }
+
+    /** Cold resistance of a fuse link, or null where no table covers it. */
+    public @Nullable Double coldOhms(FuseLink.Standard standard, FuseLink.Speed speed, String size, double ratedAmps) {
+        return fuses.stream()
+                .filter(t -> t.standard() == standard
+                        && t.speed() == speed
+                        && t.size().equals(size)
+                        && t.covers(ratedAmps))
+                .findFirst()
+                .map(t -> t.coldOhms(ratedAmps))
+                .orElse(null);
+    }
+
+    /** Read once, when first asked for; immutable. */
+    private static final class Shipped {
+        private static final PartLibrary LIBRARY = read();
+
+        private static PartLibrary read() {
+            PartFiles files = PartFiles.shipped();
+            if (!files.problems().isEmpty()) {
+                throw new IllegalStateException(files.problems().get(0).toString());
+            }
+            return files.library();
+        }
+    }
+}

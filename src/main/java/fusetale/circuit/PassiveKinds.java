@@ -1,0 +1,179 @@
+package fusetale.circuit;
+
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** How parts without junctions are written: resistor, wire, capacitors, coils, switch. */
+final class PassiveKinds {
+    static final Key<List<Net>> BETWEEN = Key.required("between", Forms.nets(2, 2), "the nets at its two ends");
+    static final Key<Net> PLUS = Key.required("plus", Forms.NET, "the net at its plus pin");
+    static final Key<Net> MINUS = Key.required("minus", Forms.NET, "the net at its minus pin");
+
+    private static final Key<Stated> RESISTANCE =
+            Key.required("value", Amounts.stated(Unit.OHM), "its resistance, as 4k7 or 0.47 ohm");
+    private static final Key<Stated> CAPACITANCE =
+            Key.required("value", Amounts.stated(Unit.FARAD), "its capacitance, as 4700 uF");
+    private static final Key<Tolerance> FIVE = tolerance("±5 %", "how far its resistance may stray");
+    private static final Key<Tolerance> TEN = tolerance("±10 %", "how far its capacitance may stray");
+    private static final Key<Tolerance> CAN = tolerance("-20..+50 %", "how far its capacitance may stray");
+    private static final Key<Tolerance> WINDING = tolerance("±8 %", "how far its resistance may stray");
+    private static final Key<Quantity> WATTS =
+            Key.defaulted("watts", Amounts.positive(Unit.WATT), "0.5 W", "power it stands at 70 °C");
+    private static final Key<Toleranced> WIRE_OHMS = Key.defaulted(
+            "ohms", Amounts.toleranced(Unit.OHM, "±30 %"), "10 mohm ±30 %", "its resistance from end to end");
+    private static final Key<Quantity> AMPS =
+            Key.optional("amps", Amounts.positive(Unit.AMPERE), "steady current it stands");
+    private static final Key<Quantity> RATED_VOLTS =
+            Key.required("volts", Amounts.positive(Unit.VOLT), "the voltage it stands, as printed on it");
+    private static final Key<Quantity> ESR = Key.optional(
+            "esr",
+            Amounts.positive(Unit.OHM),
+            "equivalent series resistance; left out: from a loss factor of 0.20 at 120 Hz");
+    private static final Key<Quantity> LEAKAGE = Key.optional(
+            "leakage",
+            Amounts.positive(Unit.OHM),
+            "leakage as a resistance; left out: from 3·√(C·V) µA at rated voltage, C in µF");
+    private static final Key<Stated> COIL_OHMS =
+            Key.required("ohms", Amounts.stated(Unit.OHM), "winding resistance at 25 °C");
+    private static final Key<Toleranced> INDUCTANCE =
+            Key.required("inductance", Amounts.toleranced(Unit.HENRY, "±20 %"), "inductance, plunger out, as 25 mH");
+    private static final Key<Quantity> PULL_IN =
+            Key.optional("pull-in", Amounts.positive(Unit.AMPERE), "current that pulls the plunger in");
+    private static final Key<Quantity> HOLD =
+            Key.optional("hold", Amounts.positive(Unit.AMPERE), "current that holds the plunger");
+    private static final Form<HalfCoil> HALF = new Shape<>(
+            "a winding",
+            "One winding of a coil.",
+            List.of(COIL_OHMS, INDUCTANCE),
+            v -> new HalfCoil(v.get(COIL_OHMS), v.get(INDUCTANCE)));
+    private static final Key<HalfCoil> POWER = Key.required("power", HALF, "the strong winding: {ohms, inductance}");
+    private static final Key<HalfCoil> HOLDING = Key.required("hold", HALF, "the holding winding: {ohms, inductance}");
+    private static final Key<Boolean> CLOSED =
+            Key.defaulted("closed", Forms.TRUTH, "true", "whether it conducts as drawn");
+    private static final Key<Quantity> CONTACT =
+            Key.defaulted("contact", Amounts.positive(Unit.OHM), "20 mohm", "resistance when closed");
+
+    static final List<PartKind<?>> ALL = List.of(
+            PartKind.of(
+                    "resistor",
+                    Resistor.class,
+                    "A resistor.",
+                    List.of(BETWEEN, RESISTANCE, FIVE, WATTS),
+                    v -> new Resistor(
+                            v.name(), one(v), two(v), v.toleranced(RESISTANCE, FIVE), v.get(WATTS), v.about())),
+            PartKind.of(
+                    "wire",
+                    Wire.class,
+                    "A wire, a board trace or a solder joint that is worth suspecting.",
+                    List.of(BETWEEN, WIRE_OHMS, AMPS),
+                    v -> new Wire(v.name(), one(v), two(v), v.get(WIRE_OHMS), v.find(AMPS), v.about())),
+            PartKind.of(
+                    "capacitor",
+                    Capacitor.class,
+                    "A capacitor without polarity (film, ceramic).",
+                    List.of(BETWEEN, CAPACITANCE, TEN, RATED_VOLTS),
+                    v -> new Capacitor(
+                            v.name(), one(v), two(v), v.toleranced(CAPACITANCE, TEN), v.get(RATED_VOLTS), v.about())),
+            PartKind.of(
+                    "electrolytic",
+                    Electrolytic.class,
+                    "An electrolytic capacitor.",
+                    List.of(PLUS, MINUS, CAPACITANCE, CAN, RATED_VOLTS, ESR, LEAKAGE),
+                    PassiveKinds::electrolytic),
+            PartKind.of(
+                    "coil",
+                    Coil.class,
+                    "A solenoid or relay coil with one winding.",
+                    List.of(BETWEEN, COIL_OHMS, WINDING, INDUCTANCE, PULL_IN, HOLD),
+                    v -> new Coil(
+                            v.name(),
+                            one(v),
+                            two(v),
+                            v.toleranced(COIL_OHMS, WINDING),
+                            v.get(INDUCTANCE),
+                            v.find(PULL_IN),
+                            v.find(HOLD),
+                            v.about())),
+            PartKind.of(
+                    "dual coil",
+                    DualCoil.class,
+                    "A coil of a strong and a holding winding in series with an end-of-stroke switch.",
+                    List.of(BETWEEN, POWER, HOLDING, WINDING),
+                    PassiveKinds::dualCoil),
+            PartKind.of(
+                    "switch",
+                    Switch.class,
+                    "A hand-operated or interlock switch.",
+                    List.of(BETWEEN, CLOSED, CONTACT),
+                    v -> new Switch(v.name(), one(v), two(v), v.get(CLOSED), v.get(CONTACT), v.about())));
+
+    private PassiveKinds() {}
+
+    /** One winding as the file says it. */
+    private record HalfCoil(Stated ohms, Toleranced henries) {}
+
+    private static Key<Tolerance> tolerance(String usual, String doc) {
+        return Key.defaulted("tolerance", Amounts.TOLERANCE, usual, doc);
+    }
+
+    static Net one(Values values) {
+        return values.get(BETWEEN).get(0);
+    }
+
+    static Net two(Values values) {
+        return values.get(BETWEEN).get(1);
+    }
+
+    private static @Nullable Electrolytic electrolytic(Values v) {
+        Toleranced farads = v.toleranced(CAPACITANCE, CAN);
+        Quantity volts = v.get(RATED_VOLTS);
+        Quantity esr = v.find(ESR);
+        Quantity leakage = v.find(LEAKAGE);
+        return new Electrolytic(
+                v.name(),
+                v.get(PLUS),
+                v.get(MINUS),
+                farads,
+                volts,
+                esr == null ? usualEsr(farads.si()) : esr,
+                leakage == null ? usualLeakage(farads.si(), volts.si()) : leakage,
+                v.about());
+    }
+
+    /** ESR = tan δ/(2π·f·C) at 120 Hz; a loss factor of 0.20 is common practice for cans of 25 V to 63 V. */
+    private static Quantity usualEsr(double farads) {
+        return new Quantity(0.20 / (2 * Math.PI * 120 * farads), Unit.OHM);
+    }
+
+    /** Leakage limit of large cans, 3·√(C·V) µA with C in µF after five minutes (makers' common limit). */
+    private static Quantity usualLeakage(double farads, double volts) {
+        double amps = 3e-6 * Math.sqrt(farads * 1e6 * volts);
+        return new Quantity(volts / amps, Unit.OHM);
+    }
+
+    private static @Nullable DualCoil dualCoil(Values v) {
+        HalfCoil power = v.get(POWER);
+        HalfCoil hold = v.get(HOLDING);
+        Tolerance usual = v.get(WINDING);
+        return new DualCoil(
+                v.name(),
+                one(v),
+                two(v),
+                withUsual(power.ohms(), usual),
+                power.henries(),
+                withUsual(hold.ohms(), usual),
+                hold.henries(),
+                EndOfStroke.FOLLOWS,
+                false,
+                v.about());
+    }
+
+    private static Toleranced withUsual(Stated stated, Tolerance usual) {
+        Tolerance own = stated.tolerance();
+        return new Toleranced(stated.nominal(), own == null ? usual : own);
+    }
+}

@@ -1,0 +1,163 @@
+package fusetale.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** Looks up the names by which one place of a file speaks of another, as far as nets do not come into it. */
+final class References {
+    private final Draft draft;
+    private final Findings findings;
+    private final Map<String, Declared<Part>> parts = new LinkedHashMap<>();
+    private boolean unique = true;
+
+    References(Draft draft, Findings findings) {
+        this.draft = draft;
+        this.findings = findings;
+        draft.parts().forEach(p -> parts.putIfAbsent(p.name(), p));
+    }
+
+    /** Whether no name stands for two things; known after {@link #check}. */
+    boolean namesAreUnique() {
+        return unique;
+    }
+
+    /** Reports names that are used twice and names that mean nothing. */
+    void check() {
+        uniqueNames();
+        drawing();
+        draft.settings().forEach(each -> {
+            SettingDraft setting = each.value();
+            if (setting != null) {
+                setting(setting);
+            }
+        });
+        draft.parts().forEach(this::commands);
+    }
+
+    private void uniqueNames() {
+        Map<String, Place> seen = new HashMap<>();
+        List<Declared<?>> all = new ArrayList<>();
+        all.addAll(draft.parts());
+        all.addAll(draft.points());
+        all.addAll(draft.connectors());
+        for (Declared<?> each : all) {
+            Place earlier = seen.putIfAbsent(each.name(), each.place());
+            if (earlier != null) {
+                unique = false;
+                findings.error(each.place(), each.name(), "this name is already taken at " + earlier);
+            }
+        }
+    }
+
+    private void drawing() {
+        Map<Square, String> taken = new HashMap<>();
+        Map<String, Place> placed = new HashMap<>();
+        for (Declared<Square> each : draft.drawing()) {
+            String key = "drawing " + each.name();
+            if (!parts.containsKey(each.name())) {
+                findings.error(
+                        each.place(), key, "no part has this name", "", Spelling.nearest(each.name(), parts.keySet()));
+            }
+            if (placed.putIfAbsent(each.name(), each.place()) != null) {
+                findings.error(each.place(), key, "this part is placed a second time");
+            }
+            Square square = each.value();
+            String other = square == null ? null : taken.putIfAbsent(square, each.name());
+            if (square != null && other != null) {
+                findings.error(
+                        each.place(),
+                        key,
+                        "square [" + square.column() + ", " + square.row() + "] is already taken by " + other);
+            }
+        }
+        parts.values().stream()
+                .filter(p -> !placed.containsKey(p.name()))
+                .forEach(p -> findings.error(
+                        p.place(),
+                        p.name(),
+                        "this part has no place on the drawing",
+                        "drawing: {" + p.name() + ": {square: [column, row]}}",
+                        ""));
+    }
+
+    private void setting(SettingDraft setting) {
+        parts(setting, SettingDraft.PULLED, "fuse", part -> part instanceof Fuse);
+        parts(
+                setting,
+                SettingDraft.HELD_ON,
+                "coil, lamp or logic output",
+                part -> part instanceof Coil
+                        || part instanceof DualCoil
+                        || part instanceof Lamp
+                        || part instanceof LogicOutput);
+        List<String> connectors = draft.connectors().stream().map(c -> c.name()).toList();
+        for (Located.Text name : setting.names(SettingDraft.UNPLUGGED)) {
+            if (!connectors.contains(name.text())) {
+                unknown(name.place(), setting.name() + " unplugged", name.text(), "connector", connectors);
+            }
+        }
+        for (Declared<Boolean> each : setting.switches()) {
+            part(each.name(), each.place(), setting.name() + " switches", "switch", part -> part instanceof Switch);
+        }
+    }
+
+    private void parts(SettingDraft setting, Key<List<Located.Text>> key, String kind, Predicate<Part> fits) {
+        for (Located.Text name : setting.names(key)) {
+            part(name.text(), name.place(), setting.name() + " " + key.name(), kind, fits);
+        }
+    }
+
+    private void part(String name, Place place, String key, String kind, Predicate<Part> fits) {
+        Declared<Part> declared = parts.get(name);
+        Part part = declared == null ? null : declared.value();
+        if (declared == null) {
+            unknown(place, key, name, kind, fitting(fits));
+        } else if (part != null && !fits.test(part)) {
+            findings.error(place, key, "'" + name + "' is not a " + kind, joined(fitting(fits)), "");
+        }
+    }
+
+    private List<String> fitting(Predicate<Part> fits) {
+        return parts.values().stream()
+                .filter(p -> {
+                    @Nullable Part part = p.value();
+                    return part != null && fits.test(part);
+                })
+                .map(p -> p.name())
+                .toList();
+    }
+
+    private void unknown(Place place, String key, String name, String kind, List<String> known) {
+        findings.error(
+                place, key, "there is no " + kind + " '" + name + "'", joined(known), Spelling.nearest(name, known));
+    }
+
+    /** Some names, for messages; a long list says how it goes on. */
+    static String joined(List<String> names) {
+        int most = 12;
+        if (names.isEmpty()) {
+            return "none in this circuit";
+        }
+        String first = String.join(", ", names.subList(0, Math.min(most, names.size())));
+        return names.size() <= most ? first : first + " and " + (names.size() - most) + " more";
+    }
+
+    private void commands(Declared<Part> declared) {
+        if (declared.value() instanceof LogicOutput output) {
+            String commanded = output.commands();
+            if (commanded != null) {
+                part(
+                        commanded,
+                        declared.place(),
+                        declared.name() + " commands",
+                        "coil or lamp",
+                        part -> part instanceof Coil || part instanceof DualCoil || part instanceof Lamp);
+            }
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package fusetale.circuit;
+
+import java.util.Collection;
+import java.util.Locale;
+
+/**
+ * Finds the word that was probably meant. Distance: insertions, deletions, substitutions and swaps of neighbours
+ * (F. J. Damerau, "A technique for computer detection and correction of spelling errors", Communications of the ACM 7(3),
+ * 1964), in the form where no stretch is edited twice.
+ */
+final class Spelling {
+    private Spelling() {}
+
+    /** The nearest of {@code words}, or nothing where none is near: at most one slip in three letters, two at least. */
+    static String nearest(String written, Collection<String> words) {
+        String best = "";
+        int bestDistance = Math.max(2, written.length() / 3) + 1;
+        for (String word : words) {
+            int distance = distance(plain(written), plain(word));
+            if (distance < bestDistance && distance < Math.max(word.length(), written.length())) {
+                best = word;
+                bestDistance = distance;
+            }
+        }
+        return best;
+    }
+
+    private static String plain(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
+    }
+
+    static int distance(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            d[i][0] = i;
+        }
+        for (int j = 0; j <= b.length(); j++) {
+            d[0][j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            for (int j = 1; j <= b.length(); j++) {
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                d[i][j] = Math.min(Math.min(d[i - 1][j] + 1, d[i][j - 1] + 1), d[i - 1][j - 1] + change);
+                boolean swapped =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+                if (swapped) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return d[a.length()][b.length()];
+    }
+}

@@ -1,0 +1,192 @@
+package fusetale.mna;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A network's linear part at one step size, solved once for a unit of every input, so that a step costs small dense
+ * products. Inputs, in this order: predicted states, independent sources, port currents. Outputs, in this order: states,
+ * then voltages of the ports that have no state of their own.
+ *
+ * <p>With A = G + C/(γh), every stage of the implicit step obeys A·z = X·x* + U·u + P·i, hence z = A⁻¹[X U P]·(x*, u, i):
+ * this class holds A⁻¹[X U P] and the rows of it that are outputs.
+ */
+final class Reduction {
+    final Layout layout;
+    final int inputs;
+    final int outputs;
+    /** γh [s]; infinite at rest. */
+    final double stageSeconds;
+    /** {@code columns[input][output]}: contiguous by output, so that a step is a row of axpys the compiler vectorises. */
+    final double[][] columns;
+    /** Output index of each port's voltage. */
+    final int[] portRow;
+    /** {@code full[input][unknown]}. */
+    private final double[][] full;
+
+    private final LinearSystem system;
+    private final @Nullable Reduction base;
+    private final double[] direction;
+    private final double siemens;
+    private final int[] ends;
+
+    private Reduction(Layout layout, double stageSeconds, LinearSystem system, double[][] full) {
+        this(layout, stageSeconds, system, full, null, new double[0], 0, new int[2]);
+    }
+
+    private Reduction(
+            Layout layout,
+            double stageSeconds,
+            LinearSystem system,
+            double[][] full,
+            @Nullable Reduction base,
+            double[] direction,
+            double siemens,
+            int[] ends) {
+        this.layout = layout;
+        this.stageSeconds = stageSeconds;
+        this.system = system;
+        this.full = full;
+        this.base = base;
+        this.direction = direction;
+        this.siemens = siemens;
+        this.ends = ends;
+        this.inputs = full.length;
+        this.portRow = new int[layout.ports];
+        int rows = layout.states;
+        for (int p = 0; p < layout.ports; p++) {
+            portRow[p] = layout.portState[p] >= 0 ? layout.portState[p] : rows++;
+        }
+        this.outputs = rows;
+        this.columns = new double[inputs][outputs];
+        for (int j = 0; j < inputs; j++) {
+            fillOutputs(full[j], columns[j]);
+        }
+    }
+
+    /** Factors and reduces; the reason where the matrix is singular. */
+    static Solved<Reduction> of(Layout layout, double stageSeconds) {
+        double perSecond = 1 / stageSeconds;
+        LinearSystem.Factored factored = LinearSystem.factor(layout.matrix(perSecond), layout.unknowns);
+        if (!factored.ok()) {
+            String name = layout.unknownName(factored.brokenUnknown());
+            return new Solved.Failed<>(new NotSolved(
+                    NotSolved.Kind.SINGULAR,
+                    List.of(name),
+                    "the equations have no single solution near " + name
+                            + ": something there is joined to nothing, or shorts an ideal source"));
+        }
+        LinearSystem system = factored.system();
+        int nx = layout.states;
+        int nu = layout.sources.size();
+        double[][] full = new double[nx + nu + layout.ports][layout.unknowns];
+        for (int s = 0; s < nx; s++) {
+            layout.stateColumn(s, perSecond, full[s]);
+        }
+        for (int s = 0; s < nu; s++) {
+            layout.sourceColumn(s, full[nx + s]);
+        }
+        for (int p = 0; p < layout.ports; p++) {
+            layout.portColumn(p, full[nx + nu + p]);
+        }
+        for (double[] column : full) {
+            system.solve(column);
+        }
+        return new Solved.Found<>(new Reduction(layout, stageSeconds, system, full));
+    }
+
+    /**
+     * The same with a conductance laid across two nodes and one more source, its current into node one, between the sources
+     * and the ports (Sherman and Morrison's rank-one update).
+     *
+     * @param widened the layout with the extra source
+     */
+    Reduction with(Layout widened, Norton norton) {
+        double[] w = new double[layout.unknowns];
+        Layout.nodes(w, norton.one(), norton.two(), 1);
+        solve(w);
+        double gain = norton.siemens() / (1 + norton.siemens() * across(w, norton.one(), norton.two()));
+        int nx = layout.states;
+        int nu = layout.sources.size();
+        double[][] updated = new double[inputs + 1][];
+        for (int j = 0; j < inputs; j++) {
+            double[] column = full[j].clone();
+            double k = gain * across(column, norton.one(), norton.two());
+            for (int r = 0; r < column.length; r++) {
+                column[r] -= k * w[r];
+            }
+            updated[j < nx + nu ? j : j + 1] = column;
+        }
+        double[] own = w.clone();
+        double k = gain * across(w, norton.one(), norton.two());
+        for (int r = 0; r < own.length; r++) {
+            own[r] -= k * w[r];
+        }
+        updated[nx + nu] = own;
+        return new Reduction(
+                widened, stageSeconds, system, updated, this, w, norton.siemens(), new int[] {norton.one(), norton.two()
+                });
+    }
+
+    private void solve(double[] b) {
+        if (base == null) {
+            system.solve(b);
+            return;
+        }
+        base.solve(b);
+        double gain = siemens / (1 + siemens * across(direction, ends[0], ends[1]));
+        double k = gain * across(b, ends[0], ends[1]);
+        for (int r = 0; r < b.length; r++) {
+            b[r] -= k * direction[r];
+        }
+    }
+
+    private static double across(double[] z, int one, int two) {
+        return (one > 0 ? z[one - 1] : 0) - (two > 0 ? z[two - 1] : 0);
+    }
+
+    private void fillOutputs(double[] z, double[] out) {
+        for (int s = 0; s < layout.states; s++) {
+            Layout.StateCell cell = layout.cells.get(s);
+            out[s] = cell.branch() >= 0 ? z[cell.branch()] : across(z, cell.one(), cell.two());
+        }
+        for (int p = 0; p < layout.ports; p++) {
+            if (layout.portState[p] < 0) {
+                out[portRow[p]] = across(z, layout.portOne[p], layout.portTwo[p]);
+            }
+        }
+    }
+
+    /** How the voltage of one node against another follows from the inputs. */
+    double[] voltageRow(int one, int two) {
+        double[] row = new double[inputs];
+        for (int j = 0; j < inputs; j++) {
+            row[j] = across(full[j], one, two);
+        }
+        return row;
+    }
+
+    /** How a branch current follows from the inputs. */
+    double[] branchRow(int branch) {
+        double[] row = new double[inputs];
+        for (int j = 0; j < inputs; j++) {
+            row[j] = full[j][branch];
+        }
+        return row;
+    }
+
+    /** All unknowns for given inputs. */
+    double[] unknowns(double[] input) {
+        double[] z = new double[layout.unknowns];
+        for (int j = 0; j < inputs; j++) {
+            double y = input[j];
+            if (y != 0) {
+                double[] column = full[j];
+                for (int r = 0; r < z.length; r++) {
+                    z[r] += column[r] * y;
+                }
+            }
+        }
+        return z;
+    }
+}

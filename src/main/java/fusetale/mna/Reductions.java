@@ -1,0 +1,90 @@
+package fusetale.mna;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The reductions of one layout by step size, made when first asked for. Steps are a power of two times a grain of the
+ * period, so a run needs a dozen of them at most.
+ */
+final class Reductions {
+    /** Grains in one period: the shortest step is 1 μs at 60 Hz. */
+    static final int GRAINS = 1 << 14;
+
+    private static final int LEVELS = 40;
+
+    final Layout layout;
+    private final @Nullable Reductions base;
+    private final @Nullable Norton norton;
+    private final @Nullable Solved<Reduction>[] byLevel;
+    private @Nullable Solved<Reduction> atRest;
+    private double grainSeconds;
+
+    Reductions(Layout layout) {
+        this(layout, null, null);
+    }
+
+    private Reductions(Layout layout, @Nullable Reductions base, @Nullable Norton norton) {
+        this.layout = layout;
+        this.base = base;
+        this.norton = norton;
+        this.byLevel = emptyLevels();
+    }
+
+    @SuppressWarnings("unchecked") // an array of a generic type cannot be made otherwise
+    private static @Nullable Solved<Reduction>[] emptyLevels() {
+        return (Solved<Reduction>[]) new Solved<?>[LEVELS];
+    }
+
+    /** The same linear part with a Norton source across two of its nodes. */
+    Reductions with(Layout widened, Norton extra) {
+        Reductions r = new Reductions(widened, this, extra);
+        r.grainSeconds = grainSeconds;
+        return r;
+    }
+
+    /** Tells the period that steps divide; another one than before forgets the reductions. */
+    void period(double seconds) {
+        double grain = seconds / GRAINS;
+        if (grain != grainSeconds) {
+            grainSeconds = grain;
+            java.util.Arrays.fill(byLevel, null);
+        }
+        if (base != null) {
+            base.period(seconds);
+        }
+    }
+
+    double grainSeconds() {
+        return grainSeconds;
+    }
+
+    /** For steps of 2^level grains. */
+    Solved<Reduction> level(int level) {
+        Solved<Reduction> known = byLevel[level];
+        if (known == null) {
+            double step = grainSeconds * Math.scalb(1.0, level);
+            known = base == null || norton == null
+                    ? Reduction.of(layout, Sdirk.GAMMA * step)
+                    : widened(base.level(level), norton);
+            byLevel[level] = known;
+        }
+        return known;
+    }
+
+    /** For the state at rest. */
+    Solved<Reduction> atRest() {
+        if (atRest == null) {
+            atRest = base == null || norton == null
+                    ? Reduction.of(layout, Double.POSITIVE_INFINITY)
+                    : widened(base.atRest(), norton);
+        }
+        return atRest;
+    }
+
+    private Solved<Reduction> widened(Solved<Reduction> of, Norton extra) {
+        if (of instanceof Solved.Found<Reduction> found) {
+            return new Solved.Found<>(found.value().with(layout, extra));
+        }
+        return of;
+    }
+}

@@ -1,0 +1,101 @@
+package fusetale.mna;
+
+import fusetale.signal.Waveform;
+import org.jspecify.annotations.Nullable;
+
+/** A recorded run; voltages and currents are worked out when asked for, from the inputs of every stage. */
+final class SampledRun implements PeriodicState {
+    private final Reductions reductions;
+    private final Recorder.Tape tape;
+    private final Work work;
+    /** What a neighbour needs to start from here; null where this is not a periodic state. */
+    final @Nullable Restart restart;
+
+    /** A periodic state as a place to start from. Its arrays are never written again. */
+    static final class Restart {
+        final Layout layout;
+        final Mesh mesh;
+        final int[] carriedStates;
+        final double[] x;
+        final double[] own;
+        final double[] volts;
+        final double[] amps;
+        final double[] scale;
+        /** (1 − M)⁻¹ as last known; empty where it is not. */
+        final double[][] inverse;
+
+        Restart(Layout layout, Mesh mesh, int[] carriedStates, double[][] vectors, double[][] inverse) {
+            this.layout = layout;
+            this.mesh = mesh;
+            this.carriedStates = carriedStates;
+            this.x = vectors[0];
+            this.own = vectors[1];
+            this.volts = vectors[2];
+            this.amps = vectors[3];
+            this.scale = vectors[4];
+            this.inverse = inverse;
+        }
+    }
+
+    SampledRun(Reductions reductions, Recorder.Tape tape, Work work, @Nullable Restart restart) {
+        this.reductions = reductions;
+        this.tape = tape;
+        this.work = work;
+        this.restart = restart;
+    }
+
+    @Override
+    public Work work() {
+        return work;
+    }
+
+    @Override
+    public Waveform volts(int one, int two) {
+        return fromRows(new Rows() {
+            @Override
+            double[] of(Reduction r) {
+                return r.voltageRow(one, two);
+            }
+        });
+    }
+
+    @Override
+    public Waveform amps(String name) {
+        return fromRows(new Rows() {
+            @Override
+            double[] of(Reduction r) {
+                return CurrentRow.of(r, name);
+            }
+        });
+    }
+
+    /** How an output follows from the inputs, looked up once a step size. */
+    private abstract static class Rows {
+        private final double[] @Nullable [] byLevel = new double[40] @Nullable [];
+
+        abstract double[] of(Reduction r);
+
+        double[] at(int level, Reductions reductions) {
+            double[] row = byLevel[level];
+            if (row == null) {
+                row = of(((Solved.Found<Reduction>) reductions.level(level)).value());
+                byLevel[level] = row;
+            }
+            return row;
+        }
+    }
+
+    private Waveform fromRows(Rows rows) {
+        double[] values = new double[tape.size()];
+        for (int k = 0; k < values.length; k++) {
+            double[] row = rows.at(tape.levels[k], reductions);
+            int at = k * tape.width;
+            double sum = 0;
+            for (int j = 0; j < row.length; j++) {
+                sum += row[j] * tape.inputs[at + j];
+            }
+            values[k] = sum;
+        }
+        return new Waveform(tape.seconds, values, tape.weights);
+    }
+}

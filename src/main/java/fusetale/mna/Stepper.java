@@ -1,0 +1,277 @@
+package fusetale.mna;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes steps of {@link Sdirk} through a reduced network and carries, where asked, the sensitivity of the slow states to
+ * their values at the start. Owns its workspace; one thread.
+ */
+final class Stepper {
+    /** States smaller than this are not followed by the error control: 1 mV, 1 mA, 1 mK. */
+    private static final double SCALE_FLOOR = 1e-3;
+
+    final Layout layout;
+    final Reductions reductions;
+    final PortStage stage;
+    /** Linear states: see {@link Layout}. */
+    final double[] x;
+    /** Devices' own states. */
+    final double[] own;
+    /** Largest magnitude of each linear state lately, for errors. */
+    final double[] scale;
+
+    final Recorder recorder;
+    private final double[] xNext;
+    private final double[] ownNext;
+    private final double[] slopeNext;
+    private final double[] slopeMiddle;
+    private final double[] slope;
+    private final double[] voltsBefore;
+    private final double[] ampsBefore;
+    private boolean slopeKnown;
+    private double[][] sensitivity = new double[0][];
+    private double[][] sensitivityMiddle = new double[0][];
+    private double[] column = new double[0];
+    private double[] ownColumn = new double[0];
+    private double[] ownColumnEnd = new double[0];
+    private int[] carriedStates;
+    private @Nullable NotSolved failure;
+
+    Stepper(Reductions reductions) {
+        this.layout = reductions.layout;
+        this.reductions = reductions;
+        this.stage = new PortStage(layout);
+        this.x = new double[layout.states];
+        this.own = new double[layout.deviceStates];
+        this.scale = new double[layout.states];
+        this.recorder = new Recorder(stage.input.length);
+        this.xNext = new double[layout.states];
+        this.ownNext = new double[layout.deviceStates];
+        this.slope = new double[layout.slowStates];
+        this.slopeNext = new double[layout.slowStates];
+        this.slopeMiddle = new double[layout.slowStates];
+        this.voltsBefore = new double[layout.ports];
+        this.ampsBefore = new double[layout.ports];
+        this.carriedStates = new int[layout.slowStates];
+        for (int s = 0; s < carriedStates.length; s++) {
+            carriedStates[s] = s;
+        }
+    }
+
+    /** Starts afresh: no state, devices at rest. */
+    void rest() {
+        java.util.Arrays.fill(x, 0);
+        java.util.Arrays.fill(stage.volts, 0);
+        java.util.Arrays.fill(stage.amps, 0);
+        java.util.Arrays.fill(scale, 0);
+        for (Layout.Device d : layout.devices) {
+            for (int s = 0; s < d.law().states(); s++) {
+                own[d.firstState() + s] = d.law().restingState(s);
+            }
+        }
+        stage.wakeAll();
+        slopeKnown = false;
+    }
+
+    /** Lets full scales fall, so that a surge long gone does not hide errors of today. */
+    void ageScale() {
+        for (int s = 0; s < scale.length; s++) {
+            scale[s] *= 0.7;
+        }
+    }
+
+    /** Forgets the slope, for a start that does not follow the step before. */
+    void jump() {
+        slopeKnown = false;
+    }
+
+    /** Why the last step failed. */
+    NotSolved failure() {
+        NotSolved f = failure;
+        if (f == null) {
+            throw new IllegalStateException("the last step did not fail");
+        }
+        return f;
+    }
+
+    /** Linear states whose sensitivities are carried: at first the slow ones. */
+    int[] carriedStates() {
+        return carriedStates;
+    }
+
+    /** Carries other linear states from the next start on. */
+    void carryStates(int[] states) {
+        carriedStates = states.clone();
+    }
+
+    /** Number of carried states: linear ones, then the devices' own. */
+    int carried() {
+        return carriedStates.length + layout.deviceStates;
+    }
+
+    /** Sets the sensitivities to those at the start of a period: the identity. */
+    void startSensitivities() {
+        int n = carried();
+        if (sensitivity.length != n) {
+            sensitivity = new double[n][n];
+            sensitivityMiddle = new double[n][n];
+            column = new double[stage.out.length];
+            ownColumn = new double[layout.deviceStates];
+            ownColumnEnd = new double[layout.deviceStates];
+        }
+        for (int k = 0; k < n; k++) {
+            java.util.Arrays.fill(sensitivity[k], 0);
+            sensitivity[k][k] = 1;
+        }
+    }
+
+    /** d(state j now)/d(state k at the start), as {@code [k][j]}. */
+    double[][] sensitivities() {
+        return sensitivity;
+    }
+
+    /**
+     * One step, not yet accepted.
+     *
+     * @param level the step is 2^level grains
+     * @param tick grain at which it starts
+     * @param carry whether to carry sensitivities (they are then changed at once: only on meshes known to hold)
+     * @return false where it failed, see {@link #failure}
+     */
+    boolean attempt(int level, long tick, boolean carry, boolean record) {
+        Solved<Reduction> solved = reductions.level(level);
+        if (!(solved instanceof Solved.Found<Reduction> found)) {
+            failure = ((Solved.Failed<Reduction>) solved).reason();
+            return false;
+        }
+        Reduction reduction = found.value();
+        double h = reductions.grainSeconds() * Math.scalb(1.0, level);
+        double start = reductions.grainSeconds() * tick;
+        System.arraycopy(stage.volts, 0, voltsBefore, 0, voltsBefore.length);
+        System.arraycopy(stage.amps, 0, ampsBefore, 0, ampsBefore.length);
+        System.arraycopy(x, 0, stage.input, 0, x.length);
+        System.arraycopy(own, 0, stage.ownStart, 0, own.length);
+        double middle = start + Sdirk.GAMMA * h;
+        if (!solveStage(reduction, middle)) {
+            return false;
+        }
+        if (record) {
+            recorder.add(middle, (1 - Sdirk.GAMMA) * h, level, stage.input);
+        }
+        if (carry) {
+            carry(reduction, sensitivity, sensitivity, sensitivityMiddle, 0);
+        }
+        double perSecond = 1 / reduction.stageSeconds;
+        for (int s = 0; s < x.length; s++) {
+            double dx = stage.out[s] - x[s];
+            if (s < slopeMiddle.length) {
+                slopeMiddle[s] = dx * perSecond;
+            }
+            stage.input[s] = x[s] + Sdirk.EXTRAPOLATION * dx;
+        }
+        for (int s = 0; s < own.length; s++) {
+            stage.ownStart[s] = own[s] + Sdirk.EXTRAPOLATION * (stage.ownEnd[s] - own[s]);
+        }
+        if (!solveStage(reduction, start + h)) {
+            return false;
+        }
+        if (record) {
+            recorder.add(start + h, Sdirk.GAMMA * h, level, stage.input);
+        }
+        if (carry) {
+            carry(reduction, sensitivity, sensitivityMiddle, sensitivity, Sdirk.EXTRAPOLATION);
+        }
+        for (int s = 0; s < slopeNext.length; s++) {
+            slopeNext[s] = (stage.out[s] - stage.input[s]) * perSecond;
+        }
+        System.arraycopy(stage.out, 0, xNext, 0, x.length);
+        System.arraycopy(stage.ownEnd, 0, ownNext, 0, own.length);
+        return true;
+    }
+
+    private boolean solveStage(Reduction reduction, double seconds) {
+        for (int s = 0; s < layout.sources.size(); s++) {
+            stage.input[layout.states + s] = layout.sources.get(s).shape().at(seconds);
+        }
+        if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
+            return true;
+        }
+        System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
+        System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+        stage.wakeAll();
+        if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
+            return true;
+        }
+        System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
+        System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+        failure = new NotSolved(
+                NotSolved.Kind.STEP_TOO_SMALL,
+                java.util.List.of(),
+                "the nonlinear parts found no balance at " + seconds + " s");
+        return false;
+    }
+
+    /** Undoes a step that was attempted and is not wanted. */
+    void refuse() {
+        System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
+        System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+        stage.wakeAll();
+    }
+
+    /** Makes the attempted step the present state. */
+    void accept() {
+        System.arraycopy(xNext, 0, x, 0, x.length);
+        System.arraycopy(ownNext, 0, own, 0, own.length);
+        System.arraycopy(slopeNext, 0, slope, 0, slope.length);
+        slopeKnown = true;
+        for (int s = 0; s < x.length; s++) {
+            scale[s] = Math.max(scale[s], Math.abs(x[s]));
+        }
+    }
+
+    /**
+     * Error of the attempted step as a ratio of each slow state's full scale, the largest: the error constant times h³
+     * times the third derivative, from the slopes before, in the middle and at the end of the step.
+     */
+    double error(int level) {
+        if (!slopeKnown) {
+            return 0;
+        }
+        double h = reductions.grainSeconds() * Math.scalb(1.0, level);
+        double most = 0;
+        for (int s = 0; s < slope.length; s++) {
+            double late = (slopeNext[s] - slopeMiddle[s]) / (1 - Sdirk.GAMMA);
+            double early = (slopeMiddle[s] - slope[s]) / Sdirk.GAMMA;
+            double third = 2 * (late - early) * h;
+            double full = Math.max(SCALE_FLOOR, Math.max(scale[s], Math.abs(xNext[s])));
+            most = Math.max(most, Math.abs(third) / full);
+        }
+        return Sdirk.ERROR_CONSTANT * most;
+    }
+
+    /** from + extrapolation·(towards − from) goes in as the predictor's column; the stage's comes out in {@code into}. */
+    private void carry(
+            Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
+        int linear = carriedStates.length;
+        int portInput = layout.states + layout.sources.size();
+        int rows = reduction.outputs;
+        for (int k = 0; k < from.length; k++) {
+            java.util.Arrays.fill(column, 0, rows, 0.0);
+            for (int c = 0; c < linear; c++) {
+                double start = from[k][c] + extrapolation * (towards[k][c] - from[k][c]);
+                if (start != 0) {
+                    PortStage.axpy(column, reduction.columns[carriedStates[c]], start, rows);
+                }
+            }
+            for (int s = 0; s < ownColumn.length; s++) {
+                double f = from[k][linear + s];
+                ownColumn[s] = f + extrapolation * (towards[k][linear + s] - f);
+            }
+            stage.sensitivities(reduction, portInput, column, ownColumn, ownColumnEnd);
+            for (int c = 0; c < linear; c++) {
+                into[k][c] = column[carriedStates[c]];
+            }
+            System.arraycopy(ownColumnEnd, 0, into[k], linear, ownColumnEnd.length);
+        }
+    }
+}

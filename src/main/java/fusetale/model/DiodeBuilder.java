@@ -1,0 +1,31 @@
+package fusetale.model;
+
+import fusetale.circuit.Diode;
+import fusetale.circuit.DiodeModel;
+import fusetale.mna.JunctionLaw;
+
+/** A diode is its series resistance and a junction. */
+final class DiodeBuilder {
+    private DiodeBuilder() {}
+
+    static void build(Diode part, Sketch sketch) {
+        junction(part.name(), part.anode().name(), part.cathode().name(), part.model(), sketch);
+    }
+
+    /** A junction behind its series resistance, which carries the current called {@code name}. */
+    static void junction(String name, String anode, String cathode, DiodeModel model, Sketch sketch) {
+        String inside = name + ":inside";
+        double seriesOhms = Math.max(model.seriesOhms(), Sketch.BOND_OHMS);
+        sketch.carrying(name, anode, inside, seriesOhms);
+        sketch.port(name + ":junction", inside, cathode, law(model, seriesOhms));
+    }
+
+    /** The junction alone: what breakdown is stated for includes the series resistance, which is outside. */
+    private static JunctionLaw law(DiodeModel model, double seriesOhms) {
+        double ohms = Math.max(model.breakdownOhms() - seriesOhms, 0.1 * model.breakdownOhms());
+        double volts = model.breakdownVolts() - model.breakdownAmps() * seriesOhms;
+        return JunctionLaw.of(model.saturationAmps(), model.idealityRatio())
+                .withBreakdown(volts, model.breakdownAmps(), ohms)
+                .withLinear(model.junctionFarads(), 1 / model.leakageOhms());
+    }
+}

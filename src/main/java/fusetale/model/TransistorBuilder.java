@@ -1,0 +1,53 @@
+package fusetale.model;
+
+import fusetale.circuit.Transistor;
+import fusetale.circuit.TransistorModel;
+import fusetale.mna.BipolarLaw;
+import java.util.List;
+
+/** A transistor is two junctions inside three bulk resistances. */
+final class TransistorBuilder {
+    private TransistorBuilder() {}
+
+    static void build(Transistor part, Sketch sketch) {
+        String name = part.name();
+        bipolar(
+                name,
+                part.model(),
+                List.of(
+                        part.collector().name(),
+                        part.base().name(),
+                        part.emitter().name()),
+                sketch);
+        sketch.current(name, name + ".collector");
+    }
+
+    /** A transistor between its pins: collector, base, emitter. */
+    static void bipolar(String name, TransistorModel model, List<String> pins, Sketch sketch) {
+        String collector = name + ":collector";
+        String base = name + ":base";
+        String emitter = name + ":emitter";
+        sketch.carrying(name + ".collector", pins.get(0), collector, bulk(model.collectorOhms()));
+        sketch.carrying(name + ".base", pins.get(1), base, bulk(model.baseOhms()));
+        sketch.carrying(name + ".emitter", pins.get(2), emitter, bulk(model.emitterOhms()));
+        sketch.twoPorts(name + ":junctions", List.of(base, emitter, base, collector), law(model));
+    }
+
+    private static double bulk(double ohms) {
+        return Math.max(ohms, Sketch.BOND_OHMS);
+    }
+
+    private static BipolarLaw law(TransistorModel model) {
+        return BipolarLaw.of(
+                switch (model.polarity()) {
+                    case NPN -> BipolarLaw.Polarity.NPN;
+                    case PNP -> BipolarLaw.Polarity.PNP;
+                },
+                model.saturationAmps(),
+                model.forwardGainRatio(),
+                model.reverseGainRatio(),
+                model.earlyVolts(),
+                model.collectorFarads(),
+                model.breakdownVolts());
+    }
+}

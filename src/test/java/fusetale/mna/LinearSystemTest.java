@@ -1,0 +1,90 @@
+package fusetale.mna;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The wrapper of EJML: known systems, and the traps it must not fall into. */
+class LinearSystemTest {
+    private static double[] solve(double[] matrix, double... right) {
+        LinearSystem.Factored f = LinearSystem.factor(matrix.clone(), right.length);
+        assertThat(f.ok()).isTrue();
+        double[] x = right.clone();
+        f.system().solve(x);
+        return x;
+    }
+
+    // Golub and Van Loan, Matrix Computations, ch. 3 (citation from memory, numbers derived again): (−1/3, 1/3, 0).
+    @Test
+    void textbookSystemWithoutExchanges() {
+        double[] x = solve(new double[] {1, 4, 7, 2, 5, 8, 3, 6, 10}, 1, 1, 1);
+        assertThat(x).containsExactly(new double[] {-1.0 / 3, 1.0 / 3, 0}, within(1e-14));
+    }
+
+    // Golub and Van Loan § 3.4 (citation from memory, numbers derived again): rows in the order 3, 1, 2.
+    @Test
+    void textbookSystemWithExchanges() {
+        double[] x = solve(new double[] {3, 17, 10, 2, 4, -2, 6, 18, -12}, 1, 1, 1);
+        assertThat(x).containsExactly(new double[] {1.0347222, -0.2013889, 0.1319444}, within(1e-7));
+    }
+
+    // The pivot trap of every numerics book: naive elimination gives (0, 1).
+    @Test
+    void tinyPivotIsPassedOver() {
+        assertThat(solve(new double[] {1e-20, 1, 1, 1}, 1, 2)).containsExactly(new double[] {1, 1}, within(1e-12));
+    }
+
+    // Hilbert matrix of order 4, condition 1.55137e4 (any numerics book): x of ones comes back to about cond·2^-53.
+    @Test
+    void hilbertMatrixLosesOnlyItsCondition() {
+        double[] a = new double[16];
+        double[] b = new double[4];
+        for (int r = 0; r < 4; r++) {
+            for (int c = 0; c < 4; c++) {
+                a[4 * r + c] = 1.0 / (r + c + 1);
+                b[r] += a[4 * r + c];
+            }
+        }
+        assertThat(solve(a, b)).containsExactly(new double[] {1, 1, 1, 1}, within(1e-11));
+    }
+
+    @Test
+    void exactlySingularIsSaidSo() {
+        assertThat(LinearSystem.factor(new double[] {1, -1, -1, 1}, 2).ok()).isFalse();
+    }
+
+    @Test
+    void notANumberIsSaidSo() {
+        assertThat(LinearSystem.factor(new double[] {1, Double.NaN, 0, 1}, 2).ok())
+                .isFalse();
+    }
+
+    @Test
+    void megaSiemensBesideNanoSiemensAreTold() {
+        // two nodes behind 1e-9 S each, tied together by 1e6 S: x = b summed over 2e-9
+        double[] x = solve(new double[] {1e6 + 1e-9, -1e6, -1e6, 1e6 + 1e-9}, 1e-9, 1e-9);
+        assertThat(x[0]).isCloseTo(1, within(0.2));
+    }
+
+    @Test
+    void smallPivotingAgreesWithTheWrapperOnRandomSystems() {
+        Random random = new Random(345);
+        for (int n = 1; n < 12; n++) {
+            double[] a = new double[n * n];
+            double[] b = new double[n];
+            for (int k = 0; k < a.length; k++) {
+                a[k] = random.nextGaussian();
+            }
+            for (int k = 0; k < n; k++) {
+                b[k] = random.nextGaussian();
+            }
+            double[] expected = solve(a, b);
+            int[] pivots = new int[n];
+            assertThat(DensePivoting.factor(a, n, pivots)).isTrue();
+            DensePivoting.solve(a, n, pivots, b);
+            assertThat(b).containsExactly(expected, within(1e-9));
+        }
+    }
+}
