@@ -26,6 +26,14 @@ record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amount)
     /** Resistance [Ω] of what is shorted. */
     static final double SHORT_OHMS = 0.020;
 
+    /** From here on [Ω] a contact is not a fault's doing: an arrangement has taken it apart, and it stays apart. */
+    private static final double APART_OHMS = 1e9;
+
+    /** Whether an arrangement took a contact apart: a connector that is off, a fuse that is pulled. */
+    static boolean apart(double ohms) {
+        return ohms > APART_OHMS;
+    }
+
     /** The circuit with the part replaced by another of its name. */
     Circuit replacedBy(Part other) {
         return circuit.with(other);

@@ -68,6 +68,10 @@ final class FuseFailures implements Failures<Fuse> {
     @Override
     public Circuit apply(Failing<Fuse> f) {
         Fuse fuse = f.now();
+        if (Failing.apart(fuse.fitted().coldOhms().si())
+                && !CLIPS.contains(f.fault().mode())) {
+            return f.circuit();
+        }
         return switch (f.fault().mode()) {
             case BLOWN, MISSING -> f.replacedBy(with(fuse, opened(fuse.fitted()), fuse.clipOhms()));
             case WRONG_RATING -> f.replacedBy(with(fuse, other(fuse.fitted(), f.amount()), fuse.clipOhms()));

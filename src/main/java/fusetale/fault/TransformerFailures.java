@@ -84,7 +84,7 @@ final class TransformerFailures implements Failures<Transformer> {
         Net end = last(w);
         Net start = new Net(f.label() + "~");
         Winding dead = new Winding(
-                f.label(),
+                w.name() + "~shorted",
                 List.of(start, end),
                 times(w.volts(), (1 - left) * loaded),
                 w.ohms().times(1 - left),
