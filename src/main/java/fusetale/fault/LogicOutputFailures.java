@@ -34,7 +34,7 @@ final class LogicOutputFailures implements Failures<LogicOutput> {
         return switch (f.fault().mode()) {
             case STUCK_ON -> f.replacedBy(with(f.now(), working(f.now(), rest)));
             case STUCK_OFF -> f.replacedBy(with(f.now(), rest));
-            case OPEN -> f.inSeries(f.now(), "out", f.amount());
+            case OPEN -> f.inSeries(f.now(), "out", f.amountSi());
             default -> throw f.unlisted();
         };
     }

@@ -100,7 +100,7 @@ class CatalogueTest {
     @ParameterizedTest
     @MethodSource("everyFault")
     void everyPriorIsPositive(FaultForm form) {
-        assertThat(form.prior()).isPositive();
+        assertThat(form.priorRatio()).isPositive();
     }
 
     @Test

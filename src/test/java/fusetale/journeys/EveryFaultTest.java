@@ -64,10 +64,10 @@ class EveryFaultTest {
         for (FaultForm form : Catalogue.possible(circuit)) {
             faults.add(form.usual());
             if (form.amount() != null) {
-                faults.add(
-                        form.of(new Quantity(form.amount().low(), form.amount().unit())));
-                faults.add(
-                        form.of(new Quantity(form.amount().high(), form.amount().unit())));
+                faults.add(form.of(
+                        new Quantity(form.amount().lowSi(), form.amount().unit())));
+                faults.add(form.of(
+                        new Quantity(form.amount().highSi(), form.amount().unit())));
             }
         }
         return faults;
