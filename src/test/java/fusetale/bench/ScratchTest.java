@@ -15,7 +15,7 @@ class ScratchTest {
     @Test
     void run() throws Exception {
         Circuit c = load("night-ferry");
-        for (BenchSetting s : c.settings().subList(0, 2)) {
+        for (BenchSetting s : c.settings().subList(0, 1)) {
             Arrangement a = Arrangement.of(c, s);
             Bench b = Bench.of(c, a, Meter.trueRms4000());
             long ports = b.modelled().network().elements().stream()
@@ -26,9 +26,9 @@ class ScratchTest {
                     + b.modelled().network().nodes().size() + " elements "
                     + b.modelled().network().elements().size() + " flaws " + b.flaws() + " ports " + ports);
             Seen near = null;
-            for (int k = 0; k < 3; k++) {
+            for (int k = 0; k < 1; k++) {
                 long t0 = System.nanoTime();
-                long end = t0 + 100_000_000_000L;
+                long end = t0 + 60_000_000_000L;
                 Solved<Seen> r;
                 try {
                     r = b.look(List.of(), near, () -> System.nanoTime() > end);

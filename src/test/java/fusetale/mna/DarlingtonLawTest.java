@@ -58,7 +58,8 @@ class DarlingtonLawTest extends PortLawContract {
     void damperConductsFromEmitterToCollector() {
         BipolarLaw tiny = BipolarLaw.of(BipolarLaw.Polarity.NPN, 1e-18, 50, 1, 100, 0, 125);
 
-        assertThat(at(new DarlingtonLaw(tiny, tiny, 5e-8, 2), 0, 0, 0.5088).amps[2]).isCloseTo(1e-3, within(2e-6));
+        assertThat(at(new DarlingtonLaw(tiny, tiny, 5e-8, 2), 0, 0, 0.5088).amps[2])
+                .isCloseTo(1e-3, within(2e-6));
     }
 
     @Test
