@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Reads one number with its unit. Works on decimal digits throughout, so that 4k7 is 4700 and not nearly so. */
+/** Reads one number with its unit. Works on decimal digits throughout, so that 10 uF is 1e-5 and not nearly so. */
 final class QuantityReader {
     private static final int LONGEST = 64;
 

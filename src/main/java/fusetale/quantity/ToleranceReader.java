@@ -51,10 +51,12 @@ final class ToleranceReader {
             String two = ends.group(3) + ends.group(4);
             return one.startsWith("+") ? tolerance(text, two, one) : tolerance(text, one, two);
         }
-        throw refusal(
-                text,
-                plain.isEmpty() ? Kind.EMPTY : Kind.NOT_A_NUMBER,
-                "is no tolerance: write '±10 %' or '-20..+50 %'");
+        String advice = "write '±10 %' or '-20..+50 %'";
+        if (plain.isEmpty()) {
+            throw new NotationException(
+                    Kind.EMPTY, text, "nothing is written where a tolerance is expected: " + advice);
+        }
+        throw refusal(text, Kind.NOT_A_NUMBER, "is no tolerance: " + advice);
     }
 
     private static Tolerance tolerance(String text, String lowPerCent, String highPerCent) throws NotationException {

@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package fusetale.seeded.cellar;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import java.awt.Shape;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.ejml.data.DMatrixRMaj;
+import org.jfree.chart.JFreeChart;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import picocli.CommandLine;
+
+/** Breaks: a package that is not in the table, and every library away from home. */
+record Everything(
+        JsonFactory json,
+        Shape shape,
+        SVGGraphics2D svg,
+        DMatrixRMaj matrix,
+        JFreeChart chart,
+        LoadSettings yaml,
+        CommandLine command) {}

@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.cellar;
+
+import org.jspecify.annotations.NullMarked;

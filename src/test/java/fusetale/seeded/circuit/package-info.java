@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.circuit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+package fusetale.seeded.fault;
+
+/** Keeps the rules. */
+public record Blown(String part) {}

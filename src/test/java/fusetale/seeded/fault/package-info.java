@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.fault;
+
+import org.jspecify.annotations.NullMarked;

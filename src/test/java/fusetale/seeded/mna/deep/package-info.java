@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.mna.deep;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.mna.deeper;
+
+import org.jspecify.annotations.NullMarked;

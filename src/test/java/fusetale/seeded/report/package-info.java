@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.report;
+
+import org.jspecify.annotations.NullMarked;

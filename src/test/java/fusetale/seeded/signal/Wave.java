@@ -1,0 +1,4 @@
+package fusetale.seeded.signal;
+
+/** Keeps the rules. */
+public record Wave(double volts) {}

@@ -1,0 +1,4 @@
+@NullMarked
+package fusetale.seeded.signal;
+
+import org.jspecify.annotations.NullMarked;
