@@ -5,6 +5,7 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
 import fusetale.circuit.DualCoil;
 import fusetale.circuit.Fuse;
+import fusetale.circuit.FuseLink;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Does to a circuit what an arrangement says, and collects what cannot be done. One use. */
@@ -43,15 +45,16 @@ final class BenchWork {
         checkSupply();
         // held drivers first: what they command is looked up before pins and nets move
         arrangement.heldOn().forEach(this::holdOn);
-        for (Map.Entry<String, Boolean> s : new java.util.TreeMap<>(arrangement.switches()).entrySet()) {
+        for (Map.Entry<String, Boolean> s : new TreeMap<>(arrangement.switches()).entrySet()) {
             operate(s.getKey(), s.getValue());
-        }
-        for (int k = 0; k < arrangement.clips().size(); k++) {
-            clip(k + 1, arrangement.clips().get(k));
         }
         arrangement.pulledFuses().forEach(this::pull);
         arrangement.unplugged().forEach(this::unplug);
         arrangement.liftedPins().forEach(this::lift);
+        // last, so that a clip on a lifted pin holds the pin
+        for (int k = 0; k < arrangement.clips().size(); k++) {
+            clip(k + 1, arrangement.clips().get(k));
+        }
         if (!problems.isEmpty()) {
             throw new UnfitArrangement(String.join("\n", problems));
         }
@@ -75,7 +78,17 @@ final class BenchWork {
             problems.add("no fuse " + name + " to pull" + Nearest.hint(name, names(Fuse.class)));
             return;
         }
-        circuit = Rewiring.inSeries(circuit, name + " pulled", part.get(), "one", APART_OHMS);
+        Fuse fuse = (Fuse) part.get();
+        // the clips stay, so that a meter can be held to both
+        FuseLink fitted = fuse.fitted();
+        FuseLink none = new FuseLink(
+                fitted.ratedAmps(),
+                fitted.speed(),
+                fitted.standard(),
+                fitted.size(),
+                new Quantity(APART_OHMS, Unit.OHM));
+        circuit = circuit.with(
+                new Fuse(name, fuse.one(), fuse.two(), fuse.marked(), none, fuse.clipOhms(), fuse.about()));
     }
 
     private void unplug(String name) {

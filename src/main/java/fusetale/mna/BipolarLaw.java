@@ -34,30 +34,17 @@ public final class BipolarLaw implements PortLaw {
 
     private static final double BREAKDOWN_OHMS_PER_VOLT = 1.0 / 20;
     /** Across both junctions, so that no base floats [S]. */
-    private static final double LEAKAGE_SIEMENS = 1e-12;
+    static final double LEAKAGE_SIEMENS = 1e-12;
 
     private final double sign;
-    private final Exponential transport;
-    private final double forwardGain;
-    private final double reverseGain;
-    private final double perEarlyVolt;
-    private final double junctionFarads;
+    private final Ebers ebers;
+    private final double collectorFarads;
     private final Breakdown breakdown;
 
-    private BipolarLaw(
-            Polarity polarity,
-            Exponential transport,
-            double forwardGain,
-            double reverseGain,
-            double perEarlyVolt,
-            double junctionFarads,
-            Breakdown breakdown) {
+    private BipolarLaw(Polarity polarity, Ebers ebers, double collectorFarads, Breakdown breakdown) {
         this.sign = polarity.sign;
-        this.transport = transport;
-        this.forwardGain = forwardGain;
-        this.reverseGain = reverseGain;
-        this.perEarlyVolt = perEarlyVolt;
-        this.junctionFarads = junctionFarads;
+        this.ebers = ebers;
+        this.collectorFarads = collectorFarads;
         this.breakdown = breakdown;
     }
 
@@ -69,7 +56,7 @@ public final class BipolarLaw implements PortLaw {
      * @param forwardGain βF, above 0
      * @param reverseGain βR, above 0
      * @param earlyVolts Early voltage VA [V], above 0; infinite for none
-     * @param junctionFarads capacitance [F] of each junction, 0 or more
+     * @param collectorFarads capacitance [F] of the collector junction, 0 or more; the emitter's does not matter here
      * @param breakdownVolts collector-emitter breakdown with the base open [V], above 0; infinite for none
      * @throws IllegalArgumentException where a value is out of its bounds
      */
@@ -79,26 +66,33 @@ public final class BipolarLaw implements PortLaw {
             double forwardGain,
             double reverseGain,
             double earlyVolts,
-            double junctionFarads,
+            double collectorFarads,
             double breakdownVolts) {
         if (!(forwardGain > 0 && reverseGain > 0 && earlyVolts > 0)) {
             throw new IllegalArgumentException("current gains " + forwardGain + " and " + reverseGain
                     + " and Early voltage " + earlyVolts + " V must be above 0");
         }
-        if (!(junctionFarads >= 0 && junctionFarads < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("junction capacitance of " + junctionFarads + " F");
+        if (!(collectorFarads >= 0 && collectorFarads < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("collector capacitance of " + collectorFarads + " F");
         }
         Breakdown breakdown = Double.isInfinite(breakdownVolts)
                 ? Breakdown.NONE
                 : new Breakdown(breakdownVolts, BREAKDOWN_AMPS, breakdownVolts * BREAKDOWN_OHMS_PER_VOLT);
+        Exponential transport = new Exponential(saturationAmps, 1);
         return new BipolarLaw(
-                polarity,
-                new Exponential(saturationAmps, 1),
-                forwardGain,
-                reverseGain,
-                1 / earlyVolts,
-                junctionFarads,
-                breakdown);
+                polarity, new Ebers(transport, forwardGain, reverseGain, 1 / earlyVolts), collectorFarads, breakdown);
+    }
+
+    double sign() {
+        return sign;
+    }
+
+    Ebers ebers() {
+        return ebers;
+    }
+
+    Breakdown breakdown() {
+        return breakdown;
     }
 
     @Override
@@ -113,23 +107,21 @@ public final class BipolarLaw implements PortLaw {
 
     @Override
     public double farads(int port) {
-        return junctionFarads;
+        return port == 1 ? collectorFarads : 0;
     }
 
     @Override
     public void evaluate(PortPoint at) {
         double be = sign * at.volts[0];
         double bc = sign * at.volts[1];
-        double forward = transport.amps(be);
-        double forwardSlope = transport.siemens(forward);
-        double reverse = transport.amps(bc);
-        double reverseSlope = transport.siemens(reverse);
-        // a collector junction that is forward-biased beyond reason must not turn the sign of the transport current
-        boolean early = bc * perEarlyVolt < 0.5;
-        double widening = early ? 1 - bc * perEarlyVolt : 0.5;
+        double forward = ebers.forward(be);
+        double forwardSlope = ebers.slope(forward);
+        double reverse = ebers.forward(bc);
+        double reverseSlope = ebers.slope(reverse);
+        double widening = ebers.widening(bc);
         double through = (forward - reverse) * widening;
         double throughByBe = forwardSlope * widening;
-        double throughByBc = -reverseSlope * widening - (early ? (forward - reverse) * perEarlyVolt : 0);
+        double throughByBc = -reverseSlope * widening - ebers.wideningSlope(bc) * (forward - reverse);
         double across = 0;
         double acrossSlope = 0;
         double ce = be - bc;
@@ -138,16 +130,16 @@ public final class BipolarLaw implements PortLaw {
             across = breakdown.amps(ce, e);
             acrossSlope = breakdown.siemens(e);
         }
-        at.amps[0] = sign * (forward / forwardGain + through + across);
-        at.amps[1] = sign * (reverse / reverseGain - through - across);
-        at.siemens[0] = forwardSlope / forwardGain + throughByBe + acrossSlope;
+        at.amps[0] = sign * (forward / ebers.forwardGain() + through + across);
+        at.amps[1] = sign * (reverse / ebers.reverseGain() - through - across);
+        at.siemens[0] = forwardSlope / ebers.forwardGain() + throughByBe + acrossSlope;
         at.siemens[1] = throughByBc - acrossSlope;
         at.siemens[2] = -throughByBe - acrossSlope;
-        at.siemens[3] = reverseSlope / reverseGain - throughByBc + acrossSlope;
+        at.siemens[3] = reverseSlope / ebers.reverseGain() - throughByBc + acrossSlope;
     }
 
     @Override
     public double limited(int port, double proposedVolts, double presentVolts) {
-        return sign * transport.limited(sign * proposedVolts, sign * presentVolts);
+        return sign * ebers.limited(sign * proposedVolts, sign * presentVolts);
     }
 }

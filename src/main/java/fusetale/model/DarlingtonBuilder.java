@@ -2,12 +2,14 @@ package fusetale.model;
 
 import fusetale.circuit.Darlington;
 import fusetale.circuit.DarlingtonModel;
-import fusetale.circuit.TransistorModel;
+import fusetale.mna.DarlingtonLaw;
+import fusetale.mna.Element;
 import java.util.List;
 
 /**
- * A Darlington is two transistors with common collectors, the emitter of the first on the base of the second, a resistor
- * from base to emitter of each and a diode across the output.
+ * A Darlington is two transistors with common collectors, the emitter of the first on the base of the second, a diode
+ * across the output and a resistor from base to emitter of each. Of its inner bulk resistances the base of the first and
+ * collector and emitter of the second are modelled; those in between carry base current of the second only.
  */
 final class DarlingtonBuilder {
     private DarlingtonBuilder() {}
@@ -15,20 +17,36 @@ final class DarlingtonBuilder {
     static void build(Darlington part, Sketch sketch) {
         String name = part.name();
         DarlingtonModel model = part.model();
-        String collector = part.collector().name();
-        String base = part.base().name();
-        String emitter = part.emitter().name();
+        String base = name + ":base";
         String middle = name + ":middle";
-        TransistorBuilder.bipolar(name + ".first", model.first(), List.of(collector, base, middle), sketch);
-        TransistorBuilder.bipolar(name + ".second", model.second(), List.of(collector, middle, emitter), sketch);
+        String emitter = name + ":emitter";
+        String collector = name + ":collector";
+        sketch.carrying(
+                name + ".collector",
+                part.collector().name(),
+                collector,
+                TransistorBuilder.bulk(model.second().collectorOhms()));
+        sketch.carrying(
+                name + ".base",
+                part.base().name(),
+                base,
+                TransistorBuilder.bulk(model.first().baseOhms()));
+        sketch.carrying(
+                name + ".emitter",
+                part.emitter().name(),
+                emitter,
+                TransistorBuilder.bulk(model.second().emitterOhms()));
         sketch.resistor(name + ":first shunt", base, middle, model.firstShuntOhms());
         sketch.resistor(name + ":second shunt", middle, emitter, model.secondShuntOhms());
-        boolean npn = model.second().polarity() == TransistorModel.Polarity.NPN;
-        DiodeBuilder.junction(
-                name + ".across", npn ? emitter : collector, npn ? collector : emitter, model.across(), sketch);
-        sketch.current(name, name + ".second.collector");
-        sketch.current(name + ".collector", name + ".second.collector");
-        sketch.current(name + ".base", name + ".first.base");
-        sketch.current(name + ".emitter", name + ".second.emitter");
+        DarlingtonLaw law = new DarlingtonLaw(
+                TransistorBuilder.law(model.first()),
+                TransistorBuilder.law(model.second()),
+                model.across().saturationAmps(),
+                model.across().idealityRatio());
+        sketch.add(new Element.Ported(
+                name + ":junctions",
+                List.of(sketch.ends(base, middle), sketch.ends(middle, emitter), sketch.ends(middle, collector)),
+                law));
+        sketch.current(name, name + ".collector");
     }
 }

@@ -11,33 +11,23 @@ final class TransistorBuilder {
 
     static void build(Transistor part, Sketch sketch) {
         String name = part.name();
-        bipolar(
-                name,
-                part.model(),
-                List.of(
-                        part.collector().name(),
-                        part.base().name(),
-                        part.emitter().name()),
-                sketch);
-        sketch.current(name, name + ".collector");
-    }
-
-    /** A transistor between its pins: collector, base, emitter. */
-    static void bipolar(String name, TransistorModel model, List<String> pins, Sketch sketch) {
+        TransistorModel model = part.model();
         String collector = name + ":collector";
         String base = name + ":base";
         String emitter = name + ":emitter";
-        sketch.carrying(name + ".collector", pins.get(0), collector, bulk(model.collectorOhms()));
-        sketch.carrying(name + ".base", pins.get(1), base, bulk(model.baseOhms()));
-        sketch.carrying(name + ".emitter", pins.get(2), emitter, bulk(model.emitterOhms()));
+        sketch.carrying(name + ".collector", part.collector().name(), collector, bulk(model.collectorOhms()));
+        sketch.carrying(name + ".base", part.base().name(), base, bulk(model.baseOhms()));
+        sketch.carrying(name + ".emitter", part.emitter().name(), emitter, bulk(model.emitterOhms()));
         sketch.twoPorts(name + ":junctions", List.of(base, emitter, base, collector), law(model));
+        sketch.current(name, name + ".collector");
     }
 
-    private static double bulk(double ohms) {
+    /** A bulk resistance, a bond's where none is stated. */
+    static double bulk(double ohms) {
         return Math.max(ohms, Sketch.BOND_OHMS);
     }
 
-    private static BipolarLaw law(TransistorModel model) {
+    static BipolarLaw law(TransistorModel model) {
         return BipolarLaw.of(
                 switch (model.polarity()) {
                     case NPN -> BipolarLaw.Polarity.NPN;

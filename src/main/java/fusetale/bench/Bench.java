@@ -1,0 +1,191 @@
+package fusetale.bench;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Net;
+import fusetale.mna.NotSolved;
+import fusetale.mna.OperatingPoint;
+import fusetale.mna.PeriodicSettings;
+import fusetale.mna.PeriodicState;
+import fusetale.mna.Solved;
+import fusetale.mna.Solver;
+import fusetale.model.Modelled;
+import fusetale.model.NetworkBuilder;
+import fusetale.signal.Waveform;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A machine on the bench, arranged, with a meter beside it. Keeps one solver for all that is asked of it; belongs to one
+ * thread.
+ *
+ * <p>With the power on readings come from the periodic state. The meter's input is part of the circuit: where 10 MΩ would
+ * change a reading by 0.02 % or more and by half of the last digit or more, the state is solved again with the meter across
+ * the points. How much it would change is estimated from the resistance between the points with the machine at rest:
+ * semiconductors are then off, so it is overestimated rather than underestimated.
+ *
+ * <p>With the power off readings come from the state at rest, capacitors charged as far as they go. Ohms and diode test lay
+ * their source across the points and read the voltage that results.
+ */
+public final class Bench {
+    private final Circuit circuit;
+    private final Arrangement arrangement;
+    private final Meter meter;
+    private final Modelled modelled;
+    private final Solver solver;
+    private final Loading loading;
+
+    private Bench(Circuit circuit, Arrangement arrangement, Meter meter, @Nullable Loading loading) {
+        this.circuit = circuit;
+        this.arrangement = arrangement;
+        this.meter = meter;
+        this.modelled = NetworkBuilder.build(circuit, arrangement.conditions());
+        this.solver = new Solver(modelled.network());
+        this.loading = loading == null ? new Loading(solver, meter.inputOhms()) : loading;
+    }
+
+    /**
+     * A bench.
+     *
+     * @param circuit the machine, healthy or as supposed
+     * @throws UnfitArrangement where the arrangement names what the circuit does not have
+     */
+    public static Bench of(Circuit circuit, Arrangement arrangement, Meter meter) throws UnfitArrangement {
+        return new Bench(arrangement.appliedTo(circuit), arrangement, meter, null);
+    }
+
+    /** The same machine with other values, for which the resistances between points need not be estimated again. */
+    Bench alike(Circuit other, Arrangement otherArrangement) throws UnfitArrangement {
+        return new Bench(otherArrangement.appliedTo(other), otherArrangement, meter, loading);
+    }
+
+    /** The circuit as arranged. */
+    public Circuit circuit() {
+        return circuit;
+    }
+
+    /** How the bench is set. */
+    public Arrangement arrangement() {
+        return arrangement;
+    }
+
+    /** The meter. */
+    public Meter meter() {
+        return meter;
+    }
+
+    /** The circuit as arranged, as a network. */
+    public Modelled modelled() {
+        return modelled;
+    }
+
+    /** What stands in the way of solving the circuit as arranged; empty where nothing does. */
+    public List<NotSolved> flaws() {
+        return solver.flaws();
+    }
+
+    /** Why a check cannot be made on this bench: a point it does not have, or ohms with the power on. */
+    public Optional<String> refusal(Check check) {
+        for (String point : List.of(check.from(), check.to())) {
+            if (circuit.find(point).isEmpty()) {
+                return Optional.of("no point " + point + Nearest.hint(point, Points.known(circuit)));
+            }
+        }
+        if (arrangement.powerOn() && !check.function().powered()) {
+            return Optional.of(check.words() + ": not with the power on. The voltage of the circuit would falsify the"
+                    + " reading and may damage the meter; pull the plug and let the capacitors discharge");
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Solves the machine and takes readings.
+     *
+     * @param checks what to measure, in order
+     * @param near a look at the same or a neighbouring machine to start from
+     * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
+     * @throws IllegalArgumentException where a check is one that {@link #refusal} refuses, with its reason
+     */
+    public Solved<Seen> look(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
+        for (Check check : checks) {
+            refusal(check).ifPresent(reason -> {
+                throw new IllegalArgumentException(reason);
+            });
+        }
+        return arrangement.powerOn() ? powered(checks, near, stopped) : unpowered(checks, stopped);
+    }
+
+    private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
+        PeriodicSettings settings =
+                PeriodicSettings.mains(circuit.mains().hertz().si());
+        Solved<PeriodicState> solved = solver.periodicState(settings, near == null ? null : near.state(), stopped);
+        if (!(solved instanceof Solved.Found<PeriodicState> found)) {
+            return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
+        }
+        PeriodicState state = found.value();
+        LoadedStates loaded = new LoadedStates(solver, meter, loading, settings, state);
+        List<Reading> readings = new ArrayList<>();
+        List<Waveform> waveforms = new ArrayList<>();
+        for (Check check : checks) {
+            Solved<Waveform> volts = loaded.volts(check, node(check.from()), node(check.to()), stopped);
+            if (!(volts instanceof Solved.Found<Waveform> wave)) {
+                return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
+            }
+            waveforms.add(wave.value());
+            readings.add(meter.voltsReading(check, meter.volts(check.function(), wave.value())));
+        }
+        Set<String> remarks = new LinkedHashSet<>();
+        if (state.work().method().contains("stepping")) {
+            remarks.add("needed a slower way to settle");
+        }
+        checks.forEach(c -> parted(c).ifPresent(remarks::add));
+        return new Solved.Found<>(new Seen(circuit, modelled, readings, waveforms, state, new ArrayList<>(remarks)));
+    }
+
+    private Solved<Seen> unpowered(List<Check> checks, BooleanSupplier stopped) {
+        Solved<OperatingPoint> solved = solver.operatingPoint(null);
+        if (!(solved instanceof Solved.Found<OperatingPoint> found)) {
+            return new Solved.Failed<>(((Solved.Failed<OperatingPoint>) solved).reason());
+        }
+        OperatingPoint rest = found.value();
+        OffReadings off = new OffReadings(circuit, modelled, solver, meter, rest);
+        List<Reading> readings = new ArrayList<>();
+        List<Waveform> waveforms = new ArrayList<>();
+        for (Check check : checks) {
+            if (stopped.getAsBoolean()) {
+                return new Solved.Failed<>(
+                        new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped before all readings were taken"));
+            }
+            Solved<OffReadings.Taken> taken = off.take(check, node(check.from()), node(check.to()));
+            if (!(taken instanceof Solved.Found<OffReadings.Taken> ok)) {
+                return new Solved.Failed<>(((Solved.Failed<OffReadings.Taken>) taken).reason());
+            }
+            readings.add(ok.value().reading());
+            waveforms.add(Waveform.steady(ok.value().volts()));
+        }
+        Set<String> remarks = new LinkedHashSet<>(off.remarks());
+        return new Solved.Found<>(new Seen(circuit, modelled, readings, waveforms, rest, new ArrayList<>(remarks)));
+    }
+
+    private Optional<String> parted(Check check) {
+        Net from = net(check.from());
+        Net to = net(check.to());
+        if (modelled.joined(from, to)) {
+            return Optional.empty();
+        }
+        return Optional.of(check.from() + " to " + check.to()
+                + ": nothing but insulation joins these points; a meter shows stray voltage there");
+    }
+
+    private int node(String point) {
+        return modelled.node(net(point));
+    }
+
+    private Net net(String point) {
+        return circuit.find(point).orElseThrow(() -> new IllegalArgumentException("no point " + point));
+    }
+}

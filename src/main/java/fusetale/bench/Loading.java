@@ -1,0 +1,55 @@
+package fusetale.bench;
+
+import fusetale.mna.Norton;
+import fusetale.mna.OperatingPoint;
+import fusetale.mna.Solved;
+import fusetale.mna.Solver;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much of a reading a meter's input resistance takes away, at most: R/(R + input) with R the resistance between the two
+ * points with the machine at rest, found by feeding in {@link #TEST_AMPS}.
+ */
+final class Loading {
+    private static final double TEST_AMPS = 1e-9;
+
+    private final Solver solver;
+    private final double inputOhms;
+    private final Map<Long, Double> known = new HashMap<>();
+    private @Nullable OperatingPoint rest;
+    private boolean asked;
+
+    Loading(Solver solver, double inputOhms) {
+        this.solver = solver;
+        this.inputOhms = inputOhms;
+    }
+
+    /** Share of a reading between two nodes that is lost, 0 to 1; 1 where it cannot be told. */
+    double lostRatio(int one, int two) {
+        if (one == two) {
+            return 0;
+        }
+        long pair = (long) Math.min(one, two) << 32 | Math.max(one, two);
+        return known.computeIfAbsent(pair, k -> measured(one, two));
+    }
+
+    private double measured(int one, int two) {
+        if (!asked) {
+            asked = true;
+            rest = solver.operatingPoint(null).orElse(failure -> null);
+        }
+        OperatingPoint before = rest;
+        if (before == null) {
+            return 1;
+        }
+        Solved<OperatingPoint> fed =
+                solver.with(new Norton(one, two, 0, TEST_AMPS)).operatingPoint(before);
+        if (!(fed instanceof Solved.Found<OperatingPoint> found)) {
+            return 1;
+        }
+        double ohms = Math.abs(found.value().volts(one, two) - before.volts(one, two)) / TEST_AMPS;
+        return ohms / (ohms + inputOhms);
+    }
+}
