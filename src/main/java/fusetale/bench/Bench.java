@@ -24,9 +24,9 @@ import org.jspecify.annotations.Nullable;
  * thread.
  *
  * <p>With the power on readings come from the periodic state. The meter's input is part of the circuit: where 10 MΩ would
- * change a reading by 0.02 % or more, the state is solved again with the meter across the points. Where that is so is
- * estimated from the resistance between the points with the machine at rest ({@link Loading}): semiconductors are then off
- * and lamps cold, so it is overestimated rather than underestimated.
+ * change a reading by 0.02 % or more and by half of the last digit or more, the state is solved again with the meter across
+ * the points. How much it would change is estimated from the resistance between the points with the machine at rest:
+ * semiconductors are then off, so it is overestimated rather than underestimated.
  *
  * <p>With the power off readings come from the state at rest, capacitors charged as far as they go. Ohms and diode test lay
  * their source across the points and read the voltage that results.
@@ -131,7 +131,7 @@ public final class Bench {
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
-            Solved<Waveform> volts = loaded.volts(node(check.from()), node(check.to()), stopped);
+            Solved<Waveform> volts = loaded.volts(check, node(check.from()), node(check.to()), stopped);
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
                 return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
             }

@@ -9,16 +9,15 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether a meter's input resistance would change a reading: the resistance between two points with the machine at rest,
- * found by feeding in {@link #TEST_AMPS}, against 0.02 % of the input resistance (R/(R + 10 MΩ) of the reading is lost).
+ * How much of a reading a meter's input resistance takes away, at most: R/(R + input) with R the resistance between the two
+ * points with the machine at rest, found by feeding in {@link #TEST_AMPS}.
  */
 final class Loading {
     private static final double TEST_AMPS = 1e-9;
-    private static final double MATTERS_RATIO = 2e-4;
 
     private final Solver solver;
     private final double inputOhms;
-    private final Map<Long, Boolean> known = new HashMap<>();
+    private final Map<Long, Double> known = new HashMap<>();
     private @Nullable OperatingPoint rest;
     private boolean asked;
 
@@ -27,30 +26,30 @@ final class Loading {
         this.inputOhms = inputOhms;
     }
 
-    /** Whether the meter must be taken into the circuit for a reading between two nodes. */
-    boolean matters(int one, int two) {
+    /** Share of a reading between two nodes that is lost, 0 to 1; 1 where it cannot be told. */
+    double lostRatio(int one, int two) {
         if (one == two) {
-            return false;
+            return 0;
         }
         long pair = (long) Math.min(one, two) << 32 | Math.max(one, two);
         return known.computeIfAbsent(pair, k -> measured(one, two));
     }
 
-    private boolean measured(int one, int two) {
+    private double measured(int one, int two) {
         if (!asked) {
             asked = true;
             rest = solver.operatingPoint(null).orElse(failure -> null);
         }
         OperatingPoint before = rest;
         if (before == null) {
-            return true;
+            return 1;
         }
         Solved<OperatingPoint> fed =
                 solver.with(new Norton(one, two, 0, TEST_AMPS)).operatingPoint(before);
         if (!(fed instanceof Solved.Found<OperatingPoint> found)) {
-            return true;
+            return 1;
         }
-        double ohms = (found.value().volts(one, two) - before.volts(one, two)) / TEST_AMPS;
-        return !(Math.abs(ohms) < MATTERS_RATIO * inputOhms);
+        double ohms = Math.abs(found.value().volts(one, two) - before.volts(one, two)) / TEST_AMPS;
+        return ohms / (ohms + inputOhms);
     }
 }

@@ -154,12 +154,16 @@ public record Meter(
 
     /** The reading of a voltage in the range the meter picks. */
     Reading voltsReading(Check check, double volts) {
-        boolean direct = check.function() == MeterFunction.DC_VOLTS;
-        List<MeterRange> ranges = direct ? directRanges : alternatingRanges;
-        return picked(ranges, volts).reading(check, volts);
+        return picked(check, volts).reading(check, volts);
     }
 
-    private static MeterRange picked(List<MeterRange> ranges, double value) {
+    /** Last digit [V] of the range the meter picks for a voltage. */
+    double resolution(Check check, double volts) {
+        return picked(check, volts).resolution();
+    }
+
+    private MeterRange picked(Check check, double value) {
+        List<MeterRange> ranges = check.function() == MeterFunction.DC_VOLTS ? directRanges : alternatingRanges;
         for (MeterRange range : ranges) {
             if (range.holds(value)) {
                 return range;

@@ -76,8 +76,10 @@ public final class Catalogue {
     }
 
     /**
-     * The circuit as supposed, on a bench already arranged. What the arrangement took away (a pulled fuse, an unplugged
-     * connector) is passed over; a lifted pin takes the fault of its part along, which is why arrangements come first.
+     * The circuit as supposed, on a bench already arranged. What the arrangement took away or apart (a pulled fuse, an
+     * unplugged connector) stays so, a switched output or switch that is stuck does not follow it, and a lifted pin takes the
+     * fault of its part along: which is why arrangements come first. Points are looked up in {@code arranged}: in what is
+     * returned a bridge may have been taken apart.
      *
      * @param healthy the circuit as drawn, against which the supposition is checked
      * @param arranged the same circuit with an arrangement applied; what is returned is this one, rewritten

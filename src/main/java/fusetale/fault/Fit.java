@@ -97,8 +97,8 @@ final class Fit {
             throw new UnfitSupposition(what + " takes no amount, not " + amount);
         }
         if (!range.holds(amount)) {
-            throw new UnfitSupposition(what + " says what there is now: " + new Quantity(range.low(), range.unit())
-                    + " to " + new Quantity(range.high(), range.unit()) + ", not " + amount);
+            throw new UnfitSupposition(what + " says what there is now: " + new Quantity(range.lowSi(), range.unit())
+                    + " to " + new Quantity(range.highSi(), range.unit()) + ", not " + amount);
         }
     }
 
@@ -109,7 +109,7 @@ final class Fit {
         if (said != null) {
             return said.si();
         }
-        return range == null ? 0 : range.usual();
+        return range == null ? 0 : range.usualSi();
     }
 
     private static String said(FaultForm form) {

@@ -39,6 +39,8 @@ final class Islands {
             join(l.one(), l.two());
         } else if (element instanceof Element.VoltageSource s) {
             join(s.one(), s.two());
+        } else if (element instanceof Element.VoltageByVoltage s) {
+            join(s.one(), s.two());
         } else if (element instanceof Element.CoupledInductors c) {
             c.windings().forEach(w -> join(w.one(), w.two()));
         } else if (element instanceof Element.Ported p) {

@@ -18,11 +18,18 @@ final class Sketch {
 
     private final Network.Builder network;
     private final Map<String, String> currents = new HashMap<>();
+    private final String ground;
     private final double hertz;
 
     Sketch(Net ground, double hertz) {
         this.network = Network.builder(ground.name());
+        this.ground = ground.name();
         this.hertz = hertz;
+    }
+
+    /** Name of the reference node. */
+    String ground() {
+        return ground;
     }
 
     /** Mains frequency [Hz]. */
@@ -33,6 +40,10 @@ final class Sketch {
     /** Makes a node for a net, so that it can be measured even where no element reaches it. */
     int node(Net net) {
         return network.node(net.name());
+    }
+
+    int node(String name) {
+        return network.node(name);
     }
 
     /** A resistor that carries the current of its name. */

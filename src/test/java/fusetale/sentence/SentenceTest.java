@@ -37,8 +37,8 @@ class SentenceTest {
         if (range == null) {
             return Stream.of(form.usual());
         }
-        double middle = Math.sqrt(Math.max(range.low(), 1e-3) * range.high());
-        Stream<Fault> said = DoubleStream.of(range.low(), middle, range.usual(), range.high())
+        double middle = Math.sqrt(Math.max(range.lowSi(), 1e-3) * range.highSi());
+        Stream<Fault> said = DoubleStream.of(range.lowSi(), middle, range.usualSi(), range.highSi())
                 .mapToObj(si -> form.of(new Quantity(si, range.unit())));
         return Stream.concat(Stream.of(form.usual()), said);
     }
