@@ -10,68 +10,95 @@ import fusetale.quantity.Unit;
 
 /** Amounts with their units, as written on the bench. */
 final class Amounts {
+    private static final String TOLERANCE_TOO = ", a tolerance may follow: ±10 %";
+
     /** A tolerance: {@code ±5 %}, {@code -20..+50 %}. */
     static final Form<Tolerance> TOLERANCE = new ScalarForm<>(
             "a tolerance such as ±5 % or -20..+50 %",
-            Json.of("type", "string"), (text, spot) -> {
-                try {
-                    return Notation.parseTolerance(text.text());
-                } catch (NotationException e) {
-                    throw unfit(e);
-                }
-            });
+            pattern(AmountPattern.tolerance()), (text, spot) -> read(text, Notation::parseTolerance));
 
     /** A ratio of voltages said in decibels (20·log10 of it, IEC 60027-3), as the ratio. */
     static final Form<Double> DECIBEL_RATIO =
             new MappedForm<>(positive(Unit.DECIBEL), decibels -> Math.pow(10, decibels.si() / 20));
 
+    /** Longer texts are no amounts; patterns are not let loose on them. */
+    private static final int LONGEST = 64;
+
     private Amounts() {}
+
+    /** Reads one text in bench notation. */
+    @FunctionalInterface
+    private interface Reading<T> {
+        T read(String text) throws NotationException;
+    }
+
+    private static <T> T read(Located.Text text, Reading<T> reading) throws Unfit {
+        if (text.text().length() > LONGEST) {
+            throw new Unfit("is too long for an amount");
+        }
+        try {
+            return reading.read(text.text());
+        } catch (NotationException e) {
+            throw Unfit.saying(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static Json pattern(String pattern) {
+        return Json.of("type", "string").with("pattern", pattern).with("maxLength", LONGEST);
+    }
 
     /** Above zero. */
     static Form<Quantity> positive(Unit unit) {
-        return amount(unit, words(unit), q -> q.si() > 0, "is not above zero");
-    }
-
-    /** Zero or above. */
-    static Form<Quantity> zeroOrMore(Unit unit) {
-        return amount(unit, words(unit) + ", or zero", q -> q.si() >= 0, "is below zero");
-    }
-
-    /** Of either sign. */
-    static Form<Quantity> signed(Unit unit) {
-        return amount(unit, words(unit), q -> true, "");
-    }
-
-    private static Form<Quantity> amount(
-            Unit unit, String words, java.util.function.Predicate<Quantity> fits, String unfit) {
-        return new ScalarForm<>(words, Json.of("type", "string"), (text, spot) -> {
-            Quantity quantity = parse(text.text(), unit);
-            if (!fits.test(quantity)) {
-                throw new Unfit(unfit);
+        return new ScalarForm<>(words(unit), pattern(AmountPattern.amount(unit, false)), (text, spot) -> {
+            Quantity quantity = read(text, t -> Notation.parse(t, unit));
+            if (quantity.si() <= 0) {
+                throw new Unfit("is not above zero");
             }
             return quantity;
         });
     }
 
+    /** Of either sign. */
+    static Form<Quantity> signed(Unit unit) {
+        return new ScalarForm<>(
+                words(unit),
+                pattern(AmountPattern.amount(unit, true)),
+                (text, spot) -> read(text, t -> Notation.parse(t, unit)));
+    }
+
     /** Above zero, perhaps with a tolerance behind it. */
     static Form<Stated> stated(Unit unit) {
-        return new ScalarForm<>(
-                words(unit) + ", a tolerance may follow: ±10 %", Json.of("type", "string"), (text, spot) -> {
-                    Stated stated = parseStated(text.text(), unit);
-                    if (stated.nominal().si() <= 0) {
-                        throw new Unfit("is not above zero");
-                    }
-                    return stated;
-                });
+        Json json = pattern(AmountPattern.amountWithTolerance(unit, false));
+        return new ScalarForm<>(words(unit) + TOLERANCE_TOO, json, (text, spot) -> {
+            Stated stated = read(text, t -> parseStated(t, unit));
+            if (stated.nominal().si() <= 0) {
+                throw new Unfit("is not above zero");
+            }
+            return stated;
+        });
     }
 
     /** Above zero, with the tolerance behind it or else this one. */
     static Form<Toleranced> toleranced(Unit unit, String fallback) {
         Tolerance usual = usual(fallback);
-        return new MappedForm<>(stated(unit), stated -> {
-            Tolerance own = stated.tolerance();
-            return new Toleranced(stated.nominal(), own == null ? usual : own);
-        });
+        return new MappedForm<>(stated(unit), stated -> stated.or(usual));
+    }
+
+    /** What a meter is expected to show, of either sign, with the tolerance behind it or else this one. */
+    static Form<Toleranced> expected(Unit unit, String fallback) {
+        Tolerance usual = usual(fallback);
+        return new ScalarForm<>(
+                words(unit) + TOLERANCE_TOO,
+                pattern(AmountPattern.amountWithTolerance(unit, true)),
+                (text, spot) -> read(text, t -> parseStated(t, unit)).or(usual));
+    }
+
+    /** From one amount to another: {@code 110..126 V}. */
+    static Form<Span> span(Unit unit) {
+        return new ScalarForm<>(
+                "a range such as 110..126 V",
+                pattern(AmountPattern.span(unit)),
+                (text, spot) -> read(text, t -> Notation.parseSpan(t, unit)));
     }
 
     private static Tolerance usual(String tolerance) {
@@ -82,50 +109,12 @@ final class Amounts {
         }
     }
 
-    private static Stated parseStated(String text, Unit unit) throws Unfit {
-        try {
-            // two fallbacks tell a tolerance that is written from one that is not
-            Toleranced exact = Notation.parseToleranced(text, unit, Tolerance.EXACT);
-            Toleranced wide = Notation.parseToleranced(text, unit, new Tolerance(-1, 1));
-            boolean written = exact.tolerance().equals(wide.tolerance());
-            return new Stated(exact.nominal(), written ? exact.tolerance() : null);
-        } catch (NotationException e) {
-            throw unfit(e);
-        }
-    }
-
-    /** From one amount to another: {@code 110..126 V}. */
-    static Form<Span> span(Unit unit) {
-        return new ScalarForm<>("a range such as 110..126 V", Json.of("type", "string"), (text, spot) -> {
-            try {
-                return Notation.parseSpan(text.text(), unit);
-            } catch (NotationException e) {
-                throw unfit(e);
-            }
-        });
-    }
-
-    /** What a meter is expected to show, of either sign, with the tolerance behind it or else this one. */
-    static Form<Toleranced> expected(Unit unit, String fallback) {
-        Tolerance usual = usual(fallback);
-        return new ScalarForm<>(
-                words(unit) + ", a tolerance may follow: ±10 %", Json.of("type", "string"), (text, spot) -> {
-                    Stated stated = parseStated(text.text(), unit);
-                    Tolerance own = stated.tolerance();
-                    return new Toleranced(stated.nominal(), own == null ? usual : own);
-                });
-    }
-
-    private static Quantity parse(String text, Unit unit) throws Unfit {
-        try {
-            return Notation.parse(text, unit);
-        } catch (NotationException e) {
-            throw unfit(e);
-        }
-    }
-
-    private static Unfit unfit(NotationException e) {
-        return Unfit.saying(String.valueOf(e.getMessage()));
+    private static Stated parseStated(String text, Unit unit) throws NotationException {
+        // two fallbacks tell a tolerance that is written from one that is not
+        Toleranced exact = Notation.parseToleranced(text, unit, Tolerance.EXACT);
+        Toleranced wide = Notation.parseToleranced(text, unit, new Tolerance(-1, 1));
+        boolean written = exact.tolerance().equals(wide.tolerance());
+        return new Stated(exact.nominal(), written ? exact.tolerance() : null);
     }
 
     /** What may be written for a unit, with examples, for messages. */

@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.circuit.MachineForms.PointDraft;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +37,8 @@ public record CircuitReader(PartLibrary library) {
      */
     public CircuitFile readText(String name, String text) {
         Findings findings = new Findings();
-        return read(text, name, null, findings);
+        String taken = SourceText.decode(text.getBytes(StandardCharsets.UTF_8), name, findings);
+        return taken == null ? new CircuitFile(null, findings.inOrder()) : read(taken, name, null, findings);
     }
 
     private CircuitFile read(String text, String name, @Nullable Path path, Findings findings) {

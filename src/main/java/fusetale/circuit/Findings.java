@@ -27,6 +27,11 @@ final class Findings {
         add(Problem.Severity.WARNING, place, key, found, "", "");
     }
 
+    /** Whether nothing more will be listed, so that looking for it is in vain. */
+    boolean full() {
+        return more;
+    }
+
     private void add(Problem.Severity severity, Place place, String key, String found, String allowed, String nearest) {
         if (problems.size() >= MOST) {
             more = true;

@@ -3,26 +3,19 @@ package fusetale.circuit;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
 /** The plain values that stand behind keys: words, numbers, nets, squares. Amounts with a unit are in {@link Amounts}. */
 final class Forms {
     /** A net by its name. */
-    static final Form<Net> NET = new ScalarForm<>(
-            NameForm.NET.words() + ": " + NameForm.NET.like(),
-            Json.of("type", "string").with("pattern", NameForm.NET.pattern().pattern()),
-            (text, spot) -> {
-                if (!NameForm.NET.pattern().matcher(text.text()).matches()) {
-                    throw new Unfit("cannot be a net's name");
-                }
-                return new Net(text.text());
-            });
+    static final Form<Net> NET = new MappedForm<>(NameForm.NET, Net::new);
 
     /** Any text. */
     static final Form<String> TEXT = new ScalarForm<>(
             "a text",
-            Json.of("type", List.of("string", "number")),
+            Json.of("type", List.of("string", "number", "boolean")),
             (text, spot) -> text.text().strip());
 
     /** Any single value, left as it is. */
@@ -93,8 +86,7 @@ final class Forms {
     static <E extends Enum<E>> Form<E> choice(Class<E> type) {
         Map<String, E> values = new LinkedHashMap<>();
         Arrays.stream(type.getEnumConstants())
-                .forEach(c ->
-                        values.put(c.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), c));
+                .forEach(c -> values.put(c.name().toLowerCase(Locale.ROOT).replace('_', ' '), c));
         return choice(values);
     }
 

@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.circuit.MachineForms.Include;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -39,6 +40,9 @@ final class Includes {
     private Draft withBlocks(Draft draft, List<Path> chain) {
         Draft whole = draft;
         for (Include include : draft.includes()) {
+            if (uses > MOST) {
+                return whole;
+            }
             uses++;
             if (uses > MOST) {
                 error(include, "the blocks of this circuit are used more than " + MOST + " times in all", "");
@@ -74,7 +78,7 @@ final class Includes {
         }
         Findings findings = top.findings();
         String name = name(path);
-        if (!path.toFile().isFile()) {
+        if (!Files.isRegularFile(path)) {
             findings.error(
                     include.file().place(),
                     "include",

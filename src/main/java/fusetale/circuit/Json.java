@@ -30,6 +30,15 @@ final class Json {
         return this;
     }
 
+    /** Adds the default of a schema, written as the schema's type asks. Modifies and returns this. */
+    Json withDefault(String written) {
+        Object type = members.get("type");
+        if ("integer".equals(type)) {
+            return with("default", Integer.valueOf(written));
+        }
+        return with("default", "boolean".equals(type) ? Boolean.valueOf(written) : written);
+    }
+
     /** Adds every member of another object. Modifies and returns this. */
     Json withAll(Json other) {
         members.putAll(other.members);

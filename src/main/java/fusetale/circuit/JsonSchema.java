@@ -26,7 +26,7 @@ public final class JsonSchema {
     private static String machine(String title, Shape<?> shape, Form.Dialect dialect) {
         Json kinds = Json.object();
         for (PartKind<?> kind : PartKinds.ALL) {
-            kinds.with(kind.word(), kind.shape().schema(dialect));
+            kinds.with(kind.schemaName(), kind.shape().schema(dialect));
         }
         return head(title, shape, dialect).with("$defs", kinds).text();
     }

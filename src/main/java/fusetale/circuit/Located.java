@@ -28,11 +28,17 @@ sealed interface Located {
 
         @Override
         public String what() {
-            return isNothing() ? "nothing" : "'" + shortened() + "'";
+            return isNothing() ? "nothing" : "'" + shortened(text) + "'";
         }
 
-        private String shortened() {
-            String oneLine = text.strip().replaceAll("\\s+", " ");
+        /** As written in the file, for a message. */
+        String shown() {
+            return shortened(written);
+        }
+
+        private static String shortened(String text) {
+            String start = text.substring(0, Math.min(text.length(), 200));
+            String oneLine = start.replaceAll("\\s+", " ").strip();
             return oneLine.length() <= 60 ? oneLine : oneLine.substring(0, 57) + "...";
         }
     }

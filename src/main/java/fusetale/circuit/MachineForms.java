@@ -156,7 +156,11 @@ final class MachineForms {
         double low = range == null ? 0.92 * volts : range.low().si();
         double high = range == null ? 1.08 * volts : range.high().si();
         if (volts < low || volts > high) {
-            v.error(MAINS_RANGE, "the nominal voltage lies outside this range", "a range around " + "the nominal", "");
+            v.error(
+                    MAINS_RANGE,
+                    "the nominal voltage lies outside this range",
+                    "a range around the nominal voltage",
+                    "");
         }
         return new Mains(
                 v.get(MAINS_VOLTS),

@@ -41,13 +41,18 @@ record NameForm(String words, String like, Pattern pattern) implements Form<Stri
             "letters, digits, spaces and hyphens, such as bench default",
             compiled("\\p{L}[\\p{L}\\p{N} .,+-]*"));
 
+    /** Longer names fit no drawing. */
+    private static final int LONGEST = 48;
+
     private static Pattern compiled(String regex) {
         return Pattern.compile("^" + regex + "$");
     }
 
     @Override
     public @Nullable String read(Located item, Spot spot) {
-        if (item instanceof Located.Text text && pattern.matcher(text.text()).matches()) {
+        if (item instanceof Located.Text text
+                && text.text().length() <= LONGEST
+                && pattern.matcher(text.text()).matches()) {
             return text.text();
         }
         spot.error(item.place(), item.what() + " cannot be " + words, like, "");
@@ -56,7 +61,8 @@ record NameForm(String words, String like, Pattern pattern) implements Form<Stri
 
     @Override
     public Json schema(Dialect dialect) {
-        Json plain = Json.of("type", "string").with("pattern", pattern.pattern());
+        Json plain =
+                Json.of("type", "string").with("pattern", pattern.pattern()).with("maxLength", LONGEST);
         return new ScalarForm<>(words, plain, (text, spot) -> text.text()).schema(dialect);
     }
 }

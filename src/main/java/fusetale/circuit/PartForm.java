@@ -49,8 +49,9 @@ final class PartForm implements Form<Part> {
         List<Object> branches = new ArrayList<>();
         for (PartKind<?> kind : PartKinds.ALL) {
             words.add(kind.word());
-            Json is = Json.of("properties", Json.of(PartKind.IS_NAME, Json.of("const", kind.word())));
-            branches.add(Json.of("if", is).with("then", Json.of("$ref", "#/$defs/" + kind.word())));
+            Json is = Json.of("properties", Json.of(PartKind.IS_NAME, Json.of("const", kind.word())))
+                    .with("required", List.of(PartKind.IS_NAME));
+            branches.add(Json.of("if", is).with("then", Json.of("$ref", "#/$defs/" + kind.schemaName())));
         }
         return Json.of("type", "object")
                 .with("required", List.of(PartKind.IS_NAME))

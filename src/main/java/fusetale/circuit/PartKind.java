@@ -36,6 +36,11 @@ record PartKind<P extends Part>(String word, Class<P> type, Shape<P> shape) {
         return new PartKind<>(word, type, new Shape<>(article + word, doc, all, build));
     }
 
+    /** Its name among the definitions of a schema, where a reference must be a URI. */
+    String schemaName() {
+        return word.replace(' ', '-');
+    }
+
     /** A text that is empty where nothing is said. */
     private record NothingSaid(Form<String> form) implements Form<String> {
         @Override

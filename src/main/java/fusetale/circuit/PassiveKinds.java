@@ -163,17 +163,12 @@ final class PassiveKinds {
                 v.name(),
                 one(v),
                 two(v),
-                withUsual(power.ohms(), usual),
+                power.ohms().or(usual),
                 power.henries(),
-                withUsual(hold.ohms(), usual),
+                hold.ohms().or(usual),
                 hold.henries(),
                 EndOfStroke.FOLLOWS,
                 false,
                 v.about());
-    }
-
-    private static Toleranced withUsual(Stated stated, Tolerance usual) {
-        Tolerance own = stated.tolerance();
-        return new Toleranced(stated.nominal(), own == null ? usual : own);
     }
 }

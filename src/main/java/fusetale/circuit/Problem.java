@@ -36,7 +36,9 @@ public record Problem(
         if (!nearest.isEmpty()) {
             words.append("; nearest: '").append(nearest).append('\'');
         }
-        words.append('.');
+        if (words.charAt(words.length() - 1) != '?') {
+            words.append('.');
+        }
         if (!allowed.isEmpty()) {
             words.append(" Allowed: ").append(allowed).append('.');
         }

@@ -75,6 +75,9 @@ final class References {
                         "square [" + square.column() + ", " + square.row() + "] is already taken by " + other);
             }
         }
+        if (draft.drawing().isEmpty()) {
+            return; // the missing key was reported
+        }
         parts.values().stream()
                 .filter(p -> !placed.containsKey(p.name()))
                 .forEach(p -> findings.error(
@@ -87,14 +90,8 @@ final class References {
 
     private void setting(SettingDraft setting) {
         parts(setting, SettingDraft.PULLED, "fuse", part -> part instanceof Fuse);
-        parts(
-                setting,
-                SettingDraft.HELD_ON,
-                "coil, lamp or logic output",
-                part -> part instanceof Coil
-                        || part instanceof DualCoil
-                        || part instanceof Lamp
-                        || part instanceof LogicOutput);
+        parts(setting, SettingDraft.HELD_ON, "coil, lamp or logic output", References::fitsHeldOn);
+        setting.names(SettingDraft.HELD_ON).forEach(name -> driven(name, setting.name() + " held on"));
         List<String> connectors = draft.connectors().stream().map(c -> c.name()).toList();
         for (Located.Text name : setting.names(SettingDraft.UNPLUGGED)) {
             if (!connectors.contains(name.text())) {
@@ -104,6 +101,28 @@ final class References {
         for (Declared<Boolean> each : setting.switches()) {
             part(each.name(), each.place(), setting.name() + " switches", "switch", part -> part instanceof Switch);
         }
+    }
+
+    /** Holding on means an output that leaves its level at rest: somebody has to command the coil or lamp. */
+    private void driven(Located.Text name, String key) {
+        Declared<Part> declared = parts.get(name.text());
+        Part part = declared == null ? null : declared.value();
+        if (part == null || part instanceof LogicOutput || !fitsHeldOn(part)) {
+            return;
+        }
+        List<String> commanded = new ArrayList<>();
+        for (Declared<Part> each : parts.values()) {
+            if (each.value() instanceof LogicOutput output && output.commands() != null) {
+                commanded.add(output.commands());
+            }
+        }
+        if (!commanded.contains(name.text())) {
+            findings.error(name.place(), key, "no logic output commands '" + name.text() + "'", joined(commanded), "");
+        }
+    }
+
+    private static boolean fitsHeldOn(Part part) {
+        return part instanceof Coil || part instanceof DualCoil || part instanceof Lamp || part instanceof LogicOutput;
     }
 
     private void parts(SettingDraft setting, Key<List<Located.Text>> key, String kind, Predicate<Part> fits) {

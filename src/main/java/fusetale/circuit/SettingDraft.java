@@ -43,11 +43,24 @@ record SettingDraft(
     private static final Key<List<Declared<Boolean>>> SWITCHES = Key.optional(
             "switches", new NamedForm<>(NameForm.PART, Forms.choice(openClosed()), false), "switches: {S1: open}");
 
-    static final Form<SettingDraft> FORM = new Shape<>(
+    private static final Shape<SettingDraft> SHAPE = new Shape<>(
             "an arrangement",
             "One way to set the bench.",
             List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES),
             SettingDraft::of);
+
+    /** An arrangement is taken as far as it can be read, so that its names are looked up in the same go. */
+    static final Form<SettingDraft> FORM = new Form<>() {
+        @Override
+        public @Nullable SettingDraft read(Located item, Spot spot) {
+            return item instanceof Located.Table table ? of(SHAPE.readValues(table, spot)) : SHAPE.read(item, spot);
+        }
+
+        @Override
+        public Json schema(Dialect dialect) {
+            return SHAPE.schema(dialect);
+        }
+    };
 
     private static SettingDraft of(Values v) {
         Map<String, List<Located.Text>> names = new LinkedHashMap<>();
@@ -56,7 +69,7 @@ record SettingDraft(
         }
         return new SettingDraft(
                 v.name(),
-                v.get(POWER),
+                Boolean.TRUE.equals(v.find(POWER)),
                 v.find(MAINS),
                 v.find(LAMP),
                 names,

@@ -32,13 +32,17 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
             return null;
         }
         Values values = readValues(table, spot);
+        return complete(values) ? build.from(values) : null;
+    }
+
+    private boolean complete(Values values) {
         for (Key<?> key : keys) {
             boolean missing = values.find(key) == null;
             if (missing && (key.required() || key.fallback() != null || values.written(key))) {
-                return null;
+                return false;
             }
         }
-        return build.from(values);
+        return true;
     }
 
     /** Reads every key there is and reports what is wrong; keys that could not be read are left out. */
@@ -47,11 +51,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
         for (Located.Entry entry : table.entries()) {
             Key<?> key = key(entry.key().text());
             if (key == null) {
-                spot.error(
-                        entry.key().place(),
-                        "key '" + entry.key().written() + "' is not known here",
-                        keyNames(),
-                        Spelling.nearest(entry.key().text(), names()));
+                unknown(entry, spot);
             } else {
                 values.stands(key, entry.value().place());
                 readInto(values, key, entry.value(), spot);
@@ -68,6 +68,28 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
             }
         }
         return values;
+    }
+
+    private void unknown(Located.Entry entry, Spot spot) {
+        if (spot.findings().full()) {
+            return;
+        }
+        String shown = entry.key().shown();
+        boolean afterComma = entry.value() instanceof Located.Text text
+                && text.text().isEmpty()
+                && Character.isDigit(shown.isEmpty() ? ' ' : shown.charAt(0));
+        if (afterComma) {
+            spot.error(
+                    entry.key().place(),
+                    "the comma before '" + shown
+                            + "' ends the value; write a decimal point, or quotes around the value");
+            return;
+        }
+        spot.error(
+                entry.key().place(),
+                "key '" + shown + "' is not known here",
+                keyNames(),
+                Spelling.nearest(entry.key().text(), names()));
     }
 
     private static Place spotOr(Spot spot, Located.Table table) {
@@ -100,7 +122,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
         for (Key<?> key : keys) {
             Json property = key.form().schema(dialect).copy().with("description", key.doc());
             if (key.fallback() != null && !key.fallback().isEmpty()) {
-                property.with("default", key.fallback());
+                property.withDefault(key.fallback());
             }
             properties.with(key.name(), property);
             if (key.required()) {

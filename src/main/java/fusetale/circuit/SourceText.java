@@ -17,6 +17,9 @@ final class SourceText {
     /** No circuit comes near this size; a larger file was named by mistake. */
     static final int MOST_BYTES = 4 << 20;
 
+    /** The YAML parser takes time with the square of a line's length. */
+    private static final int LONGEST_LINE = 20_000;
+
     private SourceText() {}
 
     /** The text, or null where a problem was reported. */
@@ -70,7 +73,13 @@ final class SourceText {
             return null;
         }
         int line = 1;
+        int length = 0;
         for (byte b : bytes) {
+            length = b == '\n' ? 0 : length + 1;
+            if (length > LONGEST_LINE) {
+                findings.error(Place.of(name, line), "", "this line is longer than 20 000 characters; break it up");
+                return null;
+            }
             if (b == 0) {
                 findings.error(
                         Place.of(name, line),

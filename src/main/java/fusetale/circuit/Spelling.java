@@ -8,11 +8,20 @@ import java.util.Locale;
  * (F. J. Damerau, "A technique for computer detection and correction of spelling errors", Communications of the ACM 7(3),
  * 1964), in the form where no stretch is edited twice.
  */
-final class Spelling {
+public final class Spelling {
+    /** No word of ours is longer; what is longer was not meant as one. */
+    private static final int LONGEST = 64;
+
     private Spelling() {}
 
-    /** The nearest of {@code words}, or nothing where none is near: at most one slip in three letters, two at least. */
-    static String nearest(String written, Collection<String> words) {
+    /**
+     * The nearest of {@code words}, or the empty text where none is near: at most one slip in three letters, two at least.
+     * Capitals, hyphens and underscores do not count.
+     */
+    public static String nearest(String written, Collection<String> words) {
+        if (written.length() > LONGEST) {
+            return "";
+        }
         String best = "";
         int bestDistance = Math.max(2, written.length() / 3) + 1;
         for (String word : words) {
@@ -23,6 +32,11 @@ final class Spelling {
             }
         }
         return best;
+    }
+
+    /** Whether two words differ by one slip at most. */
+    static boolean oneSlip(String a, String b) {
+        return distance(plain(a), plain(b)) <= 1;
     }
 
     private static String plain(String word) {

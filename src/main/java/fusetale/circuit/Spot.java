@@ -21,12 +21,12 @@ record Spot(String name, String path, Place place, Findings findings, PartLibrar
 
     /** Into a thing with a name of its own. */
     Spot into(Located.Text key) {
-        return new Spot(key.text(), joined(key.written()), key.place(), findings, library);
+        return new Spot(key.text(), joined(key.shown()), key.place(), findings, library);
     }
 
     /** As {@link #into}, and messages leave out what is around it: parts are known by their name alone. */
     Spot intoAlone(Located.Text key) {
-        return new Spot(key.text(), key.written(), key.place(), findings, library);
+        return new Spot(key.text(), key.shown(), key.place(), findings, library);
     }
 
     private String joined(String key) {

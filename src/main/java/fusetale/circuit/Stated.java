@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,4 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param nominal the value
  * @param tolerance the tolerance, where it is said
  */
-record Stated(Quantity nominal, @Nullable Tolerance tolerance) {}
+record Stated(Quantity nominal, @Nullable Tolerance tolerance) {
+    /** With its own tolerance, or this one where none is said. */
+    Toleranced or(Tolerance usual) {
+        return new Toleranced(nominal, tolerance == null ? usual : tolerance);
+    }
+}

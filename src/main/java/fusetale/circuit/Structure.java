@@ -87,7 +87,7 @@ final class Structure {
                         placeOf(owner),
                         owner,
                         "net " + net + " touches one pin only, " + pin
-                                + (nearest.isEmpty() || Spelling.distance(net.name(), nearest) > 1
+                                + (nearest.isEmpty() || !Spelling.oneSlip(net.name(), nearest)
                                         ? ""
                                         : "; there is also a net " + nearest));
             }
@@ -103,6 +103,16 @@ final class Structure {
                         placeOf(part.name()),
                         part.name(),
                         "all its pins sit on net " + pins.get(0).net() + ", so it does nothing");
+            }
+        }
+        for (Connector connector : circuit.connectors()) {
+            for (Connector.Contact contact : connector.pins()) {
+                if (contact.board().equals(contact.harness())) {
+                    findings.warning(
+                            placeOf(connector.name()),
+                            connector.name() + " pin " + contact.label(),
+                            "net " + contact.board() + " stands on both sides, so unplugging parts nothing");
+                }
             }
         }
     }
@@ -125,12 +135,17 @@ final class Structure {
         return List.of(part.pins().stream().map(Pin::net).toList());
     }
 
-    private void floatingSections() {
+    private Web web() {
         Web web = new Web();
         web.join(circuit.ground(), Mains.NEUTRAL);
         web.join(circuit.ground(), Mains.LINE);
         circuit.parts().forEach(part -> joinedInside(part).forEach(web::joinAll));
         circuit.connectors().forEach(c -> c.pins().forEach(pin -> web.join(pin.board(), pin.harness())));
+        return web;
+    }
+
+    private void floatingSections() {
+        Web web = web();
         Map<Net, Set<String>> owners = new LinkedHashMap<>();
         Map<Net, Set<String>> nets = new LinkedHashMap<>();
         for (Part part : circuit.parts()) {
@@ -143,19 +158,24 @@ final class Structure {
                 }
             }
         }
-        owners.forEach((root, names) -> {
-            String first = names.iterator().next();
-            findings.error(
-                    placeOf(first),
-                    first,
-                    "nothing joins this section to ground '" + circuit.ground() + "': net"
-                            + (nets.getOrDefault(root, Set.of()).size() == 1 ? " " : "s ")
-                            + References.joined(List.copyOf(nets.getOrDefault(root, Set.of())))
-                            + " at "
-                            + References.joined(List.copyOf(names)),
-                    "a part, or a wire, from one of these nets to the rest",
-                    "");
-        });
+        owners.forEach((root, names) -> floating(List.copyOf(names), List.copyOf(nets.getOrDefault(root, Set.of()))));
+    }
+
+    private void floating(List<String> owners, List<String> nets) {
+        String first = owners.get(0);
+        boolean primary = circuit.parts().stream()
+                .filter(Transformer.class::isInstance)
+                .map(Transformer.class::cast)
+                .anyMatch(t -> nets.contains(t.primary().nets().get(0).name()));
+        findings.error(
+                placeOf(first),
+                first,
+                "nothing joins this section to ground '" + circuit.ground() + "': net" + (nets.size() == 1 ? " " : "s ")
+                        + References.joined(nets) + " at " + References.joined(owners),
+                primary
+                        ? "the nets line and neutral, where the mains comes in"
+                        : "a part, or a wire, from one of these nets to the rest",
+                "");
     }
 
     private void points() {

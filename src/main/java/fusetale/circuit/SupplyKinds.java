@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
@@ -169,10 +170,12 @@ final class SupplyKinds {
         }
         Double ohms = v.spot().library().coldOhms(standard, speed, size, rating.si());
         if (ohms == null) {
+            String standardWords = standard == FuseLink.Standard.IEC_60127 ? "IEC 60127" : "UL 248-14";
             v.error(
                     saidIn,
-                    "no table gives the cold resistance of this fuse (" + size + ", rating, speed and standard)",
-                    "write it: cold: 25 mohm",
+                    "no table gives the cold resistance of a " + (speed == FuseLink.Speed.SLOW ? "slow " : "quick ")
+                            + Notation.format(rating) + " fuse, " + size + ", " + standardWords,
+                    "the key 'cold' with its resistance, as 25 mohm",
                     "");
             return null;
         }

@@ -65,17 +65,13 @@ final class Values {
     /** A value with the tolerance said behind it, or else in the key of its own. */
     Toleranced toleranced(Key<Stated> value, Key<Tolerance> tolerance) {
         Stated stated = get(value);
-        Tolerance own = stated.tolerance();
-        if (own == null) {
-            return new Toleranced(stated.nominal(), get(tolerance));
-        }
-        if (written(tolerance)) {
+        if (stated.tolerance() != null && written(tolerance)) {
             spot.error(
                     place(tolerance),
                     "a tolerance stands both behind '" + value.name() + "' and in '" + tolerance.name()
                             + "'; write it once");
         }
-        return new Toleranced(stated.nominal(), own);
+        return stated.or(get(tolerance));
     }
 
     /** Reports a problem with the value of a key. */

@@ -8,6 +8,16 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 final class YamlComplaint {
     private YamlComplaint() {}
 
+    /** Where it happened: for a key without colon the key, not what follows it. */
+    static int line(MarkedYamlEngineException e) {
+        boolean keyAlone = String.valueOf(e.getProblem()).contains("could not find expected ':'");
+        Optional<Mark> first = keyAlone ? e.getContextMark() : e.getProblemMark();
+        return first.or(e::getProblemMark)
+                .or(e::getContextMark)
+                .map(m -> m.getLine() + 1)
+                .orElse(0);
+    }
+
     static String inWords(MarkedYamlEngineException e) {
         String problem = String.valueOf(e.getProblem());
         String context = String.valueOf(e.getContext());
@@ -23,11 +33,11 @@ final class YamlComplaint {
                     + " quotes";
         }
         if (problem.contains("could not find expected ':'")) {
-            return "a key without its colon stands" + (opened.isEmpty() ? " here" : opened)
-                    + ", or the line before it is indented differently";
+            return "this line has no colon behind its key, or belongs to the line above and is indented too little";
         }
         if (problem.contains("expected <block end>")) {
-            return "this line is indented differently from the lines it belongs to" + opened;
+            return "this line is indented differently from the lines it belongs to"
+                    + opened.replace(" that begins", ", which begin");
         }
         if (problem.contains("expected ',' or")) {
             return "a comma or a closing bracket is missing in " + inside(context) + opened;
@@ -48,7 +58,7 @@ final class YamlComplaint {
         if (context.contains("quoted scalar")) {
             return "a text in quotes";
         }
-        return "something";
+        return context.contains("flow") ? "{...} or [...]" : "something";
     }
 
     private static String opened(Optional<Mark> context) {

@@ -3,9 +3,9 @@ package fusetale.circuit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -16,10 +16,10 @@ import org.snakeyaml.engine.v2.events.MappingStartEvent;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
-import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 
 /**
  * One YAML 1.2 document as a tree of located values. Built from the parser's events, so that depth and the size that aliases
@@ -82,16 +82,13 @@ final class YamlTree {
             findings.error(
                     Place.of(file, line), "", "an invisible character (" + code + ") stands on this line; remove it");
         } catch (MarkedYamlEngineException e) {
-            int line = line(e.getProblemMark(), e.getContextMark());
-            findings.error(Place.of(file, line), "", YamlComplaint.inWords(e));
+            findings.error(Place.of(file, YamlComplaint.line(e)), "", YamlComplaint.inWords(e));
+        } catch (YamlVersionException e) {
+            findings.error(Place.of(file, 1), "", "this line asks for another YAML than 1.2; leave the line out");
         } catch (YamlEngineException e) {
             findings.error(Place.of(file, 0), "", "this is not readable as YAML: " + e.getMessage());
         }
         return null;
-    }
-
-    private static int line(Optional<Mark> first, Optional<Mark> second) {
-        return first.or(() -> second).map(m -> m.getLine() + 1).orElse(0);
     }
 
     private @Nullable Located document() throws Stop {
@@ -143,7 +140,8 @@ final class YamlTree {
     }
 
     private void refuseTag(String tag, Place place) {
-        findings.error(place, "", "the tag '" + tag + "' stands here; files of this kind have no tags");
+        String written = tag.startsWith("tag:yaml.org,2002:") ? "!!" + tag.substring(18) : tag;
+        findings.error(place, "", "the tag '" + written + "' stands here; leave it out");
     }
 
     private Weighed row(Place place, int depth) throws Stop {
@@ -158,7 +156,7 @@ final class YamlTree {
     }
 
     private Weighed table(Place place, int depth) throws Stop {
-        Map<String, Located.Entry> entries = new java.util.LinkedHashMap<>();
+        Map<String, Located.Entry> entries = new LinkedHashMap<>();
         int weight = 1;
         for (NodeEvent next = nextNode(); next != null; next = nextNode()) {
             Weighed key = node(next, depth + 1);
@@ -176,7 +174,7 @@ final class YamlTree {
             if (earlier != null) {
                 findings.error(
                         text.place(),
-                        text.text(),
+                        text.shown(),
                         "this key stands here a second time; it is already on line "
                                 + earlier.key().place().line());
             }

@@ -7,15 +7,15 @@ import fusetale.quantity.Unit;
  * What a fault's amount may be. An amount always says what there is now, never what was lost.
  *
  * @param unit its unit; {@link Unit#RATIO} for "left" and "of nominal"
- * @param usual amount where none is said, SI
- * @param low lowest that makes sense, SI
- * @param high highest that makes sense, SI
+ * @param usualSi amount where none is said, SI
+ * @param lowSi lowest that makes sense, SI
+ * @param highSi highest that makes sense, SI
  */
-public record AmountRange(Unit unit, double usual, double low, double high) {
+public record AmountRange(Unit unit, double usualSi, double lowSi, double highSi) {
     /** Refuses a usual amount outside the bounds. */
     public AmountRange {
-        if (!(low <= usual && usual <= high)) {
-            throw new IllegalArgumentException("usual amount " + usual + " not within " + low + " to " + high);
+        if (!(lowSi <= usualSi && usualSi <= highSi)) {
+            throw new IllegalArgumentException("usual amount " + usualSi + " not within " + lowSi + " to " + highSi);
         }
     }
 
@@ -26,27 +26,27 @@ public record AmountRange(Unit unit, double usual, double low, double high) {
     static final AmountRange OPENED = ohms(Failing.OPEN_OHMS, 10e3, 10e9);
 
     /** A path that should not be there. */
-    static AmountRange leak(double usual) {
-        return ohms(usual, 0.1, 10e6);
+    static AmountRange leak(double usualSi) {
+        return ohms(usualSi, 0.1, 10e6);
     }
 
     /** A contact gone bad. */
-    static AmountRange contact(double usual) {
-        return ohms(usual, 0.01, 10e6);
+    static AmountRange contact(double usualSi) {
+        return ohms(usualSi, 0.01, 10e6);
     }
 
-    /** An amount in ohms, usually {@code usual}. */
-    static AmountRange ohms(double usual, double low, double high) {
-        return new AmountRange(Unit.OHM, usual, low, high);
+    /** An amount in ohms, usually {@code usualSi}. */
+    static AmountRange ohms(double usualSi, double lowSi, double highSi) {
+        return new AmountRange(Unit.OHM, usualSi, lowSi, highSi);
     }
 
-    /** A share of what there should be, usually {@code usual}. */
-    static AmountRange ratio(double usual, double low, double high) {
-        return new AmountRange(Unit.RATIO, usual, low, high);
+    /** A share of what there should be, usually {@code usualSi}. */
+    static AmountRange ratio(double usualSi, double lowSi, double highSi) {
+        return new AmountRange(Unit.RATIO, usualSi, lowSi, highSi);
     }
 
     /** Whether an amount has this unit and lies within the bounds. */
     public boolean holds(Quantity amount) {
-        return amount.unit() == unit && amount.si() >= low && amount.si() <= high;
+        return amount.unit() == unit && amount.si() >= lowSi && amount.si() <= highSi;
     }
 }

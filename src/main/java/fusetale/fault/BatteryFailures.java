@@ -41,7 +41,7 @@ final class BatteryFailures implements Failures<Battery> {
     public Circuit apply(Failing<Battery> f) {
         Battery b = f.now();
         return switch (f.fault().mode()) {
-            case WEAK -> f.replacedBy(with(b, b.volts().si() * f.amount(), b.seriesOhms()));
+            case WEAK -> f.replacedBy(with(b, b.volts().si() * f.amountSi(), b.seriesOhms()));
             case OPEN -> f.replacedBy(with(b, b.volts().si(), f.ohms()));
             case MISSING -> f.replacedBy(with(b, b.volts().si(), new Quantity(Failing.OPEN_OHMS, Unit.OHM)));
             case LEAKY -> f.across(b.plus(), b.minus());

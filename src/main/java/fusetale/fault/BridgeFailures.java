@@ -56,7 +56,7 @@ final class BridgeFailures implements Failures<Bridge> {
         }
         Circuit split = f.circuit().part(b.name()).isPresent() ? split(f.circuit(), b) : f.circuit();
         Diode leg = (Diode) split.part(f.fault().target()).orElseThrow();
-        return legs.apply(new Failing<>(split, leg, leg, f.fault(), f.amount()));
+        return legs.apply(new Failing<>(split, leg, leg, f.fault(), f.amountSi()));
     }
 
     private static Bridge halfTurned(Bridge b) {

@@ -43,7 +43,7 @@ final class CapacitorFailures implements Failures<Capacitor> {
         return switch (f.fault().mode()) {
             case SHORT, LEAKY -> f.across(c.one(), c.two());
             case OPEN -> f.replacedBy(with(c, STRAY));
-            case DRIFTED -> f.replacedBy(with(c, c.farads().times(f.amount())));
+            case DRIFTED -> f.replacedBy(with(c, c.farads().times(f.amountSi())));
             default -> throw f.unlisted();
         };
     }

@@ -57,6 +57,15 @@ public final class Catalogue {
     }
 
     /**
+     * Whether a supposition fits a circuit; returns where it does.
+     *
+     * @throws UnfitSupposition as {@link #apply(Circuit, Supposition)}
+     */
+    public static void check(Circuit circuit, Supposition supposition) throws UnfitSupposition {
+        Fit.check(circuit, supposition);
+    }
+
+    /**
      * The circuit as supposed.
      *
      * @throws UnfitSupposition where a fault names no part, a mode the part does not have, an amount out of bounds, or
@@ -67,8 +76,10 @@ public final class Catalogue {
     }
 
     /**
-     * The circuit as supposed, on a bench already arranged. What the arrangement took away (a pulled fuse, an unplugged
-     * connector) is passed over; a lifted pin takes the fault of its part along, which is why arrangements come first.
+     * The circuit as supposed, on a bench already arranged. What the arrangement took away or apart (a pulled fuse, an
+     * unplugged connector) stays so, a switched output or switch that is stuck does not follow it, and a lifted pin takes the
+     * fault of its part along: which is why arrangements come first. Points are looked up in {@code arranged}: in what is
+     * returned a bridge may have been taken apart.
      *
      * @param healthy the circuit as drawn, against which the supposition is checked
      * @param arranged the same circuit with an arrangement applied; what is returned is this one, rewritten

@@ -35,7 +35,7 @@ final class CoilFailures implements Failures<Coil> {
     @Override
     public Circuit apply(Failing<Coil> f) {
         Coil c = f.now();
-        double left = f.amount();
+        double left = f.amountSi();
         return switch (f.fault().mode()) {
             case OPEN -> f.replacedBy(with(c, f.exactly(Unit.OHM), c.henries()));
             case SHORT -> f.across(c.one(), c.two());

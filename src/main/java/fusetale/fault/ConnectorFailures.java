@@ -61,7 +61,8 @@ final class ConnectorFailures implements Failures<Connector> {
     private static Connector worse(Failing<Connector> f) {
         List<Contact> pins = new ArrayList<>();
         for (Contact pin : f.now().pins()) {
-            boolean hit = pin.label().equals(f.fault().place());
+            boolean hit = pin.label().equals(f.fault().place())
+                    && !Failing.apart(pin.ohms().si());
             pins.add(hit ? new Contact(pin.label(), pin.board(), pin.harness(), f.exactly(Unit.OHM)) : pin);
         }
         return new Connector(f.now().name(), pins, f.now().ratedAmps());

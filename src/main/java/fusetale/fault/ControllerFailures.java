@@ -30,9 +30,9 @@ final class ControllerFailures implements Failures<Controller> {
     public Circuit apply(Failing<Controller> f) {
         Controller u = f.now();
         return switch (f.fault().mode()) {
-            case OPEN -> f.inSeries(u, "supply", f.amount());
+            case OPEN -> f.inSeries(u, "supply", f.amountSi());
             case SHORT -> f.across(u.supply(), u.ground());
-            case DRIFTED -> f.replacedBy(drawing(u, u.ratedAmps().si() * f.amount()));
+            case DRIFTED -> f.replacedBy(drawing(u, u.ratedAmps().si() * f.amountSi()));
             default -> throw f.unlisted();
         };
     }

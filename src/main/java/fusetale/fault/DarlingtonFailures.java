@@ -25,7 +25,7 @@ final class DarlingtonFailures implements Failures<Darlington> {
         Darlington q = f.now();
         if (f.fault().mode() == WEAK) {
             return f.replacedBy(new Darlington(
-                    q.name(), q.collector(), q.base(), q.emitter(), weak(q.model(), f.amount()), q.about()));
+                    q.name(), q.collector(), q.base(), q.emitter(), weak(q.model(), f.amountSi()), q.about()));
         }
         return f.fault().mode() == OPEN ? ThreePins.open(f) : ThreePins.across(f);
     }

@@ -43,7 +43,7 @@ final class DiodeFailures implements Failures<Diode> {
         Diode d = f.now();
         return switch (f.fault().mode()) {
             case SHORT, LEAKY -> f.across(d.anode(), d.cathode());
-            case OPEN -> f.inSeries(d, "anode", f.amount());
+            case OPEN -> f.inSeries(d, "anode", f.amountSi());
             case REVERSED -> f.exchanged(d, "anode", "cathode");
             default -> throw f.unlisted();
         };

@@ -61,7 +61,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
                         : f.across(c.one(), c.two());
             case STUCK_ON -> f.replacedBy(with(c, EndOfStroke.STUCK_CLOSED));
             case STUCK_OFF -> f.replacedBy(with(c, EndOfStroke.STUCK_OPEN));
-            case BURNT -> f.replacedBy(power(c, more(c.powerOhms(), f.amount()), c.powerHenries()));
+            case BURNT -> f.replacedBy(power(c, more(c.powerOhms(), f.amountSi()), c.powerHenries()));
             default -> throw f.unlisted();
         };
     }
@@ -72,7 +72,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
 
     private static DualCoil power(Failing<DualCoil> f) {
         DualCoil c = f.now();
-        double k = f.amount();
+        double k = f.amountSi();
         return f.fault().mode() == OPEN
                 ? power(c, f.exactly(Unit.OHM), c.powerHenries())
                 : power(c, c.powerOhms().times(k), c.powerHenries().times(k * k));
@@ -80,7 +80,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
 
     private static DualCoil hold(Failing<DualCoil> f) {
         DualCoil c = f.now();
-        double k = f.amount();
+        double k = f.amountSi();
         return f.fault().mode() == OPEN
                 ? hold(c, f.exactly(Unit.OHM), c.holdHenries())
                 : hold(c, c.holdOhms().times(k), c.holdHenries().times(k * k));

@@ -57,7 +57,7 @@ final class ElectrolyticFailures implements Failures<Electrolytic> {
         return switch (f.fault().mode()) {
             case SHORT, LEAKY -> f.across(c.plus(), c.minus());
             case OPEN -> f.replacedBy(with(c, CapacitorFailures.STRAY, c.seriesOhms(), f.ohms()));
-            case DRIED_OUT -> f.replacedBy(driedOut(c, f.amount()));
+            case DRIED_OUT -> f.replacedBy(driedOut(c, f.amountSi()));
             case HIGH_ESR -> f.replacedBy(with(c, c.farads(), f.ohms(), c.leakageOhms()));
             case REVERSED -> f.replacedBy(with(c, c.farads(), c.seriesOhms(), f.ohms()));
             default -> throw f.unlisted();

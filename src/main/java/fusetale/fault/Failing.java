@@ -17,23 +17,31 @@ import fusetale.quantity.Unit;
  * @param healthy the part as drawn
  * @param now the part with the faults applied so far
  * @param fault what is to happen
- * @param amount how much there is after it, SI; the usual amount where the fault says none, 0 where it takes none
+ * @param amountSi how much there is after it, SI; the usual amount where the fault says none, 0 where it takes none
  */
-record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amount) {
+record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amountSi) {
     /** Resistance [Ω] of what is open; finite, so that every supposition stays solvable. */
     static final double OPEN_OHMS = 100e6;
 
     /** Resistance [Ω] of what is shorted. */
     static final double SHORT_OHMS = 0.020;
 
+    /** From here on [Ω] a contact is not a fault's doing: an arrangement has taken it apart, and it stays apart. */
+    private static final double APART_OHMS = 1e9;
+
+    /** Whether an arrangement took a contact apart: a connector that is off, a fuse that is pulled. */
+    static boolean apart(double ohms) {
+        return ohms > APART_OHMS;
+    }
+
     /** The circuit with the part replaced by another of its name. */
     Circuit replacedBy(Part other) {
         return circuit.with(other);
     }
 
-    /** The circuit with {@link #amount} ohms laid across two nets. */
+    /** The circuit with {@link #amountSi} ohms laid across two nets. */
     Circuit across(Net one, Net two) {
-        return Rewiring.across(circuit, label(), one, two, amount);
+        return Rewiring.across(circuit, label(), one, two, amountSi);
     }
 
     /** The circuit with two pins of a part exchanged. */
@@ -46,14 +54,14 @@ record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amount)
         return Rewiring.inSeries(circuit, label(), part, pin, ohms);
     }
 
-    /** {@link #amount} as an exact value in a unit. */
+    /** {@link #amountSi} as an exact value in a unit. */
     Toleranced exactly(Unit unit) {
-        return new Toleranced(new Quantity(amount, unit), Tolerance.EXACT);
+        return new Toleranced(new Quantity(amountSi, unit), Tolerance.EXACT);
     }
 
-    /** {@link #amount} ohms. */
+    /** {@link #amountSi} ohms. */
     Quantity ohms() {
-        return new Quantity(amount, Unit.OHM);
+        return new Quantity(amountSi, Unit.OHM);
     }
 
     /** A name no part of the circuit has: {@code R204~open}, {@code BR201.leg1~short}. */

@@ -3,7 +3,7 @@ package fusetale.fault;
 /**
  * Failures in 10⁶ hours from which the priors are made; only their ratios mean something. Handbook rates are generic
  * rates of MIL-HDBK-217F Notice 2 for ground fixed equipment times the quality factor of commercial parts. Those rates
- * know no wear-out, so kinds that age with the calendar are multiplied by {@link #AGE}.
+ * know no wear-out, so kinds that age with the calendar are multiplied by {@link #AGE_RATIO}.
  */
 enum FailureRate {
     /** Diode below 0.5 A: 0.0075 × 8. */
@@ -17,7 +17,7 @@ enum FailureRate {
     /** Bipolar transistor, power: 0.042 × 8. */
     POWER_TRANSISTOR(0.34),
     /** Aluminium electrolytic: 0.061 to 0.081 × 10, and age. */
-    ELECTROLYTIC(0.7 * FailureRate.AGE),
+    ELECTROLYTIC(0.7 * FailureRate.AGE_RATIO),
     /** Ceramic capacitor: 0.0074 × 10; film capacitors taken alike. */
     CAPACITOR(0.07),
     /** Film resistor: 0.0027 × 10. */
@@ -27,9 +27,9 @@ enum FailureRate {
     /** Fuse: 0.020. */
     FUSE(0.02),
     /** One pin of a connector on a board's edge: 0.021 × 2 over about ten pins, and age. */
-    CONNECTOR_PIN(0.0042 * FailureRate.AGE),
+    CONNECTOR_PIN(0.0042 * FailureRate.AGE_RATIO),
     /** Solder joint made by hand: 0.0052, and age. */
-    JOINT(0.0052 * FailureRate.AGE),
+    JOINT(0.0052 * FailureRate.AGE_RATIO),
     /** Lamp on alternating current: 7.8. */
     LAMP(7.8),
     /** Solenoid: no row at hand; judgement, as a power transistor, which dies with it. */
@@ -41,14 +41,14 @@ enum FailureRate {
     /** Logic output: no row at hand; judgement. */
     LOGIC(0.1),
     /** Switch contact: no row at hand; judgement, as a connector pin of the same age. */
-    CONTACT(0.0042 * FailureRate.AGE),
+    CONTACT(0.0042 * FailureRate.AGE_RATIO),
     /** Memory battery: judgement; a cell of that age is more often spent than not. */
     BATTERY(30),
     /** What hands do wrong (wrong fuse, part turned round): judgement. */
     HANDS(0.02);
 
     /** Forty to fifty years on: between 10 and 100 by engineering judgement; their geometric mean, rounded. */
-    private static final double AGE = 30;
+    private static final double AGE_RATIO = 30;
 
     private final double perMillionHours;
 

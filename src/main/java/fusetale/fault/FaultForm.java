@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param mode how it fails
  * @param phrase how a sentence says it
  * @param amount bounds of the amount; null where the mode takes none
- * @param prior relative weight, failures in 10⁶ hours of a machine of that age; only ratios mean something
+ * @param priorRatio relative weight, failures in 10⁶ hours of a machine of that age; only ratios mean something
  */
 public record FaultForm(
         String part,
@@ -21,7 +21,7 @@ public record FaultForm(
         FailureMode mode,
         Phrase phrase,
         @Nullable AmountRange amount,
-        double prior) {
+        double priorRatio) {
     /** This fault with its usual amount, left unsaid. */
     public Fault usual() {
         return new Fault(part, place, mode, null);

@@ -96,12 +96,9 @@ final class Fit {
         if (range == null) {
             throw new UnfitSupposition(what + " takes no amount, not " + amount);
         }
-        if (amount.unit() != range.unit()) {
-            throw new UnfitSupposition(what + " is said in " + range.unit() + ", not in " + amount.unit());
-        }
         if (!range.holds(amount)) {
-            throw new UnfitSupposition(what + " says what there is now: " + range.low() + " to " + range.high() + " "
-                    + range.unit().symbol() + ", not " + amount.si());
+            throw new UnfitSupposition(what + " says what there is now: " + new Quantity(range.lowSi(), range.unit())
+                    + " to " + new Quantity(range.highSi(), range.unit()) + ", not " + amount);
         }
     }
 
@@ -112,7 +109,7 @@ final class Fit {
         if (said != null) {
             return said.si();
         }
-        return range == null ? 0 : range.usual();
+        return range == null ? 0 : range.usualSi();
     }
 
     private static String said(FaultForm form) {

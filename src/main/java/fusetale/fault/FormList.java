@@ -28,7 +28,13 @@ final class FormList {
     FormList said(String plain, String measured) {
         FaultForm f = forms.remove(forms.size() - 1);
         forms.add(new FaultForm(
-                f.part(), f.place(), f.placeWords(), f.mode(), new Phrase(plain, measured), f.amount(), f.prior()));
+                f.part(),
+                f.place(),
+                f.placeWords(),
+                f.mode(),
+                new Phrase(plain, measured),
+                f.amount(),
+                f.priorRatio()));
         return this;
     }
 

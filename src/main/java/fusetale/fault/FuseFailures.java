@@ -27,7 +27,7 @@ final class FuseFailures implements Failures<Fuse> {
     /** Ratings sold everywhere [A]; the usual wrong one is the first that is at least four times what is marked. */
     private static final double[] SHOP_AMPS = {1, 2, 3, 5, 7, 10, 15, 20, 25, 30};
 
-    private static final double TOO_MUCH = 4;
+    private static final double TOO_MUCH_RATIO = 4;
     private static final Set<FailureMode> CLIPS = EnumSet.of(LOOSE, BURNT);
 
     @Override
@@ -50,11 +50,11 @@ final class FuseFailures implements Failures<Fuse> {
 
     private static double usualWrong(double marked) {
         for (double amps : SHOP_AMPS) {
-            if (amps >= TOO_MUCH * marked) {
+            if (amps >= TOO_MUCH_RATIO * marked) {
                 return amps;
             }
         }
-        return Math.min(TOO_MUCH * marked, 100);
+        return Math.min(TOO_MUCH_RATIO * marked, 100);
     }
 
     @Override
@@ -68,9 +68,13 @@ final class FuseFailures implements Failures<Fuse> {
     @Override
     public Circuit apply(Failing<Fuse> f) {
         Fuse fuse = f.now();
+        if (Failing.apart(fuse.fitted().coldOhms().si())
+                && !CLIPS.contains(f.fault().mode())) {
+            return f.circuit();
+        }
         return switch (f.fault().mode()) {
             case BLOWN, MISSING -> f.replacedBy(with(fuse, opened(fuse.fitted()), fuse.clipOhms()));
-            case WRONG_RATING -> f.replacedBy(with(fuse, other(fuse.fitted(), f.amount()), fuse.clipOhms()));
+            case WRONG_RATING -> f.replacedBy(with(fuse, other(fuse.fitted(), f.amountSi()), fuse.clipOhms()));
             case SHORT -> f.across(fuse.one(), fuse.two());
             case LOOSE, BURNT -> f.replacedBy(with(fuse, fuse.fitted(), f.exactly(Unit.OHM)));
             default -> throw f.unlisted();

@@ -53,9 +53,9 @@ final class LampFailures implements Failures<Lamp> {
             case OPEN ->
                 f.fault().place().equals(ONE)
                         ? f.replacedBy(with(e, e.amps(), e.count() - 1))
-                        : f.inSeries(e, "one", f.amount());
+                        : f.inSeries(e, "one", f.amountSi());
             case MISSING -> f.inSeries(e, "one", Failing.OPEN_OHMS);
-            case LOOSE -> f.inSeries(e, "one", f.amount());
+            case LOOSE -> f.inSeries(e, "one", f.amountSi());
             case SHORT -> f.across(e.one(), e.two());
             case WRONG_RATING -> f.replacedBy(with(e, f.exactly(Unit.AMPERE), e.count()));
             default -> throw f.unlisted();

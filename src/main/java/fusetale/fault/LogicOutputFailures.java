@@ -11,10 +11,13 @@ import fusetale.circuit.LogicOutput.State;
 import java.util.List;
 
 /**
- * Logic outputs. Stuck on: always in the state that works what they drive, the opposite of rest; an output that rests off is
- * an open collector and can only pull down. Stuck off: always at rest, whatever holds it on. Shares: judgement.
+ * Logic outputs. Stuck on: always in the state that works what they drive, the opposite of rest; an output that rests off
+ * pulls up, or where it has nothing to pull up with, being an open collector, down. Stuck off: always at rest, whatever holds it on. Shares: judgement.
  */
 final class LogicOutputFailures implements Failures<LogicOutput> {
+    /** A high side of more than this [Ω] is none. */
+    private static final double OPEN_COLLECTOR_OHMS = 1e6;
+
     @Override
     public List<FaultForm> forms(LogicOutput u) {
         FailureRate rate = FailureRate.LOGIC;
@@ -29,10 +32,19 @@ final class LogicOutputFailures implements Failures<LogicOutput> {
     public Circuit apply(Failing<LogicOutput> f) {
         State rest = f.healthy().state();
         return switch (f.fault().mode()) {
-            case STUCK_ON -> f.replacedBy(with(f.now(), rest == State.LOW ? State.HIGH : State.LOW));
+            case STUCK_ON -> f.replacedBy(with(f.now(), working(f.now(), rest)));
             case STUCK_OFF -> f.replacedBy(with(f.now(), rest));
-            case OPEN -> f.inSeries(f.now(), "out", f.amount());
+            case OPEN -> f.inSeries(f.now(), "out", f.amountSi());
             default -> throw f.unlisted();
+        };
+    }
+
+    private static State working(LogicOutput u, State rest) {
+        boolean openCollector = u.highOhms().si() > OPEN_COLLECTOR_OHMS;
+        return switch (rest) {
+            case HIGH -> State.LOW;
+            case LOW -> State.HIGH;
+            case OFF -> openCollector ? State.LOW : State.HIGH;
         };
     }
 

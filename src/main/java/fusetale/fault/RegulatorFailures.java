@@ -33,14 +33,14 @@ final class RegulatorFailures implements Failures<Regulator> {
         Regulator u = f.now();
         return switch (f.fault().mode()) {
             case SHORT -> f.across(u.in(), u.out());
-            case OPEN -> f.inSeries(u, f.fault().place().isEmpty() ? "in" : "ground", f.amount());
+            case OPEN -> f.inSeries(u, f.fault().place().isEmpty() ? "in" : "ground", f.amountSi());
             case WEAK ->
                 f.replacedBy(new Regulator(
                         u.name(),
                         u.in(),
                         u.out(),
                         u.ground(),
-                        u.model().withOutputVolts(u.model().outputVolts() * f.amount()),
+                        u.model().withOutputVolts(u.model().outputVolts() * f.amountSi()),
                         u.about()));
             default -> throw f.unlisted();
         };

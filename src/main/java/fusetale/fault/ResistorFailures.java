@@ -39,9 +39,9 @@ final class ResistorFailures implements Failures<Resistor> {
         Resistor r = f.now();
         return switch (f.fault().mode()) {
             case OPEN -> f.replacedBy(with(r, f.exactly(Unit.OHM)));
-            case DRIFTED -> f.replacedBy(with(r, r.ohms().times(f.amount())));
+            case DRIFTED -> f.replacedBy(with(r, r.ohms().times(f.amountSi())));
             case SHORT -> f.across(r.one(), r.two());
-            case CRACKED_JOINT -> f.inSeries(r, "one", f.amount());
+            case CRACKED_JOINT -> f.inSeries(r, "one", f.amountSi());
             default -> throw f.unlisted();
         };
     }

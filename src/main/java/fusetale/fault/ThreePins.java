@@ -55,7 +55,7 @@ final class ThreePins {
     }
 
     static Circuit open(Failing<? extends Part> f) {
-        return f.inSeries(f.now(), pin(f.fault().place().charAt(0)), f.amount());
+        return f.inSeries(f.now(), pin(f.fault().place().charAt(0)), f.amountSi());
     }
 
     private static Net net(Part part, char letter) {

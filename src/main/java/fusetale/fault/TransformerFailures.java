@@ -75,7 +75,7 @@ final class TransformerFailures implements Failures<Transformer> {
 
     private static Circuit shortedTurns(Failing<Transformer> f, Winding w) {
         Transformer t = f.now();
-        double left = f.amount();
+        double left = f.amountSi();
         boolean primary = w.name().equals(t.primary().name());
         Winding rest = winding(w, times(w.volts(), left), w.ohms().times(left));
         Transformer fewer = with(t, rest, primary ? magnetising(t.magnetics(), 1 / left) : t.magnetics());
@@ -84,7 +84,7 @@ final class TransformerFailures implements Failures<Transformer> {
         Net end = last(w);
         Net start = new Net(f.label() + "~");
         Winding dead = new Winding(
-                f.label(),
+                w.name() + "~shorted",
                 List.of(start, end),
                 times(w.volts(), (1 - left) * loaded),
                 w.ohms().times(1 - left),

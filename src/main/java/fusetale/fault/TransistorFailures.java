@@ -24,7 +24,7 @@ final class TransistorFailures implements Failures<Transistor> {
     public Circuit apply(Failing<Transistor> f) {
         Transistor q = f.now();
         if (f.fault().mode() == WEAK) {
-            TransistorModel weak = q.model().withGainTimes(f.amount());
+            TransistorModel weak = q.model().withGainTimes(f.amountSi());
             return f.replacedBy(new Transistor(q.name(), q.collector(), q.base(), q.emitter(), weak, q.about()));
         }
         return f.fault().mode() == OPEN ? ThreePins.open(f) : ThreePins.across(f);

@@ -33,10 +33,10 @@ final class ZenerFailures implements Failures<Zener> {
         Zener z = f.now();
         return switch (f.fault().mode()) {
             case SHORT, LEAKY -> f.across(z.anode(), z.cathode());
-            case OPEN -> f.inSeries(z, "anode", f.amount());
+            case OPEN -> f.inSeries(z, "anode", f.amountSi());
             case DRIFTED ->
                 f.replacedBy(new Zener(
-                        z.name(), z.anode(), z.cathode(), z.model(), z.volts().times(f.amount()), z.about()));
+                        z.name(), z.anode(), z.cathode(), z.model(), z.volts().times(f.amountSi()), z.about()));
             case REVERSED -> f.exchanged(z, "anode", "cathode");
             default -> throw f.unlisted();
         };

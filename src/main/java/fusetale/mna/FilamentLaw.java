@@ -21,7 +21,7 @@ public final class FilamentLaw implements PortLaw {
     /** Below this [K], which no filament reaches, the resistance stays: a solver may ask. */
     private static final double FLOOR_KELVIN = 100;
 
-    private static final double SETTLED_KELVIN = 1e-9;
+    private static final double SETTLED_KELVIN = 1e-8;
     private static final int MOST_PASSES = 200;
 
     private final double ratedVolts;
@@ -30,6 +30,17 @@ public final class FilamentLaw implements PortLaw {
     private final double radiation;
     private final double conduction;
     private final double joulesPerKelvin;
+    private final double baselineSiemens;
+
+    private FilamentLaw(FilamentLaw of, double baselineSiemens) {
+        this.ratedVolts = of.ratedVolts;
+        this.hotOhms = of.hotOhms;
+        this.hotKelvin = of.hotKelvin;
+        this.radiation = of.radiation;
+        this.conduction = of.conduction;
+        this.joulesPerKelvin = of.joulesPerKelvin;
+        this.baselineSiemens = baselineSiemens;
+    }
 
     private FilamentLaw(double ratedVolts, double hotOhms, double hotKelvin, double constantSeconds) {
         this.ratedVolts = ratedVolts;
@@ -40,6 +51,7 @@ public final class FilamentLaw implements PortLaw {
         this.conduction = CONDUCTED_RATIO * watts / (hotKelvin - ROOM_KELVIN);
         double slope = lossSlope(hotKelvin) + RESISTANCE_EXPONENT * watts / hotKelvin;
         this.joulesPerKelvin = constantSeconds * slope;
+        this.baselineSiemens = 1 / hotOhms;
     }
 
     /**
@@ -83,7 +95,12 @@ public final class FilamentLaw implements PortLaw {
 
     @Override
     public double baselineSiemens(int port) {
-        return 1 / hotOhms;
+        return baselineSiemens;
+    }
+
+    @Override
+    public PortLaw near(double[] states) {
+        return new FilamentLaw(this, 1 / ohms(states[0]));
     }
 
     @Override
@@ -104,8 +121,8 @@ public final class FilamentLaw implements PortLaw {
         at.end[0] = kelvin;
         at.endByVolts[0] = kelvinByVolts;
         at.endByStart[0] = kelvinByStart;
-        at.amps[0] = v * (1 / ohms - 1 / hotOhms);
-        at.siemens[0] = 1 / ohms - 1 / hotOhms + ampsByKelvin * kelvinByVolts;
+        at.amps[0] = v * (1 / ohms - baselineSiemens);
+        at.siemens[0] = 1 / ohms - baselineSiemens + ampsByKelvin * kelvinByVolts;
         at.ampsByStart[0] = ampsByKelvin * kelvinByStart;
     }
 

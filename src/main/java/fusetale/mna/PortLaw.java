@@ -35,6 +35,16 @@ public interface PortLaw {
     }
 
     /**
+     * The same law with its {@link #baselineSiemens} chosen so that it deviates little while its states stay near {@code
+     * states}; itself where there is nothing to choose. Only speed depends on it.
+     *
+     * @param states own states of a neighbour's solution. Not modified.
+     */
+    default PortLaw near(double[] states) {
+        return this;
+    }
+
+    /**
      * Currents and slopes at the voltages of {@code at}.
      *
      * @param at volts, start, seconds and stepSeconds are read; everything else is written. Modified.

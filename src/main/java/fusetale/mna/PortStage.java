@@ -1,5 +1,7 @@
 package fusetale.mna;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Solves the ports of one implicit stage, or of the state at rest: finds port voltages v with v = v0 + Z·i(v), where v0 and
  * Z come from a {@link Reduction}. Holds all that one stage needs and reuses it; one thread.
@@ -9,16 +11,28 @@ package fusetale.mna;
  * repeated with them awake where it was wrong.
  */
 final class PortStage {
-    /** Newton has converged when the last step was below this, absolute [V] and as a ratio of the voltage. */
-    private static final double STEP_VOLTS = 1e-6;
-
-    private static final double STEP_RATIO = 1e-6;
+    /** Newton has converged in a stage when the last step was below this [V] (the error is then its square over nVt). */
+    static final double STAGE_VOLTS = 3e-6;
+    /** The same at rest, where one solution is the whole answer. */
+    static final double REST_VOLTS = 1e-10;
+    /** What a large voltage adds to that, as a ratio of it. */
+    private static final double STEP_RATIO = 1e-9;
     /** A dormant port may be wrong by so much [V] at its own terminals. */
-    private static final double DORMANT_VOLTS = 1e-8;
-    /** A device whose slope times its own port resistance stays below this may sleep. */
-    private static final double DORMANT_SLOPE = 1e-9;
+    private static final double DORMANT_VOLTS = 1e-6;
+    /** A device whose slope times its own port resistance stays below this may sleep: its fixed point contracts so fast. */
+    private static final double DORMANT_SLOPE = 0.02;
+    /** Above this a sleeper is woken at once. */
+    private static final double WAKING_SLOPE = 0.1;
 
     private static final int MOST_ITERATIONS = 60;
+    /** A sleeper that does not settle within so many passes of its own is woken. */
+    private static final int MOST_CORRECTIONS = 8;
+    /** Factors are kept while each iteration's step is at most this part of the one before. */
+    private static final double CHORD_CONTRACTION = 0.2;
+    /** After the first iteration there is no step before: kept where the step was below so many times close enough. */
+    private static final double CHORD_START = 1e5;
+    /** A step that a law cut short counts as at least so many times too long. */
+    private static final double HELD_BACK = 1e6;
 
     final Layout layout;
     final PortPoint[] points;
@@ -32,14 +46,39 @@ final class PortStage {
     /** Their own states after it. */
     final double[] ownEnd;
 
+    private final double closeVolts;
     private final boolean[] awake;
     private final int[] activePort;
     private final int[] activeDevice;
     private final double[] matrix;
     private final int[] pivots;
     private final double[] right;
+    private final double[] current;
     private int active;
     private int activeDevices;
+    /** Counts changes of who sleeps and of what sleepers carry: what is summed up for one count holds while it stays. */
+    private int sleepers;
+    /** Counts changes of who sleeps only. */
+    private int turns;
+    /** Per reduction slot: what all sleeping currents add to the outputs, and the count it was summed for. */
+    private final double[] @Nullable [] sleeping = new double[Reductions.SLOTS] @Nullable [];
+
+    private final int[] sleepingSince = new int[Reductions.SLOTS];
+    /** Resistances between the active ports, row-major, and for which reduction and count of sleepers they were gathered. */
+    private final double[] activeOhms;
+
+    private @Nullable Reduction gatheredFrom;
+    private int gatheredSince = -1;
+    private boolean sortFirst;
+    /** The last two stages solved, to foresee the next. */
+    private final double[] lastVolts;
+
+    private final double[] earlierVolts;
+    private double lastSeconds;
+    private double earlierSeconds;
+    private int stagesKnown;
+    /** Whether the factors in {@link #matrix} belong to the awake ports as gathered. */
+    private boolean factored;
     /** Newton iterations since the workspace was made. */
     long solves;
 
@@ -48,7 +87,13 @@ final class PortStage {
         static final Relaxation NONE = new Relaxation(0, 1);
     }
 
-    PortStage(Layout layout) {
+    /**
+     * A workspace.
+     *
+     * @param closeVolts step [V] at which Newton has converged
+     */
+    PortStage(Layout layout, double closeVolts) {
+        this.closeVolts = closeVolts;
         this.layout = layout;
         this.points = new PortPoint[layout.devices.size()];
         for (int d = 0; d < points.length; d++) {
@@ -65,9 +110,13 @@ final class PortStage {
         this.activePort = new int[layout.ports];
         this.activeDevice = new int[points.length];
         this.matrix = new double[layout.ports * layout.ports];
+        this.activeOhms = new double[layout.ports * layout.ports];
         this.pivots = new int[layout.ports];
         this.right = new double[layout.ports];
-        java.util.Arrays.fill(awake, true);
+        this.current = new double[layout.ports];
+        this.lastVolts = new double[layout.ports];
+        this.earlierVolts = new double[layout.ports];
+        wakeAll();
     }
 
     /**
@@ -80,17 +129,50 @@ final class PortStage {
     boolean solve(Reduction reduction, double seconds, Relaxation relaxation) {
         int portInput = layout.states + layout.sources.size();
         prepare(reduction, seconds, portInput, relaxation);
-        for (int attempt = 0; attempt <= points.length; attempt++) {
-            gatherActive();
-            if (!newton(reduction, portInput, relaxation)) {
+        for (int attempt = 0; attempt < MOST_ITERATIONS; attempt++) {
+            gatherActive(reduction, portInput);
+            if (attempt == 0) {
+                foresee(seconds);
+            }
+            if (!newton(reduction, relaxation)) {
+                stagesKnown = 0;
                 return false;
             }
             if (settleDormant(reduction, portInput)) {
                 finish(reduction, portInput);
+                remember(seconds);
                 return true;
             }
         }
+        stagesKnown = 0;
         return false;
+    }
+
+    /** Starts the awake ports where the last two stages lead, as far as their laws let a step go. */
+    private void foresee(double seconds) {
+        if (stagesKnown < 2 || !(seconds > lastSeconds)) {
+            return;
+        }
+        double part = (seconds - lastSeconds) / (lastSeconds - earlierSeconds);
+        for (int a = 0; a < activeDevices; a++) {
+            Layout.Device device = layout.devices.get(activeDevice[a]);
+            for (int k = 0; k < points[activeDevice[a]].volts.length; k++) {
+                int p = device.firstPort() + k;
+                double led = volts[p] + part * (volts[p] - earlierVolts[p]);
+                volts[p] = device.law().limited(k, led, volts[p]);
+            }
+        }
+    }
+
+    private void remember(double seconds) {
+        if (stagesKnown > 0 && !(seconds > lastSeconds)) {
+            stagesKnown = 0;
+        }
+        System.arraycopy(lastVolts, 0, earlierVolts, 0, earlierVolts.length);
+        System.arraycopy(volts, 0, lastVolts, 0, lastVolts.length);
+        earlierSeconds = lastSeconds;
+        lastSeconds = seconds;
+        stagesKnown = Math.min(2, stagesKnown + 1);
     }
 
     private void prepare(Reduction reduction, double seconds, int portInput, Relaxation relaxation) {
@@ -110,21 +192,41 @@ final class PortStage {
             for (int s = 0; s < at.start.length; s++) {
                 at.start[s] = ownStart[device.firstState() + s];
             }
-            if (relaxation.shuntSiemens() > 0) {
-                awake[d] = true;
-            }
-            if (!awake[d]) {
-                for (int k = 0; k < at.amps.length; k++) {
-                    int p = device.firstPort() + k;
-                    if (amps[p] != 0) {
-                        axpy(out, reduction.columns[portInput + p], amps[p], rows);
+        }
+        if (relaxation.shuntSiemens() > 0) {
+            wakeAll();
+        } else if (sortFirst) {
+            sort(reduction, portInput);
+        }
+        addSleepers(reduction, portInput, rows);
+    }
+
+    private void addSleepers(Reduction reduction, int portInput, int rows) {
+        double[] sum = sleeping[reduction.slot];
+        if (sum == null) {
+            sum = new double[out.length];
+            sleeping[reduction.slot] = sum;
+            sleepingSince[reduction.slot] = sleepers - 1;
+        }
+        if (sleepingSince[reduction.slot] != sleepers) {
+            java.util.Arrays.fill(sum, 0, rows, 0.0);
+            for (int d = 0; d < points.length; d++) {
+                int first = layout.devices.get(d).firstPort();
+                for (int k = 0; k < points[d].amps.length && !awake[d]; k++) {
+                    if (amps[first + k] != 0) {
+                        axpy(sum, reduction.columns[portInput + first + k], amps[first + k], rows);
                     }
                 }
             }
+            sleepingSince[reduction.slot] = sleepers;
         }
+        axpy(out, sum, 1, rows);
     }
 
-    private void gatherActive() {
+    private void gatherActive(Reduction reduction, int portInput) {
+        if (gatheredFrom == reduction && gatheredSince == turns) {
+            return;
+        }
         active = 0;
         activeDevices = 0;
         for (int d = 0; d < points.length; d++) {
@@ -136,24 +238,46 @@ final class PortStage {
                 }
             }
         }
+        for (int c = 0; c < active; c++) {
+            double[] column = reduction.columns[portInput + activePort[c]];
+            for (int r = 0; r < active; r++) {
+                activeOhms[r * active + c] = column[reduction.portRow[activePort[r]]];
+            }
+        }
+        gatheredFrom = reduction;
+        gatheredSince = turns;
+        factored = false;
     }
 
-    private boolean newton(Reduction reduction, int portInput, Relaxation relaxation) {
+    /**
+     * Newton's iteration, with the factors of an earlier iteration or stage as long as they still contract (the chord
+     * method: Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations, 1970, ch. 7).
+     */
+    private boolean newton(Reduction reduction, Relaxation relaxation) {
+        double before = Double.POSITIVE_INFINITY;
         for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
             solves++;
             evaluateActive(relaxation.shuntSiemens());
-            buildSystem(reduction, portInput);
-            if (!DensePivoting.factor(matrix, active, pivots)) {
-                return false;
+            residual(reduction);
+            if (!factored) {
+                buildMatrix();
+                if (!DensePivoting.factor(matrix, active, pivots)) {
+                    return false;
+                }
+                factored = true;
             }
             DensePivoting.solve(matrix, active, pivots, right);
-            int verdict = step();
-            if (verdict < 0) {
+            double moved = step();
+            if (!(moved < Double.POSITIVE_INFINITY)) {
+                factored = false;
                 return false;
             }
-            if (verdict > 0) {
+            if (moved <= 1) {
+                carryCurrents();
                 return true;
             }
+            factored = iteration > 0 ? moved < CHORD_CONTRACTION * before : moved < CHORD_START;
+            before = moved;
         }
         return false;
     }
@@ -182,67 +306,78 @@ final class PortStage {
         device.law().evaluate(at);
     }
 
-    /** Right side v0 + Z·i − v and matrix 1 − Z·J over the active ports. */
-    private void buildSystem(Reduction reduction, int portInput) {
+    /** Right side v0 + Z·i − v over the awake ports. */
+    private void residual(Reduction reduction) {
         int n = active;
-        for (int r = 0; r < n; r++) {
-            int p = activePort[r];
-            right[r] = out[reduction.portRow[p]] - volts[p];
-        }
         int c = 0;
         for (int a = 0; a < activeDevices; a++) {
-            int d = activeDevice[a];
-            PortPoint at = points[d];
-            int first = layout.devices.get(d).firstPort();
-            int size = at.amps.length;
-            for (int k = 0; k < size; k++) {
-                double[] column = reduction.columns[portInput + first + k];
-                for (int r = 0; r < n; r++) {
-                    right[r] += column[reduction.portRow[activePort[r]]] * at.amps[k];
-                }
+            PortPoint at = points[activeDevice[a]];
+            for (int k = 0; k < at.amps.length; k++) {
+                current[c++] = at.amps[k];
             }
-            for (int j = 0; j < size; j++) {
-                for (int r = 0; r < n; r++) {
-                    int row = reduction.portRow[activePort[r]];
-                    double sum = 0;
-                    for (int k = 0; k < size; k++) {
-                        sum += reduction.columns[portInput + first + k][row] * at.siemens[k * size + j];
-                    }
-                    matrix[r * n + c] = (r == c ? 1 : 0) - sum;
-                }
-                c++;
+        }
+        for (int r = 0; r < n; r++) {
+            double sum = out[reduction.portRow[activePort[r]]] - volts[activePort[r]];
+            for (int k = 0; k < n; k++) {
+                sum += activeOhms[r * n + k] * current[k];
             }
+            right[r] = sum;
         }
     }
 
-    /** Moves the active voltages. 1 converged, 0 go on, −1 not finite. */
-    private int step() {
-        boolean small = true;
+    /** Matrix 1 − Z·J over the awake ports. */
+    private void buildMatrix() {
+        int n = active;
+        int c = 0;
+        for (int a = 0; a < activeDevices; a++) {
+            PortPoint at = points[activeDevice[a]];
+            int size = at.amps.length;
+            if (size == 1) {
+                double g = at.siemens[0];
+                for (int r = 0; r < n; r++) {
+                    matrix[r * n + c] = -activeOhms[r * n + c] * g;
+                }
+            } else {
+                for (int j = 0; j < size; j++) {
+                    for (int r = 0; r < n; r++) {
+                        double sum = 0;
+                        for (int k = 0; k < size; k++) {
+                            sum += activeOhms[r * n + c + k] * at.siemens[k * size + j];
+                        }
+                        matrix[r * n + c + j] = -sum;
+                    }
+                }
+            }
+            c += size;
+        }
+        for (int r = 0; r < n; r++) {
+            matrix[r * n + r] += 1;
+        }
+    }
+
+    /** Moves the awake voltages; the largest step in units of what is close enough, more than 1 where a law held back. */
+    private double step() {
+        double most = 0;
         int r = 0;
         for (int a = 0; a < activeDevices; a++) {
             int d = activeDevice[a];
             Layout.Device device = layout.devices.get(d);
-            PortPoint at = points[d];
-            for (int k = 0; k < at.volts.length; k++) {
+            for (int k = 0; k < points[d].volts.length; k++) {
                 double dv = right[r];
-                if (!Double.isFinite(dv)) {
-                    return -1;
-                }
                 int p = device.firstPort() + k;
                 double proposed = volts[p] + dv;
                 double taken = device.law().limited(k, proposed, volts[p]);
-                if (Math.abs(dv) > STEP_VOLTS + STEP_RATIO * Math.abs(proposed) || taken != proposed) {
-                    small = false;
+                double size = Math.abs(dv) / (closeVolts + STEP_RATIO * Math.abs(proposed));
+                if (!(size < Double.POSITIVE_INFINITY)) {
+                    return Double.POSITIVE_INFINITY;
                 }
+                most = Math.max(most, taken == proposed ? size : Math.max(size, HELD_BACK));
                 right[r] = taken - volts[p];
                 volts[p] = taken;
                 r++;
             }
         }
-        if (small) {
-            carryCurrents();
-        }
-        return small ? 1 : 0;
+        return most;
     }
 
     /** Currents and own states at the final voltages by their slopes: the linear equations then hold exactly. */
@@ -271,52 +406,100 @@ final class PortStage {
         }
     }
 
-    /** Adds the active currents, checks the sleepers; false where one had to be woken. */
+    /**
+     * Evaluates the sleepers where the awake ports have put them. A current that changed little is corrected in place, one
+     * that answers to its voltage wakes its device; false where either happened and the awake ports must be solved again.
+     */
     private boolean settleDormant(Reduction reduction, int portInput) {
+        int rows = reduction.outputs;
+        for (int r = 0; r < active; r++) {
+            int p = activePort[r];
+            axpy(out, reduction.columns[portInput + p], amps[p], rows);
+        }
         if (activeDevices == points.length) {
             return true;
         }
-        int rows = reduction.outputs;
         boolean settled = true;
         for (int d = 0; d < points.length; d++) {
             if (awake[d]) {
                 continue;
             }
-            Layout.Device device = layout.devices.get(d);
-            int n = points[d].amps.length;
-            for (int k = 0; k < n; k++) {
-                int p = device.firstPort() + k;
-                int row = reduction.portRow[p];
-                double v = out[row];
-                for (int r = 0; r < active; r++) {
-                    int q = activePort[r];
-                    v += reduction.columns[portInput + q][row] * amps[q];
-                }
-                volts[p] = v;
-            }
-            evaluate(d);
-            if (!stillDormant(reduction, portInput, d)) {
-                wake(reduction, portInput, d, rows);
-                settled = false;
+            settled &= settle(reduction, portInput, d, rows);
+        }
+        if (!settled) {
+            for (int r = 0; r < active; r++) {
+                int p = activePort[r];
+                axpy(out, reduction.columns[portInput + p], -amps[p], rows);
             }
         }
         return settled;
     }
 
-    private boolean stillDormant(Reduction reduction, int portInput, int d) {
+    /**
+     * Finds one sleeper's currents with everybody else's held, each port by a Newton iteration of its own (block relaxation
+     * of Gauss and Seidel); true where that moved the awake ports by next to nothing.
+     */
+    private boolean settle(Reduction reduction, int portInput, int d, int rows) {
         PortPoint at = points[d];
         int first = layout.devices.get(d).firstPort();
-        for (int k = 0; k < at.amps.length; k++) {
-            double own = Math.abs(reduction.columns[portInput + first + k][reduction.portRow[first + k]]);
-            if (!(Math.abs(at.amps[k] - amps[first + k]) * own <= DORMANT_VOLTS)) {
+        int n = at.amps.length;
+        boolean same = true;
+        for (int pass = 0; pass < MOST_CORRECTIONS; pass++) {
+            for (int k = 0; k < n; k++) {
+                volts[first + k] = out[reduction.portRow[first + k]];
+            }
+            evaluate(d);
+            if (slopeRatio(reduction, portInput, d) > WAKING_SLOPE) {
+                wake(reduction, portInput, d, rows);
                 return false;
             }
+            boolean moved = false;
+            for (int k = 0; k < n; k++) {
+                double change = at.amps[k] - amps[first + k];
+                if (change == 0) {
+                    continue;
+                }
+                double[] column = reduction.columns[portInput + first + k];
+                double ohms = column[reduction.portRow[first + k]];
+                change /= 1 - ohms * at.siemens[k * n + k];
+                if (Math.abs(change * ohms) <= DORMANT_VOLTS) {
+                    continue;
+                }
+                moved = true;
+                axpy(out, column, change, rows);
+                amps[first + k] += change;
+                sleepers++;
+                for (int r = 0; r < active && same; r++) {
+                    same = Math.abs(change * column[reduction.portRow[activePort[r]]]) <= DORMANT_VOLTS;
+                }
+            }
+            if (!moved) {
+                return same;
+            }
         }
-        return true;
+        wake(reduction, portInput, d, rows);
+        return false;
+    }
+
+    /** Largest slope of a device times the resistance its own port sees. */
+    private double slopeRatio(Reduction reduction, int portInput, int d) {
+        PortPoint at = points[d];
+        int first = layout.devices.get(d).firstPort();
+        int n = at.amps.length;
+        double most = 0;
+        for (int k = 0; k < n; k++) {
+            double own = Math.abs(reduction.columns[portInput + first + k][reduction.portRow[first + k]]);
+            for (int j = 0; j < n; j++) {
+                most = Math.max(most, Math.abs(at.siemens[k * n + j]) * own);
+            }
+        }
+        return most;
     }
 
     private void wake(Reduction reduction, int portInput, int d, int rows) {
         awake[d] = true;
+        turns++;
+        sleepers++;
         PortPoint at = points[d];
         int first = layout.devices.get(d).firstPort();
         for (int k = 0; k < at.amps.length; k++) {
@@ -329,11 +512,6 @@ final class PortStage {
     }
 
     private void finish(Reduction reduction, int portInput) {
-        int rows = reduction.outputs;
-        for (int r = 0; r < active; r++) {
-            int p = activePort[r];
-            axpy(out, reduction.columns[portInput + p], amps[p], rows);
-        }
         System.arraycopy(amps, 0, input, portInput, layout.ports);
         for (int d = 0; d < points.length; d++) {
             Layout.Device device = layout.devices.get(d);
@@ -344,22 +522,45 @@ final class PortStage {
                 }
                 continue;
             }
-            boolean sleepy = true;
-            int n = at.amps.length;
-            for (int k = 0; k < n && sleepy; k++) {
-                double own = Math.abs(reduction
-                        .columns[portInput + device.firstPort() + k][reduction.portRow[device.firstPort() + k]]);
-                for (int j = 0; j < n; j++) {
-                    sleepy &= Math.abs(at.siemens[k * n + j]) * own < DORMANT_SLOPE;
-                }
+            if (slopeRatio(reduction, portInput, d) < DORMANT_SLOPE) {
+                awake[d] = false;
+                turns++;
+                sleepers++;
             }
-            awake[d] = !sleepy;
         }
     }
 
-    /** Wakes every device: for a fresh start. */
+    /** Has the next stage decide anew who sleeps, from the port voltages: after these were set from outside. */
+    void sortSleepers() {
+        sortFirst = true;
+        stagesKnown = 0;
+    }
+
+    private void sort(Reduction reduction, int portInput) {
+        for (int d = 0; d < points.length; d++) {
+            evaluate(d);
+            awake[d] = slopeRatio(reduction, portInput, d) >= DORMANT_SLOPE;
+            if (!awake[d]) {
+                System.arraycopy(points[d].amps, 0, amps, layout.devices.get(d).firstPort(), points[d].amps.length);
+            }
+        }
+        turns++;
+        sleepers++;
+        sortFirst = false;
+    }
+
+    /** Wakes every device: where nothing else led to a balance. */
     void wakeAll() {
         java.util.Arrays.fill(awake, true);
+        turns++;
+        sleepers++;
+        sortFirst = false;
+    }
+
+    /** Factors anew at the answer of the stage just solved; to be called once before {@link #sensitivities}. */
+    void refreshSlopes() {
+        buildMatrix();
+        factored = DensePivoting.factor(matrix, active, pivots);
     }
 
     /**

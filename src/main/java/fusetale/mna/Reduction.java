@@ -15,6 +15,8 @@ final class Reduction {
     final Layout layout;
     final int inputs;
     final int outputs;
+    /** Which of the few reductions of its layout this is, for what callers keep beside each: below {@link Reductions#SLOTS}. */
+    final int slot;
     /** γh [s]; infinite at rest. */
     final double stageSeconds;
     /** {@code columns[input][output]}: contiguous by output, so that a step is a row of axpys the compiler vectorises. */
@@ -30,12 +32,13 @@ final class Reduction {
     private final double siemens;
     private final int[] ends;
 
-    private Reduction(Layout layout, double stageSeconds, LinearSystem system, double[][] full) {
-        this(layout, stageSeconds, system, full, null, new double[0], 0, new int[2]);
+    private Reduction(Layout layout, int slot, double stageSeconds, LinearSystem system, double[][] full) {
+        this(layout, slot, stageSeconds, system, full, null, new double[0], 0, new int[2]);
     }
 
     private Reduction(
             Layout layout,
+            int slot,
             double stageSeconds,
             LinearSystem system,
             double[][] full,
@@ -44,6 +47,7 @@ final class Reduction {
             double siemens,
             int[] ends) {
         this.layout = layout;
+        this.slot = slot;
         this.stageSeconds = stageSeconds;
         this.system = system;
         this.full = full;
@@ -65,7 +69,7 @@ final class Reduction {
     }
 
     /** Factors and reduces; the reason where the matrix is singular. */
-    static Solved<Reduction> of(Layout layout, double stageSeconds) {
+    static Solved<Reduction> of(Layout layout, int slot, double stageSeconds) {
         double perSecond = 1 / stageSeconds;
         LinearSystem.Factored factored = LinearSystem.factor(layout.matrix(perSecond), layout.unknowns);
         if (!factored.ok()) {
@@ -92,7 +96,7 @@ final class Reduction {
         for (double[] column : full) {
             system.solve(column);
         }
-        return new Solved.Found<>(new Reduction(layout, stageSeconds, system, full));
+        return new Solved.Found<>(new Reduction(layout, slot, stageSeconds, system, full));
     }
 
     /**
@@ -123,9 +127,9 @@ final class Reduction {
             own[r] -= k * w[r];
         }
         updated[nx + nu] = own;
-        return new Reduction(
-                widened, stageSeconds, system, updated, this, w, norton.siemens(), new int[] {norton.one(), norton.two()
-                });
+        return new Reduction(widened, slot, stageSeconds, system, updated, this, w, norton.siemens(), new int[] {
+            norton.one(), norton.two()
+        });
     }
 
     private void solve(double[] b) {

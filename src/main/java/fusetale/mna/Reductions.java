@@ -11,6 +11,8 @@ final class Reductions {
     static final int GRAINS = 1 << 14;
 
     private static final int LEVELS = 40;
+    /** Levels, and one for the state at rest. */
+    static final int SLOTS = LEVELS + 1;
 
     final Layout layout;
     private final @Nullable Reductions base;
@@ -64,7 +66,7 @@ final class Reductions {
         if (known == null) {
             double step = grainSeconds * Math.scalb(1.0, level);
             known = base == null || norton == null
-                    ? Reduction.of(layout, Sdirk.GAMMA * step)
+                    ? Reduction.of(layout, level, Sdirk.GAMMA * step)
                     : widened(base.level(level), norton);
             byLevel[level] = known;
         }
@@ -75,7 +77,7 @@ final class Reductions {
     Solved<Reduction> atRest() {
         if (atRest == null) {
             atRest = base == null || norton == null
-                    ? Reduction.of(layout, Double.POSITIVE_INFINITY)
+                    ? Reduction.of(layout, LEVELS, Double.POSITIVE_INFINITY)
                     : widened(base.atRest(), norton);
         }
         return atRest;

@@ -24,10 +24,11 @@ final class RestSearch {
         for (int s = 0; s < layout.sources.size(); s++) {
             stage.input[layout.states + s] = layout.sources.get(s).shape().mean();
         }
-        stage.wakeAll();
+        stage.sortSleepers();
         if (solve(PortStage.Relaxation.NONE)) {
             return new Solved.Found<>(new Success("direct", 1));
         }
+        stage.wakeAll();
         int passes = 1;
         for (boolean raise : new boolean[] {false, true}) {
             java.util.Arrays.fill(stage.volts, 0);

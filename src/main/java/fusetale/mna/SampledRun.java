@@ -35,6 +35,18 @@ final class SampledRun implements PeriodicState {
             this.scale = vectors[4];
             this.inverse = inverse;
         }
+
+        /** The element with its law linearised at the states it has here, where it is here. */
+        Element near(Element.Ported p) {
+            for (Layout.Device d : layout.devices) {
+                if (d.name().equals(p.name()) && d.law().states() == p.law().states()) {
+                    double[] states = java.util.Arrays.copyOfRange(
+                            own, d.firstState(), d.firstState() + d.law().states());
+                    return new Element.Ported(p.name(), p.ports(), p.law().near(states));
+                }
+            }
+            return p;
+        }
     }
 
     SampledRun(Reductions reductions, Recorder.Tape tape, Work work, @Nullable Restart restart) {

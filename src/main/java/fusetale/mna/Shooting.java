@@ -15,8 +15,11 @@ import org.jspecify.annotations.Nullable;
 final class Shooting {
     /** Above this ratio of full scale the steps are laid anew before every pass. */
     private static final double FAR = 1e-2;
-    /** Contraction below which Broyden's inverse is good enough to go on with. */
+    /** Contraction that Broyden's inverse shows once it has learnt; worse for several passes, it is worked out anew. */
     private static final double GOOD_CONTRACTION = 0.35;
+
+    private static final double BAD_CONTRACTION = 0.9;
+    private static final int MOST_SLOW_PASSES = 3;
     /** States outside the shooting must repeat to this ratio of full scale, at least a volt. */
     private static final double FAST_RATIO = 1e-5;
 
@@ -75,6 +78,7 @@ final class Shooting {
         double[] residualBefore = new double[0];
         int refinements = 0;
         int fastPasses = 0;
+        int slowPasses = 0;
         boolean fresh = true;
         for (int pass = 1; pass <= settings.mostPasses(); pass++) {
             if (stopped.getAsBoolean()) {
@@ -123,7 +127,9 @@ final class Shooting {
                 }
             } else if (step.length == residual.length && residualBefore.length == residual.length) {
                 broyden(step, residualBefore, residual);
-                if (norm > GOOD_CONTRACTION * before && norm > settings.periodicity()) {
+                slowPasses = norm > GOOD_CONTRACTION * before ? slowPasses + 1 : 0;
+                if (slowPasses >= MOST_SLOW_PASSES || norm > BAD_CONTRACTION * before) {
+                    slowPasses = 0;
                     inverse = null; // stale: work it out anew from here
                     before = norm;
                     step = new double[0];
@@ -197,7 +203,7 @@ final class Shooting {
         System.arraycopy(near.amps, 0, stepper.stage.amps, 0, layout.ports);
         System.arraycopy(near.scale, 0, stepper.scale, 0, stepper.scale.length);
         stepper.carryStates(near.carriedStates);
-        stepper.stage.wakeAll();
+        stepper.stage.sortSleepers();
         stepper.jump();
         if (near.inverse.length == stepper.carried()) {
             double[][] copy = new double[near.inverse.length][];
@@ -252,7 +258,7 @@ final class Shooting {
         System.arraycopy(own0, 0, stepper.own, 0, own0.length);
         System.arraycopy(volts0, 0, stepper.stage.volts, 0, volts0.length);
         System.arraycopy(amps0, 0, stepper.stage.amps, 0, amps0.length);
-        stepper.stage.wakeAll();
+        stepper.stage.sortSleepers();
         stepper.jump();
     }
 

@@ -7,8 +7,16 @@ import org.jspecify.annotations.Nullable;
  * their values at the start. Owns its workspace; one thread.
  */
 final class Stepper {
-    /** States smaller than this are not followed by the error control: 1 mV, 1 mA, 1 mK. */
-    private static final double SCALE_FLOOR = 1e-3;
+    /**
+     * Full scale [V] of a capacitor for the error control is at least this: what lies below decides no reading.
+     */
+    private static final double SCALE_FLOOR_VOLTS = 50e-3;
+    /**
+     * Full scale [A] of a winding is at least this. At every zero crossing of a rail without a capacitor, leakage
+     * inductance rings with junction capacitance at microamperes; following that takes a thousand steps a cycle and moves
+     * no reading by a microvolt.
+     */
+    private static final double SCALE_FLOOR_AMPS = 1;
 
     final Layout layout;
     final Reductions reductions;
@@ -40,7 +48,7 @@ final class Stepper {
     Stepper(Reductions reductions) {
         this.layout = reductions.layout;
         this.reductions = reductions;
-        this.stage = new PortStage(layout);
+        this.stage = new PortStage(layout, PortStage.STAGE_VOLTS);
         this.x = new double[layout.states];
         this.own = new double[layout.deviceStates];
         this.scale = new double[layout.states];
@@ -69,7 +77,7 @@ final class Stepper {
                 own[d.firstState() + s] = d.law().restingState(s);
             }
         }
-        stage.wakeAll();
+        stage.sortSleepers();
         slopeKnown = false;
     }
 
@@ -215,7 +223,7 @@ final class Stepper {
     void refuse() {
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
         System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
-        stage.wakeAll();
+        stage.sortSleepers();
     }
 
     /** Makes the attempted step the present state. */
@@ -243,7 +251,8 @@ final class Stepper {
             double late = (slopeNext[s] - slopeMiddle[s]) / (1 - Sdirk.GAMMA);
             double early = (slopeMiddle[s] - slope[s]) / Sdirk.GAMMA;
             double third = 2 * (late - early) * h;
-            double full = Math.max(SCALE_FLOOR, Math.max(scale[s], Math.abs(xNext[s])));
+            double floor = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
+            double full = Math.max(floor, Math.max(scale[s], Math.abs(xNext[s])));
             most = Math.max(most, Math.abs(third) / full);
         }
         return Sdirk.ERROR_CONSTANT * most;
@@ -255,6 +264,7 @@ final class Stepper {
         int linear = carriedStates.length;
         int portInput = layout.states + layout.sources.size();
         int rows = reduction.outputs;
+        stage.refreshSlopes();
         for (int k = 0; k < from.length; k++) {
             java.util.Arrays.fill(column, 0, rows, 0.0);
             for (int c = 0; c < linear; c++) {

@@ -37,7 +37,7 @@ final class TransistorBuilder {
                 model.forwardGainRatio(),
                 model.reverseGainRatio(),
                 model.earlyVolts(),
-                model.collectorFarads(),
+                0, // at mains frequency 100 pF carry some μA; a state for each would cost more than it tells
                 model.breakdownVolts());
     }
 }

@@ -22,6 +22,8 @@ import fusetale.circuit.Transformer;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Wire;
 import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
+import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.Arrays;
 import java.util.List;
@@ -98,7 +100,7 @@ class CatalogueTest {
     @ParameterizedTest
     @MethodSource("everyFault")
     void everyPriorIsPositive(FaultForm form) {
-        assertThat(form.prior()).isPositive();
+        assertThat(form.priorRatio()).isPositive();
     }
 
     @Test
@@ -320,6 +322,22 @@ class CatalogueTest {
         Circuit changed = Catalogue.apply(BOARD, unplugged, suppose(fault("J3", "4", FailureMode.BURNT)));
 
         assertThat(changed).isEqualTo(unplugged);
+    }
+
+    @Test
+    void burntPinOfAConnectorThatIsOffDoesNotJoinItAgain() throws UnfitSupposition {
+        Toleranced air = new Toleranced(new Quantity(1e10, Unit.OHM), Tolerance.EXACT);
+        Connector plugged = BOARD.connector("J3").orElseThrow();
+        Connector off = new Connector(
+                "J3",
+                plugged.pins().stream()
+                        .map(p -> new Connector.Contact(p.label(), p.board(), p.harness(), air))
+                        .toList(),
+                null);
+        Circuit arranged = BOARD.withConnectors(List.of(off));
+
+        assertThat(Catalogue.apply(BOARD, arranged, suppose(fault("J3", "4", FailureMode.BURNT))))
+                .isEqualTo(arranged);
     }
 
     @Test

@@ -22,6 +22,7 @@ import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
+import fusetale.circuit.Part;
 import fusetale.circuit.Ratings;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.RegulatorModel;
@@ -38,6 +39,7 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -58,88 +60,101 @@ public final class OneOfEach {
                 "",
                 new Mains(volts(120), volts(110), volts(126), new Quantity(60, Unit.HERTZ), ohms(0.3)),
                 net("gnd"),
-                List.of(
-                        transformer(),
-                        new Bridge("BR201", net("f"), net("s2"), net("raw"), net("gnd"), JUNCTION, About.NOTHING),
-                        new Diode("D1", net("raw"), net("logic"), JUNCTION, About.NOTHING),
-                        new Zener("D401", net("gnd"), net("ref"), JUNCTION, exact(12, Unit.VOLT), About.NOTHING),
-                        new Electrolytic(
-                                "C101",
-                                net("raw"),
-                                net("gnd"),
-                                exact(4700e-6, Unit.FARAD),
-                                volts(25),
-                                ohms(0.05),
-                                ohms(20e3),
-                                About.NOTHING),
-                        new Capacitor(
-                                "C102", net("ref"), net("gnd"), exact(100e-9, Unit.FARAD), volts(63), About.NOTHING),
-                        resistor("R204", 470, 0.5),
-                        resistor("R205", 100, 10),
-                        fuse(),
-                        new Lamp("E1", net("raw"), net("gnd"), volts(14), exact(0.2, Unit.AMPERE), 1, About.NOTHING),
-                        new Lamp("E2", net("raw"), net("gnd"), volts(6.3), exact(0.25, Unit.AMPERE), 8, About.NOTHING),
-                        new Coil(
-                                "L205",
-                                net("raw"),
-                                net("drive"),
-                                exact(4, Unit.OHM),
-                                exact(0.02, Unit.HENRY),
-                                null,
-                                null,
-                                About.NOTHING),
-                        new DualCoil(
-                                "L208",
-                                net("raw"),
-                                net("drive"),
-                                exact(2.7, Unit.OHM),
-                                exact(0.01, Unit.HENRY),
-                                exact(150, Unit.OHM),
-                                exact(0.4, Unit.HENRY),
-                                EndOfStroke.FOLLOWS,
-                                false,
-                                About.NOTHING),
-                        new Transistor("Q204", net("drive"), net("base"), net("gnd"), NPN, About.NOTHING),
-                        new Darlington(
-                                "Q205",
-                                net("drive"),
-                                net("base"),
-                                net("gnd"),
-                                new DarlingtonModel("darl", NPN, NPN, 5000, 150, JUNCTION, RATINGS),
-                                About.NOTHING),
-                        new Regulator(
-                                "U101",
-                                net("raw"),
-                                net("logic"),
-                                net("gnd"),
-                                new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, RATINGS),
-                                About.NOTHING),
-                        new Battery("B501", net("logic"), net("gnd"), volts(3.6), ohms(1), About.NOTHING),
-                        new Switch("S1", net("line"), net("p1"), true, ohms(0.02), About.NOTHING),
-                        new LogicOutput(
-                                "U502",
-                                net("base"),
-                                net("logic"),
-                                net("gnd"),
-                                ohms(1000),
-                                ohms(50),
-                                LogicOutput.State.LOW,
-                                "L205",
-                                About.NOTHING),
-                        new Controller(
-                                "U501",
-                                net("logic"),
-                                net("gnd"),
-                                volts(5),
-                                new Quantity(0.8, Unit.AMPERE),
-                                volts(4.5),
-                                List.of(),
-                                About.NOTHING),
-                        new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING)),
+                parts(),
                 List.of(),
                 List.of(connector()),
                 List.of(),
                 Map.of());
+    }
+
+    private static List<Part> parts() {
+        List<Part> parts = new ArrayList<>(supply());
+        parts.addAll(loads());
+        return parts;
+    }
+
+    private static List<Part> supply() {
+        return List.of(
+                transformer(),
+                new Bridge("BR201", net("f"), net("s2"), net("raw"), net("gnd"), JUNCTION, About.NOTHING),
+                new Diode("D1", net("raw"), net("logic"), JUNCTION, About.NOTHING),
+                new Zener("D401", net("gnd"), net("ref"), JUNCTION, exact(12, Unit.VOLT), About.NOTHING),
+                new Electrolytic(
+                        "C101",
+                        net("raw"),
+                        net("gnd"),
+                        exact(4700e-6, Unit.FARAD),
+                        volts(25),
+                        ohms(0.05),
+                        ohms(20e3),
+                        About.NOTHING),
+                new Capacitor("C102", net("ref"), net("gnd"), exact(100e-9, Unit.FARAD), volts(63), About.NOTHING),
+                resistor("R204", 470, 0.5),
+                resistor("R205", 100, 10),
+                fuse(),
+                new Lamp("E1", net("raw"), net("gnd"), volts(14), exact(0.2, Unit.AMPERE), 1, About.NOTHING),
+                new Lamp("E2", net("raw"), net("gnd"), volts(6.3), exact(0.25, Unit.AMPERE), 8, About.NOTHING));
+    }
+
+    private static List<Part> loads() {
+        return List.of(
+                new Coil(
+                        "L205",
+                        net("raw"),
+                        net("drive"),
+                        exact(4, Unit.OHM),
+                        exact(0.02, Unit.HENRY),
+                        null,
+                        null,
+                        About.NOTHING),
+                new DualCoil(
+                        "L208",
+                        net("raw"),
+                        net("drive"),
+                        exact(2.7, Unit.OHM),
+                        exact(0.01, Unit.HENRY),
+                        exact(150, Unit.OHM),
+                        exact(0.4, Unit.HENRY),
+                        EndOfStroke.FOLLOWS,
+                        false,
+                        About.NOTHING),
+                new Transistor("Q204", net("drive"), net("base"), net("gnd"), NPN, About.NOTHING),
+                new Darlington(
+                        "Q205",
+                        net("drive"),
+                        net("base"),
+                        net("gnd"),
+                        new DarlingtonModel("darl", NPN, NPN, 5000, 150, JUNCTION, RATINGS),
+                        About.NOTHING),
+                new Regulator(
+                        "U101",
+                        net("raw"),
+                        net("logic"),
+                        net("gnd"),
+                        new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, RATINGS),
+                        About.NOTHING),
+                new Battery("B501", net("logic"), net("gnd"), volts(3.6), ohms(1), About.NOTHING),
+                new Switch("S1", net("line"), net("p1"), true, ohms(0.02), About.NOTHING),
+                new LogicOutput(
+                        "U502",
+                        net("base"),
+                        net("logic"),
+                        net("gnd"),
+                        ohms(1000),
+                        ohms(50),
+                        LogicOutput.State.LOW,
+                        "L205",
+                        About.NOTHING),
+                new Controller(
+                        "U501",
+                        net("logic"),
+                        net("gnd"),
+                        volts(5),
+                        new Quantity(0.8, Unit.AMPERE),
+                        volts(4.5),
+                        List.of(),
+                        About.NOTHING),
+                new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING));
     }
 
     private static Transformer transformer() {

@@ -1,0 +1,244 @@
+package fusetale.cli;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.BenchSetting;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.MeterFunction;
+import fusetale.circuit.Part;
+import fusetale.circuit.Pin;
+import fusetale.explore.Question;
+import fusetale.explore.Words;
+import fusetale.fault.Spelling;
+import fusetale.fault.Supposition;
+import fusetale.quantity.Notation;
+import fusetale.quantity.NotationException;
+import fusetale.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Options that set the bench, shared by the commands that take readings. */
+final class BenchOptions {
+    private static final Words WORDS = Words.of(BenchOptions.class);
+
+    @Option(names = "--arrangement", paramLabel = "NAME", descriptionKey = "arrangement")
+    private @Nullable String arrangement;
+
+    @Option(names = "--power", paramLabel = "on|off", descriptionKey = "power")
+    private @Nullable Power power;
+
+    @Option(names = "--mains", paramLabel = "VOLTS", descriptionKey = "mains")
+    private @Nullable String mains;
+
+    @Option(names = "--series-lamp", paramLabel = "WATTS", descriptionKey = "series-lamp")
+    private @Nullable String seriesLamp;
+
+    @Option(names = "--pull", paramLabel = "FUSE", split = ",", descriptionKey = "pull")
+    private List<String> pulled = new ArrayList<>();
+
+    @Option(names = "--unplug", paramLabel = "CONNECTOR", split = ",", descriptionKey = "unplug")
+    private List<String> unplugged = new ArrayList<>();
+
+    @Option(names = "--lift", paramLabel = "PART.pin", split = ",", descriptionKey = "lift")
+    private List<String> lifted = new ArrayList<>();
+
+    @Option(names = "--clip", paramLabel = "A,B", descriptionKey = "clip")
+    private List<String> clips = new ArrayList<>();
+
+    @Option(names = "--hold-on", paramLabel = "COIL", split = ",", descriptionKey = "hold-on")
+    private List<String> heldOn = new ArrayList<>();
+
+    @Option(names = "--switch", paramLabel = "S=open|closed", descriptionKey = "switch")
+    private List<String> switches = new ArrayList<>();
+
+    @Option(names = "--meter", paramLabel = "NAME", descriptionKey = "meter")
+    private @Nullable String meter;
+
+    @Option(names = "--between", paramLabel = "A,B", descriptionKey = "between")
+    private List<String> pairs = new ArrayList<>();
+
+    @Option(names = "--every-pair", paramLabel = "PART", descriptionKey = "every-pair")
+    private List<String> everyPair = new ArrayList<>();
+
+    @Option(names = "--draws", paramLabel = "N", descriptionKey = "draws")
+    private int draws = Question.Options.USUAL.draws();
+
+    @Option(names = "--seed", paramLabel = "N", descriptionKey = "seed")
+    private long seed = Question.Options.USUAL.seed();
+
+    /** Whether the plug is in. */
+    private enum Power {
+        ON,
+        OFF
+    }
+
+    /** The question that the options ask of a circuit. */
+    Question question(Circuit circuit, Supposition supposition) throws Refused {
+        if (draws < 2 || draws > 100_000) {
+            throw unusable(WORDS.say("draws.bounds", draws));
+        }
+        Arrangement set = arranged(circuit);
+        return new Question(
+                circuit,
+                supposition,
+                set,
+                chosenMeter(),
+                checks(circuit, set.powerOn()),
+                new Question.Options(draws, seed, Question.Options.USUAL.traces()));
+    }
+
+    private Arrangement arranged(Circuit circuit) throws Refused {
+        Arrangement set = named(circuit);
+        if (power != null && (power == Power.ON) != set.powerOn()) {
+            boolean on = power == Power.ON;
+            set = set.withPower(on);
+            if (on && !(set.mainsVolts() > 0)) {
+                set = set.withMainsVolts(circuit.mains().volts().si());
+            }
+        } else if (power == null && arrangement == null && !everyPair.isEmpty()) {
+            set = set.withPower(false);
+        }
+        if (mains != null) {
+            set = set.withMainsVolts(amount("--mains", mains, Unit.VOLT));
+        }
+        if (seriesLamp != null) {
+            set = set.withSeriesLamp(amount("--series-lamp", seriesLamp, Unit.WATT));
+        }
+        for (String fuse : pulled) {
+            set = set.withPulledFuse(fuse);
+        }
+        for (String connector : unplugged) {
+            set = set.withUnplugged(connector);
+        }
+        for (String pin : lifted) {
+            set = set.withLiftedPin(pin);
+        }
+        for (String clip : clips) {
+            List<String> ends = two("--clip", clip, ",");
+            set = set.withClip(ends.get(0), ends.get(1));
+        }
+        for (String driven : heldOn) {
+            set = set.withHeldOn(driven);
+        }
+        for (String one : switches) {
+            List<String> sides = two("--switch", one, "=");
+            set = set.withSwitch(sides.get(0), closed(sides.get(1)));
+        }
+        return set;
+    }
+
+    private Arrangement named(Circuit circuit) throws Refused {
+        BenchSetting setting = circuit.settings().get(0);
+        if (arrangement != null) {
+            String wanted = arrangement;
+            List<String> names =
+                    circuit.settings().stream().map(BenchSetting::name).toList();
+            setting = circuit.settings().stream()
+                    .filter(s -> s.name().equalsIgnoreCase(wanted))
+                    .findFirst()
+                    .orElseThrow(() -> unusable(WORDS.say(
+                            "no-arrangement",
+                            wanted,
+                            Spelling.nearest(wanted, names)
+                                    .map(n -> WORDS.say("nearest", n))
+                                    .orElse(""),
+                            String.join("; ", names))));
+        }
+        try {
+            return Arrangement.of(circuit, setting);
+        } catch (UnfitArrangement e) {
+            throw unusable(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Meter chosenMeter() throws Refused {
+        if (meter == null) {
+            return Meter.builtIn().get(0);
+        }
+        String wanted = meter.toLowerCase(Locale.ROOT);
+        for (Meter each : Meter.builtIn()) {
+            if (each.name().toLowerCase(Locale.ROOT).startsWith(wanted)) {
+                return each;
+            }
+        }
+        List<String> names = Meter.builtIn().stream().map(Meter::name).toList();
+        throw unusable(WORDS.say("no-meter", meter, String.join("; ", names)));
+    }
+
+    /** What was asked for, or else every test point. */
+    private List<Check> checks(Circuit circuit, boolean powerOn) throws Refused {
+        Set<Check> checks = new LinkedHashSet<>();
+        for (String pair : pairs) {
+            List<String> ends = two("--between", pair, ",");
+            for (MeterFunction function : MeterFunction.values()) {
+                if (function.powered() == powerOn) {
+                    checks.add(new Check(ends.get(0), ends.get(1), function));
+                }
+            }
+        }
+        for (String name : everyPair) {
+            checks.addAll(everyPairOf(circuit, name));
+        }
+        return checks.isEmpty() ? Check.all(circuit, powerOn) : new ArrayList<>(checks);
+    }
+
+    private static List<Check> everyPairOf(Circuit circuit, String name) throws Refused {
+        List<String> names = circuit.parts().stream().map(Part::name).toList();
+        Part part = circuit.part(name)
+                .orElseThrow(() -> unusable(WORDS.say(
+                        "no-part",
+                        name,
+                        Spelling.nearest(name, names)
+                                .map(n -> WORDS.say("nearest", n))
+                                .orElse(""))));
+        List<Check> checks = new ArrayList<>();
+        for (Pin red : part.pins()) {
+            for (Pin black : part.pins()) {
+                if (!red.equals(black)) {
+                    checks.add(new Check(name + "." + red.name(), name + "." + black.name(), MeterFunction.DIODE_TEST));
+                }
+            }
+        }
+        return checks;
+    }
+
+    private static boolean closed(String word) throws Refused {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "closed" -> true;
+            case "open" -> false;
+            default -> throw unusable(WORDS.say("switch.word", word));
+        };
+    }
+
+    private static List<String> two(String option, String text, String between) throws Refused {
+        List<String> ends =
+                List.of(text.split(between, -1)).stream().map(String::strip).toList();
+        if (ends.size() != 2 || ends.contains("")) {
+            throw unusable(WORDS.say("two", option, between, text));
+        }
+        return ends;
+    }
+
+    /** An amount on the command line may go without its unit: the option says which. */
+    private static double amount(String option, String text, Unit unit) throws Refused {
+        try {
+            String bare = text.strip();
+            boolean number = bare.matches("\\d+(?:[.,]\\d+)?");
+            return Notation.parse(number ? bare + " " + unit.symbol() : bare, unit)
+                    .si();
+        } catch (NotationException e) {
+            throw unusable(option + ": " + e.getMessage());
+        }
+    }
+
+    private static Refused unusable(String message) {
+        return new Refused(ExitCodes.UNUSABLE, message);
+    }
+}

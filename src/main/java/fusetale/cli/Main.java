@@ -1,0 +1,103 @@
+package fusetale.cli;
+
+import fusetale.explore.Words;
+import fusetale.report.Emphasis;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Where the program starts. */
+@Command(name = "fusetale", mixinStandardHelpOptions = true, versionProvider = Version.class)
+public final class Main implements Runnable {
+    private static final Words WORDS = Words.of(Main.class);
+
+    private final Console console;
+
+    private Main(Console console) {
+        this.console = console;
+    }
+
+    /** Runs a command and ends the program with its exit code: 0 done, 1 no, 2 unusable input, 3 no answer found. */
+    public static void main(String[] arguments) {
+        // The library looks whether a terminal is at the other end, and honours NO_COLOR (https://no-color.org).
+        boolean terminal = Ansi.AUTO.enabled();
+        Charset charset = charset(terminal);
+        PrintWriter out = new PrintWriter(new PrintStream(System.out, false, charset), false, charset);
+        PrintWriter err = new PrintWriter(new PrintStream(System.err, false, charset), false, charset);
+        int code = run(out, err, terminal ? Emphasis.TERMINAL : Emphasis.NONE, arguments);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** UTF-8, but on a terminal what that understands; one that claims ASCII only is one whose locale was never set. */
+    private static Charset charset(boolean terminal) {
+        String name = System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding", "UTF-8"));
+        if (!terminal || !Charset.isSupported(name)) {
+            return StandardCharsets.UTF_8;
+        }
+        Charset charset = Charset.forName(name);
+        return charset.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : charset;
+    }
+
+    /**
+     * Runs a command.
+     *
+     * @param out where answers go; a reader that has gone away is no error
+     * @param err where messages go
+     * @param emphasis how text may stand out
+     * @return the exit code
+     */
+    public static int run(PrintWriter out, PrintWriter err, Emphasis emphasis, String... arguments) {
+        Console console = new Console(out, err, emphasis);
+        CommandLine line = new CommandLine(new Main(console));
+        line.addSubcommand("inspect", new Inspect(console));
+        line.addSubcommand("readings", new Readings(console));
+        line.addSubcommand("suppose", new Suppose(console));
+        line.setResourceBundle(WORDS.bundle());
+        line.setUsageHelpWidth(100);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(emphasis == Emphasis.TERMINAL ? Ansi.ON : Ansi.OFF));
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(Main::notUnderstood);
+        line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, console));
+        int code = line.execute(arguments);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        console.out().print(WORDS.say("first") + "\n");
+    }
+
+    private static int notUnderstood(ParameterException problem, String[] arguments) {
+        PrintWriter err = problem.getCommandLine().getErr();
+        err.print(problem.getMessage() + "\n");
+        UnmatchedArgumentException.printSuggestions(problem, err);
+        err.print(
+                WORDS.say("see-help", problem.getCommandLine().getCommandSpec().qualifiedName()) + "\n");
+        return ExitCodes.UNUSABLE;
+    }
+
+    /** The one place where failures become exit codes. No stack trace unless asked for by {@code -Dfusetale.trace=true}. */
+    private static int failed(Exception problem, Console console) {
+        if (problem instanceof Refused refused) {
+            console.err().print(refused.getMessage() + "\n");
+            return refused.exitCode();
+        }
+        console.err().print(WORDS.say("unexpected", problem) + "\n");
+        if (Boolean.getBoolean("fusetale.trace")) {
+            problem.printStackTrace(console.err());
+        }
+        return ExitCodes.NO_ANSWER;
+    }
+}

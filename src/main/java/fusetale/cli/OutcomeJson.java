@@ -1,0 +1,193 @@
+package fusetale.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import fusetale.aftermath.Stress;
+import fusetale.bench.Arrangement;
+import fusetale.bench.Reading;
+import fusetale.circuit.FuseLink;
+import fusetale.circuit.TestPoint;
+import fusetale.explore.Compared;
+import fusetale.explore.Doubt;
+import fusetale.explore.FuseFate;
+import fusetale.explore.Outcome;
+import fusetale.fault.Fault;
+import fusetale.quantity.Quantity;
+import fusetale.report.Settings;
+import fusetale.sentence.SentencePrinter;
+import java.io.IOException;
+import java.util.Locale;
+
+/**
+ * Outcomes as JSON. The keys are documented in the README and stay; new ones come behind the old ones of their object.
+ * Numbers are SI; null stands where the meter shows OL, or for a time without end.
+ */
+final class OutcomeJson {
+    private final JsonGenerator json;
+    private final Outcome outcome;
+
+    private OutcomeJson(JsonGenerator json, Outcome outcome) {
+        this.json = json;
+        this.outcome = outcome;
+    }
+
+    /** Of {@code suppose}. */
+    static String suppose(Asking asked, String sentence) {
+        return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).supposition(asked, sentence));
+    }
+
+    /** Of {@code readings}. */
+    static String readings(Asking asked) {
+        return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).healthy(asked));
+    }
+
+    private void supposition(Asking asked, String sentence) throws IOException {
+        head();
+        json.writeArrayFieldStart("supposition");
+        for (Fault fault : outcome.question().supposition().faults()) {
+            json.writeString(SentencePrinter.compact(fault));
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("readings");
+        for (Compared row : outcome.readings()) {
+            json.writeStartObject();
+            check(row);
+            value("asBuilt", row.asBuilt());
+            value("asSupposed", row.asSupposed());
+            range(row);
+            json.writeStringField("shows", row.asSupposed().shows());
+            JsonText.number(json, "moved", row.moved());
+            json.writeStringField("asBuiltShows", row.asBuilt().shows());
+            json.writeStringField("label", label(row));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        tail(asked);
+        json.writeStringField("sentence", sentence);
+        json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
+        setting();
+        stresses();
+    }
+
+    private void healthy(Asking asked) throws IOException {
+        head();
+        json.writeArrayFieldStart("readings");
+        for (Compared row : outcome.readings()) {
+            json.writeStartObject();
+            check(row);
+            value("asBuilt", row.asBuilt());
+            range(row);
+            json.writeStringField("shows", row.asBuilt().shows());
+            json.writeStringField("label", label(row));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        tail(asked);
+        setting();
+        stresses();
+    }
+
+    private void head() throws IOException {
+        json.writeStringField("circuit", outcome.question().healthy().name());
+        json.writeStringField("arrangement", outcome.question().arrangement().name());
+    }
+
+    private void check(Compared row) throws IOException {
+        json.writeStringField("from", row.check().from());
+        json.writeStringField("to", row.check().to());
+        json.writeStringField("function", row.check().function().words());
+        json.writeStringField("unit", row.check().function().unit().symbol());
+    }
+
+    private void value(String key, Reading reading) throws IOException {
+        JsonText.number(json, key, reading.overRange() ? Double.POSITIVE_INFINITY : reading.value());
+    }
+
+    private void range(Compared row) throws IOException {
+        JsonText.number(json, "low", row.healthy().low());
+        JsonText.number(json, "high", row.healthy().high());
+    }
+
+    private String label(Compared row) {
+        return outcome.question()
+                .healthy()
+                .point(row.check().from())
+                .map(TestPoint::label)
+                .orElse("");
+    }
+
+    /** Fuses, notes, solver: the same for every outcome. */
+    private void tail(Asking asked) throws IOException {
+        json.writeArrayFieldStart("fuses");
+        for (FuseFate fuse : outcome.fuses()) {
+            fuse(fuse);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("notes");
+        for (Doubt doubt : outcome.doubts()) {
+            json.writeStartObject();
+            json.writeStringField("severity", doubt.severity().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("text", doubt.text());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeObjectFieldStart("solver");
+        json.writeStringField("method", outcome.effort().method());
+        json.writeNumberField("passes", outcome.effort().passes());
+        JsonText.number(json, "milliseconds", Math.rint(asked.milliseconds() * 10) / 10);
+        JsonText.number(json, "residual", outcome.effort().residual());
+        json.writeNumberField("solves", outcome.effort().solves());
+        json.writeEndObject();
+    }
+
+    private void fuse(FuseFate fuse) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("part", fuse.part());
+        json.writeStringField("state", fuse.state().words());
+        FuseFate.Between seconds = fuse.seconds();
+        if (seconds == null) {
+            json.writeNullField("seconds");
+        } else {
+            json.writeArrayFieldStart("seconds");
+            JsonText.number(json, seconds.least());
+            JsonText.number(json, seconds.most());
+            json.writeEndArray();
+        }
+        JsonText.number(json, "amps", fuse.amps());
+        link("marked", fuse.marked());
+        link("fitted", fuse.fitted());
+        json.writeEndObject();
+    }
+
+    private void link(String key, FuseLink link) throws IOException {
+        json.writeObjectFieldStart(key);
+        Quantity rated = link.ratedAmps();
+        JsonText.number(json, "amps", rated.si());
+        json.writeStringField("speed", link.speed() == FuseLink.Speed.SLOW ? "slow" : "quick");
+        json.writeEndObject();
+    }
+
+    private void setting() throws IOException {
+        Arrangement arrangement = outcome.question().arrangement();
+        json.writeObjectFieldStart("bench");
+        json.writeBooleanField("powerOn", arrangement.powerOn());
+        JsonText.number(json, "mainsVolts", arrangement.powerOn() ? arrangement.mainsVolts() : 0);
+        json.writeStringField("words", Settings.words(arrangement));
+        json.writeStringField("meter", outcome.question().meter().name());
+        json.writeEndObject();
+    }
+
+    private void stresses() throws IOException {
+        json.writeArrayFieldStart("stresses");
+        for (Stress stress : outcome.stresses()) {
+            json.writeStartObject();
+            json.writeStringField("part", stress.part());
+            json.writeStringField("place", stress.place());
+            json.writeStringField("what", stress.strain().words());
+            json.writeStringField("unit", stress.strain().unit().symbol());
+            JsonText.number(json, "value", stress.value());
+            JsonText.number(json, "rating", stress.limit());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+}

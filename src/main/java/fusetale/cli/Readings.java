@@ -1,0 +1,47 @@
+package fusetale.cli;
+
+import fusetale.circuit.Circuit;
+import fusetale.fault.Supposition;
+import fusetale.report.Csv;
+import fusetale.report.Tables;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code readings}: what a healthy machine shows, with its spread. */
+@Command(name = "readings", mixinStandardHelpOptions = true)
+final class Readings implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(index = "0", paramLabel = "CIRCUIT", descriptionKey = "circuit")
+    private String file = "";
+
+    @Mixin
+    private BenchOptions bench = new BenchOptions();
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    @Option(names = "--csv", descriptionKey = "csv")
+    private boolean csv;
+
+    Readings(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Refused {
+        Circuit circuit = CircuitFiles.read(file, console);
+        Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING));
+        if (json) {
+            console.out().print(OutcomeJson.readings(asked));
+        } else if (csv) {
+            console.out().print(Csv.readings(asked.outcome()));
+        } else {
+            console.print(Tables.readings(asked.outcome(), console.emphasis()));
+        }
+        return ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,116 @@
+package fusetale.cli;
+
+import fusetale.circuit.Circuit;
+import fusetale.explore.Outcome;
+import fusetale.explore.Words;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import fusetale.report.Csv;
+import fusetale.report.PictureFile;
+import fusetale.report.Settings;
+import fusetale.report.SupposePicture;
+import fusetale.report.Tables;
+import fusetale.sentence.SentenceException;
+import fusetale.sentence.SentenceParser;
+import fusetale.sentence.SentencePrinter;
+import fusetale.store.AtomicFile;
+import fusetale.store.UnwritableFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code suppose}: as built beside as supposed, ranked by how far each reading moved. */
+@Command(name = "suppose", mixinStandardHelpOptions = true)
+final class Suppose implements Callable<Integer> {
+    private static final Words WORDS = Words.of(Suppose.class);
+
+    private final Console console;
+
+    @Parameters(index = "0", paramLabel = "CIRCUIT", descriptionKey = "circuit")
+    private String file = "";
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FAULT", descriptionKey = "fault")
+    private List<String> faults = new ArrayList<>();
+
+    @Mixin
+    private BenchOptions bench = new BenchOptions();
+
+    @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "picture")
+    private @Nullable String picture;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    @Option(names = "--csv", descriptionKey = "csv")
+    private boolean csv;
+
+    Suppose(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Refused {
+        if (picture != null && PictureFile.of(CircuitFiles.path(picture)).isEmpty()) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("picture.ending", picture));
+        }
+        Circuit circuit = CircuitFiles.read(file, console);
+        Supposition supposition = supposition(circuit);
+        Asking asked = Asking.of(bench.question(circuit, supposition));
+        List<String> clauses = clauses(circuit, supposition);
+        SupposePicture drawn = new SupposePicture(
+                asked.outcome(), clauses, Settings.words(asked.outcome().question()));
+        print(asked, drawn);
+        if (picture != null) {
+            write(CircuitFiles.path(picture), drawn);
+        }
+        return ExitCodes.DONE;
+    }
+
+    private void print(Asking asked, SupposePicture drawn) {
+        Outcome outcome = asked.outcome();
+        if (json) {
+            console.out().print(OutcomeJson.suppose(asked, drawn.sentence()));
+        } else if (csv) {
+            console.out().print(Csv.suppose(outcome));
+        } else {
+            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis()));
+        }
+    }
+
+    private Supposition supposition(Circuit circuit) throws Refused {
+        try {
+            return new SentenceParser(circuit).parse(faults);
+        } catch (SentenceException e) {
+            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static List<String> clauses(Circuit circuit, Supposition supposition) throws Refused {
+        SentencePrinter printer = new SentencePrinter(circuit);
+        List<String> clauses = new ArrayList<>();
+        try {
+            for (Fault fault : supposition.faults()) {
+                clauses.add(printer.clause(fault));
+            }
+        } catch (UnfitSupposition e) {
+            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
+        }
+        return clauses;
+    }
+
+    private void write(Path path, SupposePicture drawn) throws Refused {
+        try {
+            AtomicFile.write(path, PictureFile.of(path).orElseThrow().bytes(drawn));
+            console.err().print(WORDS.say("picture.written", path) + "\n");
+        } catch (UnwritableFile e) {
+            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
+        }
+    }
+}

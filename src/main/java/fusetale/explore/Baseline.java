@@ -1,0 +1,71 @@
+package fusetale.explore;
+
+import fusetale.bench.Seen;
+import fusetale.bench.Spread;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import fusetale.mna.NotSolved;
+import fusetale.mna.Solved;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
+
+/**
+ * The healthy side of a question: what it reads and how far healthy machines stray. Answers to several suppositions share
+ * one.
+ *
+ * @param asArranged the healthy machine with the arrangement's deeds done
+ * @param settled the same after fuses that melt even in a healthy machine (a clip lead in the wrong place) have melted
+ * @param spread readings and their ranges, in the order of the checks
+ */
+record Baseline(Circuit asArranged, Settled settled, Spread spread) {
+    static Solved<Baseline> of(Question question, DoubleConsumer progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Circuit healthy = question.healthy();
+        Circuit asArranged = question.arrangement().appliedTo(healthy);
+        Machine machine = healthy(question);
+        Set<String> pulled = Set.copyOf(question.arrangement().pulledFuses());
+        Solved<Settled> settling = Settled.of(machine, question.meter(), null, pulled, stopped);
+        if (!(settling instanceof Solved.Found<Settled> settled)) {
+            return new Solved.Failed<>(reason(settling));
+        }
+        Circuit left = healthy;
+        for (Settled.Carrying melted : settled.value().melted()) {
+            left = new Machine(left, machine.bare())
+                    .withBlown(melted.fuse().name())
+                    .arranged();
+        }
+        Solved<Spread> spreading = Spread.of(
+                left,
+                question.arrangement(),
+                question.meter(),
+                question.checks(),
+                new Spread.Settings(
+                        question.options().draws(), question.options().seed()),
+                progress,
+                stopped);
+        if (!(spreading instanceof Solved.Found<Spread> spread)) {
+            return new Solved.Failed<>(reason(spreading));
+        }
+        return new Solved.Found<>(new Baseline(asArranged, settled.value(), spread.value()));
+    }
+
+    /** The look that the readings as built were taken from. */
+    Seen seen() {
+        return spread.nominal();
+    }
+
+    static NotSolved reason(Solved<?> failed) {
+        return ((Solved.Failed<?>) failed).reason();
+    }
+
+    private static Machine healthy(Question question) throws UnfitArrangement {
+        try {
+            return Machine.of(question.healthy(), question.arrangement(), Supposition.NOTHING);
+        } catch (UnfitSupposition e) {
+            throw new IllegalStateException("nothing always fits", e);
+        }
+    }
+}

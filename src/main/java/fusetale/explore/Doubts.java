@@ -1,0 +1,219 @@
+package fusetale.explore;
+
+import fusetale.aftermath.Melting;
+import fusetale.aftermath.Strain;
+import fusetale.aftermath.Stress;
+import fusetale.circuit.Fuse;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Finds what a reader must know before trusting an outcome, and says it. */
+final class Doubts {
+    /** A part past this multiple of its rating is taken as lost within ten minutes where nothing melts before. */
+    private static final double LOST_BEYOND = 2;
+
+    private static final double MINUTE = 60;
+    private static final double HOUR = 3600;
+
+    private static final Words WORDS = Words.of(Doubts.class);
+
+    private final Set<Doubt> found = new LinkedHashSet<>();
+    private final Settled settled;
+    private final List<Stress> over;
+    private final List<Stress> overAsBuilt;
+
+    /**
+     * Of a machine as supposed.
+     *
+     * @param over its figures past their rating, worst first
+     * @param overAsBuilt those of the healthy machine
+     */
+    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt) {
+        this.settled = settled;
+        this.over = over;
+        this.overAsBuilt = overAsBuilt;
+    }
+
+    /** Everything, the gravest first; equal ones in the order found. */
+    List<Doubt> inOrder(List<String> remarks, boolean powerOn) {
+        if (powerOn) {
+            dangers();
+            settled.melted().forEach(this::melted);
+            race();
+            mayMelt();
+        }
+        wrongLinks();
+        remarks.forEach(r -> add(Doubt.Severity.DOUBTFUL, WORDS.say("remark", capital(r))));
+        if (powerOn) {
+            charges();
+        }
+        return found.stream().sorted(Comparator.comparing(Doubt::severity)).toList();
+    }
+
+    /** Parts that are lost because the fuse before them holds, or because there is none. */
+    private void dangers() {
+        List<Stress> lost = over.stream().filter(this::isLost).toList();
+        if (lost.isEmpty()) {
+            return;
+        }
+        List<Settled.Carrying> holding = settled.held().stream()
+                .filter(c -> !c.melting().surelyHolds() || isOverMarking(c))
+                .toList();
+        String parts = lost.stream().limit(2).map(Doubts::against).collect(Collectors.joining(WORDS.say("and")));
+        if (holding.isEmpty()) {
+            add(Doubt.Severity.DANGER, WORDS.say("danger.nothing-melts", capital(parts)));
+            return;
+        }
+        for (Settled.Carrying fuse : holding) {
+            add(
+                    Doubt.Severity.DANGER,
+                    WORDS.say("danger.may-hold", holds(fuse.fuse()), holdingTime(fuse.melting()), parts));
+        }
+    }
+
+    /** Far past its rating, and not because the healthy machine already is. */
+    private boolean isLost(Stress stress) {
+        double asBuilt = overAsBuilt.stream()
+                .filter(s -> s.part().equals(stress.part())
+                        && s.place().equals(stress.place())
+                        && s.strain() == stress.strain())
+                .mapToDouble(Stress::ratio)
+                .findFirst()
+                .orElse(0);
+        return stress.ratio() > LOST_BEYOND && stress.ratio() > 1.2 * asBuilt;
+    }
+
+    private static boolean isOverMarking(Settled.Carrying c) {
+        return c.amps().rms() > c.fuse().marked().ratedAmps().si();
+    }
+
+    private void melted(Settled.Carrying c) {
+        add(
+                Doubt.Severity.NOTE,
+                WORDS.say("melts", capital(name(c.fuse())), amps(c.amps().rms()), time(c.melting())));
+    }
+
+    private void race() {
+        if (!settled.race().isEmpty()) {
+            String names = String.join(", ", settled.race().stream().sorted().toList());
+            add(Doubt.Severity.DOUBTFUL, WORDS.say("race", names));
+        }
+    }
+
+    private void mayMelt() {
+        for (Settled.Carrying c : settled.held()) {
+            if (!c.melting().surelyHolds()) {
+                add(
+                        Doubt.Severity.DOUBTFUL,
+                        WORDS.say(
+                                "may-melt",
+                                capital(name(c.fuse())),
+                                amps(c.amps().rms()),
+                                time(c.melting())));
+            }
+        }
+    }
+
+    private void wrongLinks() {
+        for (Settled.Carrying c : settled.held()) {
+            Fuse fuse = c.fuse();
+            if (fuse.fitted().ratedAmps().si() > fuse.marked().ratedAmps().si()) {
+                add(
+                        Doubt.Severity.NOTE,
+                        WORDS.say(
+                                "wrong-link",
+                                fuse.name(),
+                                quantity(fuse.marked().ratedAmps()),
+                                quantity(fuse.fitted().ratedAmps())));
+            }
+        }
+    }
+
+    private void charges() {
+        for (Charges.Charge charge : Charges.of(settled.seen())) {
+            String seconds = Double.isInfinite(charge.seconds())
+                    ? WORDS.say("charge.never")
+                    : WORDS.say("charge.after", Times.of(charge.seconds()));
+            add(
+                    Doubt.Severity.NOTE,
+                    WORDS.say(
+                            "charge",
+                            charge.part(),
+                            figure(charge.volts(), Unit.VOLT),
+                            joules(charge.joules()),
+                            seconds));
+        }
+    }
+
+    private void add(Doubt.Severity severity, String text) {
+        found.add(new Doubt(severity, text));
+    }
+
+    /** "winding sol of T101 carries 47 A against its 4 A rating". */
+    private static String against(Stress s) {
+        String key = s.strain() == Strain.WINDING_CURRENT ? "against.winding" : "against";
+        String part =
+                s.place().isEmpty() || s.strain() == Strain.WINDING_CURRENT ? s.part() : s.part() + "." + s.place();
+        return WORDS.say(
+                key,
+                part,
+                s.place(),
+                s.strain().words(),
+                figure(s.value(), s.strain().unit()),
+                figure(s.limit(), s.strain().unit()));
+    }
+
+    private static String holds(Fuse fuse) {
+        double marked = fuse.marked().ratedAmps().si();
+        return fuse.fitted().ratedAmps().si() == marked
+                ? name(fuse)
+                : WORDS.say("holds", fuse.name(), quantity(fuse.fitted().ratedAmps()), figure(marked, Unit.AMPERE));
+    }
+
+    private static String holdingTime(Melting melting) {
+        if (melting.mayHold()) {
+            return WORDS.say("hold.good");
+        }
+        return melting.maxSeconds() < 2 * MINUTE
+                ? WORDS.say("hold.up-to", Times.of(melting.maxSeconds()))
+                : WORDS.say("hold.minutes", Times.of(melting.maxSeconds()));
+    }
+
+    private static String time(Melting melting) {
+        return melting.mayHold()
+                ? WORDS.say("time.from", Times.of(Math.min(melting.minSeconds(), HOUR * 24)))
+                : Times.between(melting.minSeconds(), melting.maxSeconds());
+    }
+
+    /** "F201 (6 A slow)". */
+    private static String name(Fuse fuse) {
+        return fuse.name() + " (" + quantity(fuse.fitted().ratedAmps()) + ")";
+    }
+
+    private static String amps(double amps) {
+        return figure(amps, Unit.AMPERE);
+    }
+
+    private static String joules(double joules) {
+        return Notation.format(new Quantity(joules, Unit.RATIO), 2).replaceAll("[ %×]", "") + " J";
+    }
+
+    private static String figure(double si, Unit unit) {
+        return Notation.format(new Quantity(si, unit), 2);
+    }
+
+    private static String quantity(Quantity quantity) {
+        return Notation.format(quantity);
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

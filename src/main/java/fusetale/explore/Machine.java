@@ -1,0 +1,66 @@
+package fusetale.explore;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Net;
+import fusetale.fault.Catalogue;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A machine as it stands on the bench: arranged first, then as supposed, so that a pin is lifted before the part it belongs
+ * to falls into pieces.
+ *
+ * @param arranged as arranged and as supposed
+ * @param bare the arrangement's supply, all its deeds done
+ */
+record Machine(Circuit arranged, Arrangement bare) {
+    static Machine of(Circuit healthy, Arrangement arrangement, Supposition supposition)
+            throws UnfitArrangement, UnfitSupposition {
+        Circuit arranged = Catalogue.apply(healthy, arrangement.appliedTo(healthy), supposition);
+        return new Machine(
+                arranged,
+                new Arrangement(
+                        arrangement.name(),
+                        arrangement.powerOn(),
+                        arrangement.mainsVolts(),
+                        arrangement.seriesLampWatts(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Map.of()));
+    }
+
+    /** The same machine with a fuse blown. */
+    Machine withBlown(String fuse) {
+        try {
+            return new Machine(Catalogue.apply(arranged, blown(fuse)), bare);
+        } catch (UnfitSupposition e) {
+            throw new IllegalStateException("a fuse that stands in the circuit cannot blow: " + fuse, e);
+        }
+    }
+
+    static Supposition blown(String fuse) {
+        return new Supposition(List.of(new Fault(fuse, "", FailureMode.BLOWN, null)));
+    }
+
+    /**
+     * The name that a point of the healthy machine has here. A pin keeps its name while its part does: behind a cracked
+     * joint it is the part's side that is meant. Where the part fell into pieces, its net is.
+     *
+     * @param asArranged the healthy machine as arranged
+     */
+    String pointHere(String point, Circuit asArranged) {
+        if (arranged.find(point).isPresent()) {
+            return point;
+        }
+        return asArranged.find(point).map(Net::name).orElse(point);
+    }
+}

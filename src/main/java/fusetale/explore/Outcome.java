@@ -1,0 +1,43 @@
+package fusetale.explore;
+
+import fusetale.aftermath.Stress;
+import java.util.List;
+
+/**
+ * What would happen and what would the meter say.
+ *
+ * @param question what was asked
+ * @param readings as built beside as supposed, those that moved most first; ties in the order asked
+ * @param fuses every fuse in the order of the circuit file
+ * @param stresses figures past their rating as supposed, the furthest past first; fuses are not among them
+ * @param traces waveforms of the points that moved most; empty with the power off
+ * @param doubts what to know before trusting it, the gravest first
+ * @param effort what it took
+ */
+public record Outcome(
+        Question question,
+        List<Compared> readings,
+        List<FuseFate> fuses,
+        List<Stress> stresses,
+        List<Trace> traces,
+        List<Doubt> doubts,
+        Effort effort) {
+    /** Copies the lists. */
+    public Outcome {
+        readings = List.copyOf(readings);
+        fuses = List.copyOf(fuses);
+        stresses = List.copyOf(stresses);
+        traces = List.copyOf(traces);
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Whether powering up would destroy parts, or worse: it is among the doubts. */
+    public boolean doNotPowerUp() {
+        return doubts.stream().anyMatch(d -> d.severity() == Doubt.Severity.DANGER);
+    }
+
+    /** The readings that moved further than healthy machines and the meter stray. */
+    public List<Compared> moved() {
+        return readings.stream().filter(r -> !r.tooCloseToTell()).toList();
+    }
+}

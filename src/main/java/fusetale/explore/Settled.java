@@ -1,0 +1,110 @@
+package fusetale.explore;
+
+import fusetale.aftermath.FuseBand;
+import fusetale.aftermath.Melting;
+import fusetale.bench.Bench;
+import fusetale.bench.Meter;
+import fusetale.bench.Seen;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.Part;
+import fusetale.mna.Solved;
+import fusetale.signal.Waveform;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A machine after the fuses that melt for certain have melted.
+ *
+ * <p>The rule: solve; of the fuses whose band ends within {@link FuseFate#CERTAIN_SECONDS} at their r.m.s. current, the one
+ * that ends first opens; solve again; until none is left. Fuses that only may melt stay.
+ *
+ * @param machine with the melted fuses open
+ * @param seen a look at it without readings
+ * @param melted fuses that melted, in that order, with the current that melted them
+ * @param held what fuses still in place carry and how long they may
+ * @param race fuses that may have melted before one that was taken to melt first
+ * @param solves solves in all
+ */
+record Settled(Machine machine, Seen seen, List<Carrying> melted, List<Carrying> held, Set<String> race, long solves) {
+    /** Copies the lists. */
+    Settled {
+        melted = List.copyOf(melted);
+        held = List.copyOf(held);
+        race = Set.copyOf(race);
+    }
+
+    /**
+     * A fuse and its current.
+     *
+     * @param fuse as fitted
+     * @param amps current over a cycle [A]
+     * @param melting when it melts at that
+     */
+    record Carrying(Fuse fuse, Waveform amps, Melting melting) {
+        boolean surelyMelts() {
+            return melting.surelyMeltedAfter(FuseFate.CERTAIN_SECONDS);
+        }
+    }
+
+    /**
+     * Lets a machine settle.
+     *
+     * @param near a neighbouring look to start from
+     * @param open fuses that are open from the start
+     */
+    static Solved<Settled> of(
+            Machine start, Meter meter, @Nullable Seen near, Set<String> open, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Machine machine = start;
+        Seen from = near;
+        List<Carrying> melted = new ArrayList<>();
+        Set<String> gone = new TreeSet<>(open);
+        Set<String> race = new TreeSet<>();
+        long solves = 0;
+        while (true) {
+            Solved<Seen> solved =
+                    Bench.of(machine.arranged(), machine.bare(), meter).look(List.of(), from, stopped);
+            if (!(solved instanceof Solved.Found<Seen> found)) {
+                return new Solved.Failed<>(((Solved.Failed<Seen>) solved).reason());
+            }
+            Seen seen = found.value();
+            solves += seen.work().solves();
+            List<Carrying> carrying = carrying(machine, seen, gone);
+            Carrying first = carrying.stream()
+                    .filter(Carrying::surelyMelts)
+                    .min(Comparator.comparingDouble((Carrying c) -> c.melting().maxSeconds())
+                            .thenComparing(c -> c.fuse().name()))
+                    .orElse(null);
+            if (first == null) {
+                return new Solved.Found<>(new Settled(machine, seen, melted, carrying, race, solves));
+            }
+            for (Carrying other : carrying) {
+                if (!other.fuse().name().equals(first.fuse().name())
+                        && other.melting().minSeconds() < first.melting().maxSeconds()) {
+                    race.add(other.fuse().name());
+                }
+            }
+            melted.add(first);
+            gone.add(first.fuse().name());
+            machine = machine.withBlown(first.fuse().name());
+            from = seen;
+        }
+    }
+
+    private static List<Carrying> carrying(Machine machine, Seen seen, Set<String> gone) {
+        List<Carrying> carrying = new ArrayList<>();
+        for (Part part : machine.arranged().parts()) {
+            if (part instanceof Fuse fuse && !gone.contains(fuse.name())) {
+                Waveform amps = seen.amps(fuse.name());
+                carrying.add(new Carrying(fuse, amps, FuseBand.of(fuse.fitted()).melting(amps.rms())));
+            }
+        }
+        return carrying;
+    }
+}

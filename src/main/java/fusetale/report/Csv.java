@@ -1,0 +1,77 @@
+package fusetale.report;
+
+import fusetale.circuit.TestPoint;
+import fusetale.explore.Compared;
+import fusetale.explore.Outcome;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Readings as comma-separated values, RFC 4180: values in SI, nothing where a meter shows OL. */
+public final class Csv {
+    private static final String END = "\r\n";
+
+    private Csv() {}
+
+    /** A healthy machine: a line a reading. */
+    public static String readings(Outcome outcome) {
+        StringBuilder text = new StringBuilder("arrangement,function,from,to,value,unit,low,high,shows,label" + END);
+        for (Compared row : outcome.readings()) {
+            text.append(line(
+                    outcome.question().arrangement().name(),
+                    row.check().function().words(),
+                    row.check().from(),
+                    row.check().to(),
+                    value(row.asBuilt().overRange(), row.asBuilt().value()),
+                    row.check().function().unit().symbol(),
+                    value(false, row.healthy().low()),
+                    value(false, row.healthy().high()),
+                    row.asBuilt().shows(),
+                    label(outcome, row)));
+        }
+        return text.toString();
+    }
+
+    /** A supposition: a line a reading, most moved first. */
+    public static String suppose(Outcome outcome) {
+        StringBuilder text = new StringBuilder(
+                "arrangement,function,from,to,as built,as supposed,unit,low,high,shows,moved,label" + END);
+        for (Compared row : outcome.readings()) {
+            text.append(line(
+                    outcome.question().arrangement().name(),
+                    row.check().function().words(),
+                    row.check().from(),
+                    row.check().to(),
+                    value(row.asBuilt().overRange(), row.asBuilt().value()),
+                    value(row.asSupposed().overRange(), row.asSupposed().value()),
+                    row.check().function().unit().symbol(),
+                    value(false, row.healthy().low()),
+                    value(false, row.healthy().high()),
+                    row.asSupposed().shows(),
+                    value(false, row.moved()),
+                    label(outcome, row)));
+        }
+        return text.toString();
+    }
+
+    private static String label(Outcome outcome, Compared row) {
+        return outcome.question()
+                .healthy()
+                .point(row.check().from())
+                .map(TestPoint::label)
+                .orElse("");
+    }
+
+    private static String value(boolean overRange, double si) {
+        return overRange || Double.isInfinite(si) ? "" : new BigDecimal(Double.toString(si)).toPlainString();
+    }
+
+    private static String line(String... fields) {
+        return List.of(fields).stream().map(Csv::field).collect(Collectors.joining(",")) + END;
+    }
+
+    private static String field(String text) {
+        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+    }
+}

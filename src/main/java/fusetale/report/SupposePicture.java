@@ -1,0 +1,331 @@
+package fusetale.report;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.TestPoint;
+import fusetale.explore.Compared;
+import fusetale.explore.Doubt;
+import fusetale.explore.Outcome;
+import fusetale.explore.Trace;
+import fusetale.explore.Words;
+import fusetale.quantity.Unit;
+import fusetale.signal.Waveform;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The picture of an outcome: the supposition as a sentence, what to beware of, how far each reading moved against what
+ * healthy machines show, and the waveforms of the points that moved most. {@value #WIDTH} by {@value #HEIGHT} px.
+ */
+public final class SupposePicture {
+    /** Width [px]. */
+    public static final int WIDTH = 1200;
+
+    /** Height [px]. */
+    public static final int HEIGHT = 900;
+
+    private static final double MARGIN = 32;
+    private static final double RIGHT = WIDTH - MARGIN;
+    private static final double ROW_HEIGHT = 26;
+    private static final double ROOMY_ROW_HEIGHT = 32;
+    private static final double FOOTER_HEIGHT = 46;
+    private static final double LEAST_WAVES_HEIGHT = 236;
+    private static final double MOST_WAVES_HEIGHT = 340;
+    private static final double INSET = 18;
+
+    private static final double FUNCTION_X = 296;
+    private static final double STRIP_X = 372;
+    private static final double STRIP_END = 800;
+    private static final double HEALTHY_END = 968;
+    private static final double BUILT_END = 1058;
+    private static final double SUPPOSED_END = RIGHT - INSET;
+
+    private static final Words WORDS = Words.of(SupposePicture.class);
+
+    private final Outcome outcome;
+    private final List<String> faults;
+    private final String setting;
+
+    /**
+     * A picture to paint.
+     *
+     * @param outcome what to show
+     * @param faults each fault in words, {@code D1 is shorted}; empty for a healthy machine
+     * @param setting machine, arrangement and meter in words
+     */
+    public SupposePicture(Outcome outcome, List<String> faults, String setting) {
+        this.outcome = outcome;
+        this.faults = List.copyOf(faults);
+        this.setting = setting;
+    }
+
+    /** The supposition as one sentence. */
+    public String sentence() {
+        return faults.isEmpty()
+                ? WORDS.say("picture.nothing")
+                : WORDS.say("picture.suppose") + " " + String.join(" " + WORDS.say("picture.and") + " ", faults) + ".";
+    }
+
+    /** What the picture says, for whoever cannot see it: the sentence, the doubts, the readings that moved. */
+    public String description() {
+        StringBuilder text = new StringBuilder(setting);
+        for (Doubt doubt : outcome.doubts()) {
+            text.append('\n').append(doubt.text());
+        }
+        for (Compared row : outcome.readings()) {
+            if (!row.tooCloseToTell()) {
+                text.append('\n')
+                        .append(WORDS.say(
+                                "picture.row",
+                                row.check().from(),
+                                row.check().to(),
+                                row.check().function().words(),
+                                row.asBuilt().shows(),
+                                row.asSupposed().shows()));
+            }
+        }
+        return text.toString();
+    }
+
+    /** Paints it. */
+    public void paint(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setColor(Ink.DESK);
+        g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        Pen pen = new Pen(g);
+        double y = paintSentence(g, pen, 54);
+        y = paintConsequences(g, pen, y + 30);
+        double floor = HEIGHT - FOOTER_HEIGHT;
+        if (outcome.traces().isEmpty()) {
+            paintStrip(g, pen, y + 16, floor - 12);
+        } else {
+            double bottom = paintStrip(g, pen, y + 16, floor - LEAST_WAVES_HEIGHT - 12);
+            paintWaves(g, pen, Math.max(bottom + 12, floor - MOST_WAVES_HEIGHT), floor);
+        }
+        paintFooter(g, pen);
+    }
+
+    private double paintSentence(Graphics2D g, Pen pen, double top) {
+        Font plain = Type.WORDS.at(26);
+        Font strong = Type.HEADING.at(26);
+        double x = MARGIN;
+        double y = top;
+        if (faults.isEmpty()) {
+            pen.write(WORDS.say("picture.nothing"), plain, Ink.SOFT_INK, x, y);
+        } else {
+            x = pen.write(WORDS.say("picture.suppose") + " ", plain, Ink.SOFT_INK, x, y) + 6;
+            for (int i = 0; i < faults.size(); i++) {
+                String between = i + 1 == faults.size() ? "." : " " + WORDS.say("picture.and") + " ";
+                if (x + Pen.width(faults.get(i) + ".", strong) > RIGHT && x > MARGIN) {
+                    x = MARGIN;
+                    y += 38;
+                }
+                String fault = Pen.fitted(faults.get(i), strong, RIGHT - x - 12);
+                swipe(g, x - 5, y, Pen.width(fault, strong) + 10);
+                x = pen.write(fault, strong, Ink.INK, x, y);
+                x = pen.write(between, plain, Ink.SOFT_INK, x + (i + 1 == faults.size() ? 7 : 4), y) + 4;
+            }
+        }
+        pen.write(
+                Pen.fitted(setting, Type.WORDS.at(17), RIGHT - MARGIN),
+                Type.WORDS.at(17),
+                Ink.SOFT_INK,
+                MARGIN,
+                y + 30);
+        return y + 30;
+    }
+
+    /** A stroke of the highlighter under a text: slightly slanted ends. */
+    private static void swipe(Graphics2D g, double x, double baseline, double width) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(x + 3, baseline - 24);
+        path.lineTo(x + width + 2, baseline - 25);
+        path.lineTo(x + width - 2, baseline + 9);
+        path.lineTo(x - 2, baseline + 8);
+        path.closePath();
+        g.setColor(Ink.MARKER_FILL);
+        g.fill(path);
+    }
+
+    /** The gravest two things to know: danger hatched, others plain. */
+    private double paintConsequences(Graphics2D g, Pen pen, double top) {
+        double y = top;
+        int shown = 0;
+        for (Doubt doubt : outcome.doubts()) {
+            if (shown == 2) {
+                break;
+            }
+            shown++;
+            Font font = Type.HEADING.at(17);
+            double x = MARGIN;
+            if (doubt.severity() == Doubt.Severity.DANGER) {
+                String shout = WORDS.say("picture.danger");
+                double width = Pen.width(shout, Type.SHOUT.at(17));
+                Signs.hatch(g, new Rectangle2D.Double(x, y - 20, 28, 28));
+                g.setColor(Ink.DANGER_GROUND);
+                g.fill(new Rectangle2D.Double(x + 28, y - 20, width + 22, 28));
+                pen.write(shout, Type.SHOUT.at(17), Ink.DANGER_TEXT, x + 39, y);
+                x += width + 64;
+            } else {
+                font = Type.WORDS.at(17);
+            }
+            List<String> lines = Pen.lines(doubt.text(), font, RIGHT - x);
+            for (int i = 0; i < lines.size() && i < 2; i++) {
+                String line =
+                        i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
+                pen.write(line, font, Ink.INK, x, y);
+                y += 24;
+            }
+            y += 8;
+        }
+        return shown == 0 ? top - 24 : y - 24;
+    }
+
+    /** Paints the paper of readings, as high as it needs and the room allows; gives its bottom. */
+    private double paintStrip(Graphics2D g, Pen pen, double top, double lowest) {
+        double first = top + 66;
+        double below = StripChart.SCALE_HEIGHT + 30;
+        List<Compared> all = outcome.readings();
+        int fit = (int) ((lowest - first - below) / ROW_HEIGHT);
+        List<Compared> rows = all.subList(0, Math.min(fit, all.size()));
+        double rowHeight =
+                Math.max(ROW_HEIGHT, Math.min(ROOMY_ROW_HEIGHT, (lowest - first - below) / Math.max(1, rows.size())));
+        double rowsHeight = rows.size() * rowHeight;
+        double bottom = first + rowsHeight + below;
+        g.setColor(Ink.PAPER);
+        g.fill(new Rectangle2D.Double(MARGIN, top, RIGHT - MARGIN, bottom - top));
+        pen.write(WORDS.say("picture.moved"), Type.HEADING.at(20), Ink.INK, MARGIN + INSET, top + 34);
+        paintLegend(g, pen, top + 34);
+        paintHeads(pen, top + 57);
+        for (int i = 0; i < rows.size(); i++) {
+            paintRow(pen, rows.get(i), first + (i + 0.5) * rowHeight + 5.5);
+        }
+        StripChart.of(rows)
+                .draw(
+                        g,
+                        new Rectangle2D.Double(
+                                STRIP_X, first, STRIP_END - STRIP_X, rowsHeight + StripChart.SCALE_HEIGHT));
+        pen.write(left(rows.size()), Type.TABLE.at(15), Ink.SOFT_INK, MARGIN + INSET, bottom - 14);
+        return bottom;
+    }
+
+    /** What of the readings is not drawn. */
+    private String left(int drawn) {
+        int all = outcome.readings().size();
+        long moved =
+                outcome.readings().stream().filter(r -> !r.tooCloseToTell()).count();
+        if (drawn == all) {
+            return WORDS.say("picture.all", moved, all);
+        }
+        return moved > drawn
+                ? WORDS.say("picture.more-moved", moved, all, moved - drawn)
+                : WORDS.say("picture.rest-close", moved, all);
+    }
+
+    /** The signs and what they mean, ending at the right edge. */
+    private void paintLegend(Graphics2D g, Pen pen, double y) {
+        Font font = Type.TABLE.at(15);
+        double x = SUPPOSED_END;
+        x = ending(pen, "picture.too-close", font, x, y);
+        Signs.hollowDiamond(g, x, y - 5, Ink.PAPER);
+        x = ending(pen, "picture.supposed", font, x - 26, y);
+        Signs.diamond(g, x, y - 5);
+        x = ending(pen, "picture.healthy", font, x - 26, y) - 12;
+        g.setColor(Ink.HEALTHY_RANGE);
+        g.fill(new Rectangle2D.Double(x - 17, y - 12, 34, 14));
+        Signs.ring(g, x, y - 5);
+    }
+
+    /** Writes a legend's text ending at {@code right}; gives where its sign goes. */
+    private static double ending(Pen pen, String key, Font font, double right, double y) {
+        String text = WORDS.say(key);
+        pen.writeEndingAt(text, font, Ink.INK, right, y);
+        return right - Pen.width(text, font) - 14;
+    }
+
+    private static void paintHeads(Pen pen, double y) {
+        Font font = Type.TABLE.at(14);
+        pen.write(WORDS.say("picture.lower"), font, Ink.SOFT_INK, STRIP_X, y);
+        pen.writeEndingAt(WORDS.say("picture.higher"), font, Ink.SOFT_INK, STRIP_END, y);
+        pen.writeEndingAt(WORDS.say("picture.range-head"), font, Ink.SOFT_INK, HEALTHY_END, y);
+        pen.writeEndingAt(WORDS.say("picture.built-head"), font, Ink.SOFT_INK, BUILT_END, y);
+        pen.writeEndingAt(WORDS.say("picture.supposed-head"), font, Ink.MARKER_LINE, SUPPOSED_END, y);
+    }
+
+    private void paintRow(Pen pen, Compared row, double y) {
+        boolean tells = !row.tooCloseToTell();
+        Font names = Type.TABLE_NAME.at(17);
+        Circuit circuit = outcome.question().healthy();
+        String name = Pairs.name(circuit, row.check());
+        double x = pen.write(name, names, Ink.INK, MARGIN + INSET, y) + 8;
+        String label = circuit.point(row.check().from()).map(TestPoint::label).orElse("");
+        Font small = Type.TABLE.at(15);
+        pen.write(Pen.fitted(label, small, FUNCTION_X - x - 6), small, Ink.SOFT_INK, x, y);
+        pen.write(row.check().function().words(), small, Ink.SOFT_INK, FUNCTION_X, y);
+        String range = Figures.range(row);
+        pen.writeEndingAt(range, small, Ink.SOFT_INK, HEALTHY_END, y);
+        pen.writeEndingAt(row.asBuilt().shows(), Type.TABLE.at(17), Ink.INK, BUILT_END, y);
+        pen.writeEndingAt(
+                row.asSupposed().shows(),
+                tells ? Type.TABLE_FIGURE.at(17) : Type.TABLE.at(17),
+                tells ? Ink.MARKER_LINE : Ink.SOFT_INK,
+                SUPPOSED_END,
+                y);
+    }
+
+    private void paintWaves(Graphics2D g, Pen pen, double top, double bottom) {
+        double cycle = 1 / outcome.question().healthy().mains().hertz().si();
+        int count = outcome.traces().size();
+        double gap = 24;
+        double width = (RIGHT - MARGIN - (count - 1) * gap) / Math.max(count, 2);
+        for (int i = 0; i < count; i++) {
+            Trace trace = outcome.traces().get(i);
+            double x = MARGIN + i * (width + gap);
+            paintWaveHead(g, pen, trace, x, x + width, top + 20);
+            g.setColor(Ink.PAPER);
+            g.fill(new Rectangle2D.Double(x, top + 32, width, bottom - top - 38));
+            WaveChart.of(trace, cycle).draw(g, new Rectangle2D.Double(x + 2, top + 46, width - 20, bottom - top - 58));
+        }
+    }
+
+    private static void paintWaveHead(Graphics2D g, Pen pen, Trace trace, double left, double right, double y) {
+        boolean steady =
+                Math.abs(trace.asBuilt().mean()) > 0.2 * trace.asBuilt().rms();
+        ToDoubleFunction<Waveform> size = steady ? Waveform::mean : Waveform::rms;
+        String supposed = Figures.of(size.applyAsDouble(trace.asSupposed()), trace.unit());
+        String built = Figures.of(size.applyAsDouble(trace.asBuilt()), trace.unit());
+        Font strong = Type.TABLE_FIGURE.at(16);
+        Font plain = Type.TABLE.at(16);
+        pen.writeEndingAt(supposed, strong, Ink.MARKER_LINE, right, y);
+        double x = right - Pen.width(supposed, strong) - 13;
+        Signs.diamond(g, x, y - 5.5);
+        x -= 18;
+        pen.writeEndingAt(built, plain, Ink.INK, x, y);
+        x -= Pen.width(built, plain) + 12;
+        Signs.ring(g, x, y - 5.5);
+        String kind = WORDS.say(steady ? "picture.mean" : "picture.rms");
+        x -= 12;
+        pen.writeEndingAt(kind, plain, Ink.SOFT_INK, x, y);
+        x -= Pen.width(kind, plain) + 12;
+        String title =
+                trace.label() + ", " + WORDS.say(trace.unit() == Unit.VOLT ? "picture.volts" : "picture.amperes");
+        pen.write(Pen.fitted(title, Type.HEADING.at(17), x - left), Type.HEADING.at(17), Ink.INK, left, y);
+    }
+
+    private void paintFooter(Graphics2D g, Pen pen) {
+        g.setColor(Ink.RULE);
+        g.draw(new Line2D.Double(MARGIN, HEIGHT - FOOTER_HEIGHT + 8, RIGHT, HEIGHT - FOOTER_HEIGHT + 8));
+        String caution =
+                WORDS.say(outcome.question().arrangement().powerOn() ? "picture.caution-on" : "picture.caution-off");
+        Font font = Type.WORDS.at(14);
+        pen.write(Pen.fitted(caution, font, RIGHT - MARGIN), font, Ink.SOFT_INK, MARGIN, HEIGHT - 18);
+    }
+}

@@ -1,0 +1,266 @@
+package fusetale.report;
+
+import fusetale.aftermath.Strain;
+import fusetale.aftermath.Stress;
+import fusetale.circuit.FuseLink;
+import fusetale.circuit.TestPoint;
+import fusetale.explore.Compared;
+import fusetale.explore.Doubt;
+import fusetale.explore.FuseFate;
+import fusetale.explore.Outcome;
+import fusetale.explore.Times;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Outcomes as plain text of at most 100 columns. */
+public final class Tables {
+    private static final Words WORDS = Words.of(Tables.class);
+    private static final String MOVED = "◆";
+    private static final String CLOSE = "◇";
+    private static final int MOST_STRESSES = 10;
+
+    private final Outcome outcome;
+    private final Emphasis emphasis;
+    private final List<String> lines = new ArrayList<>();
+
+    private Tables(Outcome outcome, Emphasis emphasis) {
+        this.outcome = outcome;
+        this.emphasis = emphasis;
+    }
+
+    /** What a healthy machine shows, with its spread. */
+    public static List<String> readings(Outcome outcome, Emphasis emphasis) {
+        Tables tables = new Tables(outcome, emphasis);
+        tables.paragraph(Settings.words(outcome.question()));
+        tables.danger();
+        tables.healthyTable();
+        tables.rest();
+        return tables.lines;
+    }
+
+    /**
+     * As built beside as supposed.
+     *
+     * @param sentence the supposition as a sentence
+     */
+    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis) {
+        Tables tables = new Tables(outcome, emphasis);
+        tables.danger();
+        tables.paragraph(sentence);
+        tables.paragraph(Settings.words(outcome.question()));
+        tables.comparedTable();
+        tables.rest();
+        return tables.lines;
+    }
+
+    private void rest() {
+        fuses();
+        stresses();
+        notes();
+        heading("table.cautions");
+        boolean on = outcome.question().arrangement().powerOn();
+        paragraph(WORDS.say(on ? "caution.on" : "caution.off"));
+        paragraph(WORDS.say("caution.estimates"));
+    }
+
+    /** The line that must not be missed comes first. */
+    private void danger() {
+        for (Doubt doubt : outcome.doubts()) {
+            if (doubt.severity() == Doubt.Severity.DANGER) {
+                for (String line : Paragraph.hanging(WORDS.say("danger") + " ", doubt.text(), TextTable.WIDTH)) {
+                    lines.add(emphasis.strong(line));
+                }
+            }
+        }
+        if (outcome.doNotPowerUp()) {
+            lines.add("");
+        }
+    }
+
+    private void healthyTable() {
+        heading("table.healthy");
+        TextTable table = new TextTable(
+                TextTable.Column.left(WORDS.say("head.point")),
+                TextTable.Column.left(WORDS.say("head.function")),
+                TextTable.Column.right(WORDS.say("head.shows")),
+                TextTable.Column.right(WORDS.say("head.range")),
+                TextTable.Column.left(WORDS.say("head.where")));
+        for (Compared row : outcome.readings()) {
+            table.row(
+                    false,
+                    point(row),
+                    row.check().function().words(),
+                    row.asBuilt().shows(),
+                    Figures.range(row),
+                    label(row));
+        }
+        lines.addAll(table.lines(emphasis));
+    }
+
+    private void comparedTable() {
+        List<Compared> moved = outcome.moved();
+        lines.add("");
+        lines.add(emphasis.strong(
+                WORDS.say("table.moved", moved.size(), outcome.readings().size())));
+        TextTable table = new TextTable(
+                TextTable.Column.left(""),
+                TextTable.Column.left(WORDS.say("head.point")),
+                TextTable.Column.left(WORDS.say("head.function")),
+                TextTable.Column.right(WORDS.say("head.range")),
+                TextTable.Column.right(WORDS.say("head.built")),
+                TextTable.Column.right(WORDS.say("head.supposed")),
+                TextTable.Column.right(WORDS.say("head.moved")),
+                TextTable.Column.left(WORDS.say("head.where")));
+        for (Compared row : outcome.readings()) {
+            boolean tells = !row.tooCloseToTell();
+            table.row(
+                    tells,
+                    tells ? MOVED : CLOSE,
+                    point(row),
+                    row.check().function().words(),
+                    Figures.range(row),
+                    row.asBuilt().shows(),
+                    row.asSupposed().shows(),
+                    moved(row),
+                    label(row));
+        }
+        lines.addAll(table.lines(emphasis));
+        paragraph(WORDS.say("table.signs", MOVED, CLOSE));
+    }
+
+    private void fuses() {
+        if (outcome.fuses().isEmpty() || !outcome.question().arrangement().powerOn()) {
+            return;
+        }
+        heading("table.fuses");
+        TextTable table = new TextTable(
+                TextTable.Column.left(WORDS.say("head.fuse")),
+                TextTable.Column.left(WORDS.say("head.marked")),
+                TextTable.Column.left(WORDS.say("head.fitted")),
+                TextTable.Column.right(WORDS.say("head.carries")),
+                TextTable.Column.left(WORDS.say("head.becomes")));
+        for (FuseFate fuse : outcome.fuses()) {
+            boolean there = isThere(fuse.state());
+            table.row(
+                    fuse.state() != FuseFate.State.INTACT,
+                    fuse.part(),
+                    link(fuse.marked()),
+                    there ? fuse.wrongLink() ? link(fuse.fitted()) : WORDS.say("fuse.same") : "-",
+                    there ? figure(fuse.amps(), Unit.AMPERE) : "-",
+                    becomes(fuse));
+        }
+        lines.addAll(table.lines(emphasis));
+    }
+
+    private static boolean isThere(FuseFate.State state) {
+        return switch (state) {
+            case INTACT, MELTS, MAY_MELT -> true;
+            case BLOWN, MISSING, PULLED -> false;
+        };
+    }
+
+    private static String becomes(FuseFate fuse) {
+        FuseFate.Between seconds = fuse.seconds();
+        if (seconds == null) {
+            return fuse.state().words();
+        }
+        return Double.isInfinite(seconds.most())
+                ? WORDS.say("fuse.from", fuse.state().words(), Times.of(seconds.least()))
+                : WORDS.say("fuse.in", fuse.state().words(), Times.between(seconds.least(), seconds.most()));
+    }
+
+    private void stresses() {
+        if (outcome.stresses().isEmpty()) {
+            return;
+        }
+        heading("table.stresses");
+        TextTable table = new TextTable(
+                TextTable.Column.left(WORDS.say("head.part")),
+                TextTable.Column.left(WORDS.say("head.what")),
+                TextTable.Column.right(WORDS.say("head.supposed")),
+                TextTable.Column.right(WORDS.say("head.rating")),
+                TextTable.Column.right(WORDS.say("head.times")));
+        for (Stress stress : outcome.stresses().stream().limit(MOST_STRESSES).toList()) {
+            Unit unit = stress.strain().unit();
+            table.row(
+                    false,
+                    stress.part(),
+                    what(stress),
+                    figure(stress.value(), unit),
+                    figure(stress.limit(), unit),
+                    String.format(Locale.ROOT, "%.1f", stress.ratio()));
+        }
+        lines.addAll(table.lines(emphasis));
+        int left = outcome.stresses().size() - MOST_STRESSES;
+        if (left > 0) {
+            lines.add(WORDS.say("table.more", left));
+        }
+    }
+
+    private static String what(Stress stress) {
+        if (stress.place().isEmpty()) {
+            return stress.strain().words();
+        }
+        return stress.strain() == Strain.WINDING_CURRENT
+                ? stress.strain().words() + " " + stress.place()
+                : WORDS.say("stress.pin", stress.strain().words(), stress.place());
+    }
+
+    private void notes() {
+        List<Doubt> notes = outcome.doubts().stream()
+                .filter(d -> d.severity() != Doubt.Severity.DANGER)
+                .toList();
+        if (notes.isEmpty()) {
+            return;
+        }
+        heading("table.notes");
+        for (Doubt note : notes) {
+            String before = note.severity() == Doubt.Severity.DOUBTFUL ? "? " : "- ";
+            lines.addAll(Paragraph.hanging(before, note.text(), TextTable.WIDTH));
+        }
+    }
+
+    private void heading(String key) {
+        lines.add("");
+        lines.add(emphasis.strong(WORDS.say(key)));
+    }
+
+    private void paragraph(String text) {
+        lines.addAll(Paragraph.lines(text, TextTable.WIDTH));
+    }
+
+    private String point(Compared row) {
+        return Pairs.name(outcome.question().healthy(), row.check());
+    }
+
+    private String label(Compared row) {
+        return outcome.question()
+                .healthy()
+                .point(row.check().from())
+                .map(TestPoint::label)
+                .orElse("");
+    }
+
+    /** Enough figures to rank by, not more than the spread deserves. */
+    private static String moved(Compared row) {
+        double moved = row.moved();
+        if (moved >= 10_000) {
+            return WORDS.say("moved.over");
+        }
+        return String.format(Locale.ROOT, moved < 10 ? "%.1f" : "%.0f", moved);
+    }
+
+    private static String link(FuseLink link) {
+        return figure(link.ratedAmps().si(), Unit.AMPERE) + " "
+                + WORDS.say(link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick");
+    }
+
+    private static String figure(double si, Unit unit) {
+        return Notation.format(new Quantity(si, unit), 2);
+    }
+}

@@ -1,0 +1,51 @@
+package fusetale.report;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+
+/**
+ * The typefaces, Atkinson Hyperlegible Next and Barlow Semi Condensed, both under the SIL Open Font License 1.1 (its text
+ * lies beside the files).
+ */
+final class Type {
+    /** Sentences. */
+    static final Type WORDS = new Type("AtkinsonHyperlegibleNext_400Regular");
+
+    /** Headings. */
+    static final Type HEADING = new Type("AtkinsonHyperlegibleNext_600SemiBold");
+
+    /** Danger. */
+    static final Type SHOUT = new Type("AtkinsonHyperlegibleNext_700Bold");
+
+    /** Tables, tick labels. */
+    static final Type TABLE = new Type("BarlowSemiCondensed_500Medium");
+
+    /** Names in tables. */
+    static final Type TABLE_NAME = new Type("BarlowSemiCondensed_600SemiBold");
+
+    /** Figures that matter. */
+    static final Type TABLE_FIGURE = new Type("BarlowSemiCondensed_700Bold");
+
+    private final Font face;
+
+    private Type(String file) {
+        try (InputStream in = Type.class.getResourceAsStream("fonts/" + file + ".ttf")) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks the typeface " + file);
+            }
+            face = Font.createFont(Font.TRUETYPE_FONT, in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (FontFormatException e) {
+            throw new IllegalStateException("the jar holds a damaged typeface " + file, e);
+        }
+    }
+
+    /** This face at a size in pixels of the picture. */
+    Font at(double pixels) {
+        return face.deriveFont((float) pixels);
+    }
+}
