@@ -50,6 +50,7 @@ final class Shooting {
         this.layout = stepper.layout;
         this.settings = settings;
         this.stopped = stopped;
+        stepper.accuracy(settings.accuracy());
         this.start = new Keep(stepper);
         this.end = new Keep(stepper);
     }
