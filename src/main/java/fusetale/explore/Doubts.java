@@ -50,7 +50,7 @@ final class Doubts {
             mayMelt();
         }
         wrongLinks();
-        remarks.forEach(r -> add(Doubt.Severity.DOUBTFUL, WORDS.say("remark", capital(r))));
+        remarks.forEach(r -> add(Doubt.Severity.DOUBTFUL, WORDS.say("remark", r)));
         if (powerOn) {
             charges();
         }

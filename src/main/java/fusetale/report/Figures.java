@@ -20,6 +20,8 @@ final class Figures {
     /** Less than this is rounding of the solver, whatever the unit. */
     private static final double NOTHING = 1e-10;
 
+    private static final String OVER_RANGE = "OL";
+
     private Figures() {}
 
     /** A pure number without trailing zeros, three digits at most. */
@@ -30,51 +32,36 @@ final class Figures {
                 .toPlainString();
     }
 
-    /** {@code 4.70 kohm}, {@code 47.2 A}, {@code 0.00 V}. */
-    static String of(double value, Unit unit) {
-        if (Double.isInfinite(value)) {
-            return "OL";
-        }
-        int thousand = Math.abs(value) < NOTHING ? 0 : (int) Math.floor(Math.log10(Math.abs(value) * 1.0005) / 3);
+    /** {@code 47.2 A}, {@code 0.00 V}: three digits of the larger of a value and what it stands beside. */
+    static String beside(double value, double other, Unit unit) {
+        double size = Math.max(Math.abs(value), Math.abs(other));
+        int thousand = size < NOTHING ? 0 : (int) Math.floor(Math.log10(size * 1.0005) / 3);
         // A repairer reads 0.58 V rather than 580 mV: volts and amperes keep their unit down to a hundredth.
-        if (thousand < 0 && Math.abs(value) >= 0.01) {
+        if (thousand < 0 && size >= 0.01) {
             thousand = 0;
         }
         int index = Math.max(0, Math.min(PREFIXES.length() - 1, thousand + NO_PREFIX));
-        double scaled = Math.abs(value) < NOTHING ? 0 : value / Math.pow(1000, index - NO_PREFIX);
-        double size = Math.abs(scaled);
-        int decimals = size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2;
+        double scale = Math.pow(1000, index - NO_PREFIX);
+        int decimals = size / scale >= 99.95 ? 0 : size / scale >= 9.995 ? 1 : 2;
         String prefix = index == NO_PREFIX ? "" : PREFIXES.substring(index, index + 1);
-        return String.format(Locale.ROOT, "%." + decimals + "f %s%s", scaled, prefix, unit.symbol())
-                .trim();
-    }
-
-    /** {@code 0.050 to 0.80 s}, {@code 12 s or more}, in words a person says. */
-    static String seconds(double value) {
-        if (value < 1) {
-            return String.format(Locale.ROOT, value < 0.1 ? "%.3f s" : "%.2f s", value);
-        }
-        if (value < 120) {
-            return plain(Double.parseDouble(plain2(value))) + " s";
-        }
-        return value < 7200 ? plain2(value / 60) + " min" : plain2(value / 3600) + " h";
+        String figure = String.format(Locale.ROOT, "%." + decimals + "f", value / scale);
+        // no minus before a zero
+        return figure.replaceFirst("^-(?=[0.]+$)", "") + " " + prefix + unit.symbol();
     }
 
     /** A value with the digits and prefix of a reading beside it, so that a column lines up. */
     static String like(Reading beside, double value) {
         Matcher shown = DISPLAY.matcher(beside.shows());
         if (Double.isInfinite(value)) {
-            return "OL";
+            return OVER_RANGE;
         }
         if (beside.overRange() || !shown.matches()) {
-            return of(value, beside.check().function().unit());
+            return beside(value, value, beside.check().function().unit());
         }
         String decimals = shown.group(3);
         String unit = shown.group(4).trim();
-        String base = beside.check().function().unit().symbol();
-        double scale = unit.length() > base.length() ? prefixScale(unit.charAt(0)) : 1;
         return String.format(
-                Locale.ROOT, "%." + (decimals == null ? 0 : decimals.length()) + "f %s", value / scale, unit);
+                Locale.ROOT, "%." + (decimals == null ? 0 : decimals.length()) + "f %s", value / scale(unit), unit);
     }
 
     /** What healthy machines show of a reading, with the digits of the reading as built. */
@@ -86,15 +73,9 @@ final class Figures {
         return low.equals(high) ? low : (sameUnit ? low.substring(0, space) : low) + " to " + high;
     }
 
-    private static double prefixScale(char prefix) {
-        int index = PREFIXES.indexOf(prefix == 'µ' || prefix == 'u' ? 'μ' : prefix);
+    /** 1000 for kΩ, 0.001 for mV, 1 for V. */
+    private static double scale(String unit) {
+        int index = unit.length() < 2 ? -1 : PREFIXES.indexOf(unit.charAt(0));
         return index < 0 ? 1 : Math.pow(1000, index - NO_PREFIX);
-    }
-
-    private static String plain2(double value) {
-        return new BigDecimal(value)
-                .round(new MathContext(2))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -33,7 +33,14 @@ final class Paragraph {
         return lines;
     }
 
-    /** The same with something before the first line and as many blanks before the others. */
+    /** As much as fits a line, with an ellipsis where it is cut. */
+    static String cut(String text, int width) {
+        return length(text) <= width
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, width - 1)).stripTrailing() + "…";
+    }
+
+    /** Breaks like {@link #lines} with something before the first line and as many blanks before the others. */
     static List<String> hanging(String before, String text, int width) {
         List<String> lines = new ArrayList<>();
         String start = before;

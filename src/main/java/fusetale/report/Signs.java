@@ -35,7 +35,7 @@ final class Signs {
 
     /** A hollow diamond: supposed, but too close to tell. */
     static void hollowDiamond(Graphics2D g, double x, double y, Color ground) {
-        Shape shape = diamond(x, y, DIAMOND_RADIUS - 1);
+        Shape shape = diamond(x, y, DIAMOND_RADIUS + 1.5);
         g.setColor(ground);
         g.fill(shape);
         g.setColor(Ink.MARKER_LINE);

@@ -300,8 +300,10 @@ public final class SupposePicture {
         boolean steady =
                 Math.abs(trace.asBuilt().mean()) > 0.2 * trace.asBuilt().rms();
         ToDoubleFunction<Waveform> size = steady ? Waveform::mean : Waveform::rms;
-        String supposed = Figures.of(size.applyAsDouble(trace.asSupposed()), trace.unit());
-        String built = Figures.of(size.applyAsDouble(trace.asBuilt()), trace.unit());
+        double then = size.applyAsDouble(trace.asSupposed());
+        double before = size.applyAsDouble(trace.asBuilt());
+        String supposed = Figures.beside(then, before, trace.unit());
+        String built = Figures.beside(before, then, trace.unit());
         Font strong = Type.TABLE_FIGURE.at(16);
         Font plain = Type.TABLE.at(16);
         pen.writeEndingAt(supposed, strong, Ink.MARKER_LINE, right, y);

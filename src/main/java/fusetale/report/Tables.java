@@ -85,11 +85,12 @@ public final class Tables {
     private void healthyTable() {
         heading("table.healthy");
         TextTable table = new TextTable(
-                TextTable.Column.left(WORDS.say("head.point")),
-                TextTable.Column.left(WORDS.say("head.function")),
-                TextTable.Column.right(WORDS.say("head.shows")),
-                TextTable.Column.right(WORDS.say("head.range")),
-                TextTable.Column.left(WORDS.say("head.where")));
+                        TextTable.Column.left(WORDS.say("head.point")),
+                        TextTable.Column.left(WORDS.say("head.function")),
+                        TextTable.Column.right(WORDS.say("head.shows")),
+                        TextTable.Column.right(WORDS.say("head.range")),
+                        TextTable.Column.left(WORDS.say("head.where")))
+                .cuttingLast();
         for (Compared row : outcome.readings()) {
             table.row(
                     false,
@@ -108,14 +109,15 @@ public final class Tables {
         lines.add(emphasis.strong(
                 WORDS.say("table.moved", moved.size(), outcome.readings().size())));
         TextTable table = new TextTable(
-                TextTable.Column.left(""),
-                TextTable.Column.left(WORDS.say("head.point")),
-                TextTable.Column.left(WORDS.say("head.function")),
-                TextTable.Column.right(WORDS.say("head.range")),
-                TextTable.Column.right(WORDS.say("head.built")),
-                TextTable.Column.right(WORDS.say("head.supposed")),
-                TextTable.Column.right(WORDS.say("head.moved")),
-                TextTable.Column.left(WORDS.say("head.where")));
+                        TextTable.Column.left(""),
+                        TextTable.Column.left(WORDS.say("head.point")),
+                        TextTable.Column.left(WORDS.say("head.function")),
+                        TextTable.Column.right(WORDS.say("head.range")),
+                        TextTable.Column.right(WORDS.say("head.built")),
+                        TextTable.Column.right(WORDS.say("head.supposed")),
+                        TextTable.Column.right(WORDS.say("head.moved")),
+                        TextTable.Column.left(WORDS.say("head.where")))
+                .cuttingLast();
         for (Compared row : outcome.readings()) {
             boolean tells = !row.tooCloseToTell();
             table.row(
@@ -179,10 +181,11 @@ public final class Tables {
             return;
         }
         heading("table.stresses");
+        boolean healthy = outcome.question().supposition().faults().isEmpty();
         TextTable table = new TextTable(
                 TextTable.Column.left(WORDS.say("head.part")),
                 TextTable.Column.left(WORDS.say("head.what")),
-                TextTable.Column.right(WORDS.say("head.supposed")),
+                TextTable.Column.right(WORDS.say(healthy ? "head.built" : "head.supposed")),
                 TextTable.Column.right(WORDS.say("head.rating")),
                 TextTable.Column.right(WORDS.say("head.times")));
         for (Stress stress : outcome.stresses().stream().limit(MOST_STRESSES).toList()) {
@@ -260,7 +263,11 @@ public final class Tables {
                 + WORDS.say(link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick");
     }
 
+    /** Two digits; less than half a milliampere through a fuse is nothing. */
     private static String figure(double si, Unit unit) {
+        if (unit == Unit.AMPERE && Math.abs(si) < 5e-4) {
+            return "0 A";
+        }
         return Notation.format(new Quantity(si, unit), 2);
     }
 }

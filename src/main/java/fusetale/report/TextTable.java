@@ -1,17 +1,22 @@
 package fusetale.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
-/** A table as plain text, columns two blanks apart, at most {@value #WIDTH} wide: the last column gives way and breaks. */
+/** A table as plain text, columns two blanks apart, at most {@value #WIDTH} wide: the last column gives way. */
 final class TextTable {
     /** Most columns of a line. */
     static final int WIDTH = 100;
 
     private static final String GAP = "  ";
 
+    /** Columns that the last one keeps where it has more to say. */
+    private static final int LEAST = 8;
+
     private final List<Column> columns;
     private final List<Row> rows = new ArrayList<>();
+    private boolean cut;
 
     TextTable(Column... columns) {
         this.columns = List.of(columns);
@@ -44,6 +49,12 @@ final class TextTable {
         rows.add(new Row(List.of(cells), strong));
     }
 
+    /** Cuts the last column instead of breaking it. */
+    TextTable cuttingLast() {
+        cut = true;
+        return this;
+    }
+
     /** The lines, heading first. */
     List<String> lines(Emphasis emphasis) {
         int[] widths = widths();
@@ -52,13 +63,14 @@ final class TextTable {
         for (Row row : rows) {
             StringBuilder start = new StringBuilder();
             for (int k = 0; k < last; k++) {
-                start.append(padded(
-                                row.cells().get(k), widths[k], columns.get(k).right()))
-                        .append(GAP);
+                String cell = Paragraph.cut(row.cells().get(k), widths[k]);
+                start.append(padded(cell, widths[k], columns.get(k).right())).append(GAP);
             }
             int indent = start.length();
             boolean right = columns.get(last).right();
-            for (String piece : Paragraph.lines(row.cells().get(last), widths[last])) {
+            String text = row.cells().get(last);
+            for (String piece :
+                    cut ? List.of(Paragraph.cut(text, widths[last])) : Paragraph.lines(text, widths[last])) {
                 String line = (start + padded(piece, widths[last], right)).stripTrailing();
                 lines.add(row.strong() ? emphasis.strong(line) : line);
                 start.setLength(0);
@@ -76,12 +88,22 @@ final class TextTable {
                 widths[k] = Math.max(widths[k], Paragraph.length(row.cells().get(k)));
             }
         }
-        int others = 0;
-        for (int k = 0; k < last; k++) {
-            others += widths[k] + GAP.length();
+        int over = Arrays.stream(widths).sum() + last * GAP.length() - WIDTH;
+        if (over > 0) {
+            int given = Math.min(over, widths[last] - LEAST);
+            widths[last] -= Math.max(0, given);
+            // names so long that not even that is enough are cut themselves
+            widths[widest(widths)] -= over - Math.max(0, given);
         }
-        widths[last] = Math.max(8, Math.min(widths[last], WIDTH - others));
         return widths;
+    }
+
+    private static int widest(int[] widths) {
+        int widest = 0;
+        for (int k = 1; k < widths.length; k++) {
+            widest = widths[k] > widths[widest] ? k : widest;
+        }
+        return widest;
     }
 
     private static String padded(String text, int width, boolean right) {

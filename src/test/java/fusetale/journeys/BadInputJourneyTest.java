@@ -1,0 +1,204 @@
+package fusetale.journeys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Collections;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is put in, the answer is a sentence and exit code 2, never a stack trace. */
+class BadInputJourneyTest {
+    private static final String FIRST_LIGHT = "circuits/first-light.yaml";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void misspeltKeyIsNamedWithItsLineAndTheNearestSpelling() throws IOException {
+        Typed typed = changed("tolerance: -20..+50 %", "toleranse: -20..+50 %");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("machine.yaml:").contains("toleranse").contains("nearest: 'tolerance'");
+    }
+
+    @Test
+    void wrongUnitIsNamed() throws IOException {
+        Typed typed = changed("volts: 25 V", "volts: 25 ohm");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("25 ohm");
+    }
+
+    @Test
+    void bareNumberWhereAUnitBelongsIsNamed() throws IOException {
+        assertRefused(changed("volts: 25 V", "volts: 25"));
+    }
+
+    @Test
+    void testPointOnANetThatDoesNotExistIsNamed() throws IOException {
+        Typed typed = changed("TP2: {at: lamp,", "TP2: {at: lampp,");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("lampp");
+    }
+
+    @Test
+    void loopOfSourcesIsNamed() throws IOException {
+        Typed typed = changed(
+                "  R1:",
+                "  B1: {is: battery, plus: raw, minus: gnd, volts: 9 V, ohms: 0 ohm}\n"
+                        + "  B2: {is: battery, plus: raw, minus: gnd, volts: 6 V, ohms: 0 ohm}\n  R1:");
+
+        assertRefused(typed);
+    }
+
+    @Test
+    void emptyFileIsRefused() throws IOException {
+        assertRefused(Typed.in("suppose", written(""), "R1=open"));
+    }
+
+    @Test
+    void binaryFileIsRefused() throws IOException {
+        byte[] bytes = new byte[4096];
+        for (int k = 0; k < bytes.length; k++) {
+            bytes[k] = (byte) (k * 37 + 128);
+        }
+        Path file = folder.resolve("machine.yaml");
+        Files.write(file, bytes);
+
+        assertRefused(Typed.in("readings", file.toString()));
+    }
+
+    @Test
+    void fileOfFiftyMegabytesIsRefused() throws IOException {
+        Path file = folder.resolve("machine.yaml");
+        try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
+            large.setLength(50L << 20);
+        }
+
+        assertRefused(Typed.in("inspect", file.toString()));
+    }
+
+    @Test
+    void aliasBombIsRefused() throws IOException {
+        StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
+        for (int k = 1; k < 12; k++) {
+            String aliases = String.join(", ", Collections.nCopies(10, "*a" + (k - 1)));
+            bomb.append("a")
+                    .append(k)
+                    .append(": &a")
+                    .append(k)
+                    .append(" [")
+                    .append(aliases)
+                    .append("]\n");
+        }
+
+        assertRefused(Typed.in("inspect", written(bomb.toString())));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no/such/file.yaml", "circuits"})
+    void whatIsNoFileIsRefused(String file) {
+        assertRefused(Typed.in("readings", file));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "R99=open | R99",
+                "BR1.leg9=short | leg9",
+                "C1=blown | blown",
+                "C1=dried-out:40ohm | 40ohm",
+                "nonsense | nonsense"
+            })
+    void faultThatDoesNotFitIsNamed(String fault, String named) {
+        Typed typed = Typed.in("suppose", FIRST_LIGHT, fault);
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains(named);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--arrangement=F1 outt | nearest: 'F1 out'",
+                "--pull=F9 | no fuse F9",
+                "--lift=BR1.ac9 | ac9",
+                "--clip=raw | --clip takes two names",
+                "--clip=raw,gnt | gnt",
+                "--mains=loud | loud",
+                "--mains=-5 V | -5",
+                "--between=TP3,TP77 | TP77",
+                "--every-pair=BR7 | BR7",
+                "--meter=analog | true rms",
+                "--switch=S1=ajar | ajar",
+                "--power=maybe | maybe",
+                "--draws=0 | --draws",
+                "--no-such-option | --no-such-option"
+            })
+    void optionThatDoesNotFitIsNamed(String option, String named) {
+        Typed typed = Typed.in("readings", FIRST_LIGHT, option);
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains(named);
+    }
+
+    @Test
+    void pictureOfUnknownKindIsRefusedBeforeAnyWork() {
+        Typed typed = Typed.in("suppose", "no-such-file.yaml", "R1=open", "--picture", "a.jpg");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("a .png or a .svg");
+    }
+
+    @Test
+    void pictureIntoAFolderThatDoesNotExistIsRefused() {
+        Typed typed = Typed.in(
+                "suppose",
+                FIRST_LIGHT,
+                "R1=open",
+                "--draws=2",
+                "--picture",
+                folder.resolve("none/a.png").toString());
+
+        assertThat(typed.code()).isEqualTo(2);
+        assertThat(typed.err()).contains("make it first");
+    }
+
+    @Test
+    void supposeWithoutAFaultAsksForOne() {
+        assertRefused(Typed.in("suppose", FIRST_LIGHT));
+    }
+
+    private Typed changed(String from, String to) throws IOException {
+        String text = Files.readString(Path.of(FIRST_LIGHT));
+        assertThat(text).contains(from);
+        return Typed.in("readings", written(text.replace(from, to)));
+    }
+
+    private String written(String text) throws IOException {
+        Path file = folder.resolve("machine.yaml");
+        Files.writeString(file, text, StandardCharsets.UTF_8);
+        return file.toString();
+    }
+
+    private static void assertRefused(Typed typed) {
+        assertThat(typed.code()).as("exit code; said: %s", typed.err()).isEqualTo(2);
+        assertThat(typed.out()).isEmpty();
+        assertThat(typed.err()).isNotBlank();
+        assertThat(Arrays.stream(typed.err().split("\n", -1)))
+                .as("lines of a stack trace")
+                .noneMatch(line -> line.strip().startsWith("at ") || line.contains("Exception"));
+    }
+}
