@@ -5,6 +5,7 @@ import fusetale.explore.Explorer;
 import fusetale.explore.Outcome;
 import fusetale.explore.Progress;
 import fusetale.explore.Question;
+import fusetale.explore.Words;
 
 /**
  * An outcome and how long it took.
@@ -13,19 +14,34 @@ import fusetale.explore.Question;
  * @param milliseconds wall-clock time of the answer
  */
 record Asking(Outcome outcome, double milliseconds) {
+    private static final double PATIENCE_MILLISECONDS = 1000;
+    private static final Words WORDS = Words.of(Asking.class);
+
     /**
      * Asks.
      *
      * @throws Refused where there is no answer
      */
-    static Asking of(Question question) throws Refused {
+    static Asking of(Question question, Console console) throws Refused {
         long start = System.nanoTime();
-        Answer answer = new Explorer(1).answer(question, Progress.SILENT, () -> false);
+        Answer answer = new Explorer(1).answer(question, told(console, start), () -> false);
         double milliseconds = (System.nanoTime() - start) / 1e6;
+        if (milliseconds > PATIENCE_MILLISECONDS) {
+            console.tellProgress("");
+        }
         if (answer instanceof Answer.Answered answered) {
             return new Asking(answered.outcome(), milliseconds);
         }
         Answer.Unanswered none = (Answer.Unanswered) answer;
         throw new Refused(none.why() == Answer.Why.UNUSABLE ? ExitCodes.UNUSABLE : ExitCodes.NO_ANSWER, none.text());
+    }
+
+    /** On a terminal, tells how far it has come where it takes more than a second. */
+    private static Progress told(Console console, long start) {
+        return (done, of) -> {
+            if ((System.nanoTime() - start) / 1e6 > PATIENCE_MILLISECONDS) {
+                console.tellProgress(WORDS.say("progress", done));
+            }
+        };
     }
 }

@@ -16,4 +16,12 @@ record Console(PrintWriter out, PrintWriter err, Emphasis emphasis) {
     void print(List<String> lines) {
         lines.forEach(l -> out.print(l + "\n"));
     }
+
+    /** On a terminal, overwrites the present line of the error stream; elsewhere nothing. */
+    void tellProgress(String text) {
+        if (emphasis == Emphasis.TERMINAL) {
+            err.print("\r\u001B[K" + text);
+            err.flush();
+        }
+    }
 }

@@ -34,7 +34,7 @@ final class Readings implements Callable<Integer> {
     @Override
     public Integer call() throws Refused {
         Circuit circuit = CircuitFiles.read(file, console);
-        Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING));
+        Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING), console);
         if (json) {
             console.out().print(OutcomeJson.readings(asked));
         } else if (csv) {

@@ -62,7 +62,7 @@ final class Suppose implements Callable<Integer> {
         }
         Circuit circuit = CircuitFiles.read(file, console);
         Supposition supposition = supposition(circuit);
-        Asking asked = Asking.of(bench.question(circuit, supposition));
+        Asking asked = Asking.of(bench.question(circuit, supposition), console);
         List<String> clauses = clauses(circuit, supposition);
         SupposePicture drawn = new SupposePicture(
                 asked.outcome(), clauses, Settings.words(asked.outcome().question()));

@@ -2,6 +2,8 @@ package fusetale.explore;
 
 import fusetale.bench.Check;
 import fusetale.bench.Reading;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * One reading as built beside the same as supposed.
@@ -32,5 +34,10 @@ public record Compared(Reading asBuilt, Reading asSupposed, HealthyRange healthy
     /** Whether the difference is lost in what healthy machines and the meter may stray. */
     public boolean tooCloseToTell() {
         return moved < 1;
+    }
+
+    /** How far it moved in two figures, so that readings of one rail are not ranked by their last digit. */
+    double movedInTwoFigures() {
+        return new BigDecimal(moved).round(new MathContext(2)).doubleValue();
     }
 }

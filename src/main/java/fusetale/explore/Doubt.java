@@ -14,6 +14,8 @@ public record Doubt(Severity severity, String text) {
         /** The figures may mislead. */
         DOUBTFUL,
         /** Good to know. */
-        NOTE
+        NOTE,
+        /** To be minded on a healthy machine too. */
+        CAUTION
     }
 }

@@ -7,10 +7,13 @@ import fusetale.circuit.Fuse;
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -18,6 +21,9 @@ import java.util.stream.Collectors;
 final class Doubts {
     /** A part past this multiple of its rating is taken as lost within ten minutes where nothing melts before. */
     private static final double LOST_BEYOND = 2;
+
+    /** A reading so many times the meter's accuracy is one that somebody would go by. */
+    private static final double LARGE_AGAINST_ACCURACY = 20;
 
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -28,17 +34,20 @@ final class Doubts {
     private final Settled settled;
     private final List<Stress> over;
     private final List<Stress> overAsBuilt;
+    private final List<Compared> compared;
 
     /**
      * Of a machine as supposed.
      *
      * @param over its figures past their rating, worst first
      * @param overAsBuilt those of the healthy machine
+     * @param compared its readings
      */
-    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt) {
+    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt, List<Compared> compared) {
         this.settled = settled;
         this.over = over;
         this.overAsBuilt = overAsBuilt;
+        this.compared = compared;
     }
 
     /** Everything, the gravest first; equal ones in the order found. */
@@ -63,19 +72,43 @@ final class Doubts {
         if (lost.isEmpty()) {
             return;
         }
-        List<Settled.Carrying> holding = settled.held().stream()
-                .filter(c -> !c.melting().surelyHolds() || isOverMarking(c))
-                .toList();
         String parts = lost.stream().limit(2).map(Doubts::against).collect(Collectors.joining(WORDS.say("and")));
-        if (holding.isEmpty()) {
-            add(Doubt.Severity.DANGER, WORDS.say("danger.nothing-melts", capital(parts)));
-            return;
-        }
-        for (Settled.Carrying fuse : holding) {
+        Optional<Settled.Carrying> holding = settled.mostOverloaded().filter(c -> over(c) > 1);
+        add(
+                Doubt.Severity.DANGER,
+                holding.map(c -> WORDS.say("danger.may-hold", holds(c.fuse()), holdingTime(c.melting()), parts))
+                        .orElseGet(() -> WORDS.say("danger.nothing-melts", capital(parts))));
+        unmoved();
+    }
+
+    /** Readings that look healthy beside others of the same points that do not: they would mislead. */
+    private void unmoved() {
+        List<Compared> misleading = compared.stream()
+                .filter(row -> row.tooCloseToTell() && !row.asSupposed().overRange())
+                .filter(row -> Math.abs(row.asSupposed().value())
+                        > LARGE_AGAINST_ACCURACY * row.asSupposed().halfWidth())
+                .filter(row -> compared.stream().anyMatch(other -> !other.tooCloseToTell() && samePoints(row, other)))
+                .toList();
+        if (!misleading.isEmpty()) {
+            Compared first = misleading.get(0);
             add(
-                    Doubt.Severity.DANGER,
-                    WORDS.say("danger.may-hold", holds(fuse.fuse()), holdingTime(fuse.melting()), parts));
+                    Doubt.Severity.NOTE,
+                    WORDS.say(
+                            misleading.size() == 1 ? "unmoved" : "unmoved.more",
+                            first.check().from(),
+                            first.check().function().words(),
+                            first.asSupposed().shows(),
+                            misleading.size() - 1));
         }
+    }
+
+    private static boolean samePoints(Compared one, Compared other) {
+        return one.check().from().equals(other.check().from())
+                && one.check().to().equals(other.check().to());
+    }
+
+    private static double over(Settled.Carrying c) {
+        return c.amps().rms() / c.fuse().marked().ratedAmps().si();
     }
 
     /** Far past its rating, and not because the healthy machine already is. */
@@ -88,10 +121,6 @@ final class Doubts {
                 .findFirst()
                 .orElse(0);
         return stress.ratio() > LOST_BEYOND && stress.ratio() > 1.2 * asBuilt;
-    }
-
-    private static boolean isOverMarking(Settled.Carrying c) {
-        return c.amps().rms() > c.fuse().marked().ratedAmps().si();
     }
 
     private void melted(Settled.Carrying c) {
@@ -142,7 +171,7 @@ final class Doubts {
                     ? WORDS.say("charge.never")
                     : WORDS.say("charge.after", Times.of(charge.seconds()));
             add(
-                    Doubt.Severity.NOTE,
+                    Doubt.Severity.CAUTION,
                     WORDS.say(
                             "charge",
                             charge.part(),
@@ -158,12 +187,12 @@ final class Doubts {
 
     /** "winding sol of T101 carries 47 A against its 4 A rating". */
     private static String against(Stress s) {
-        String key = s.strain() == Strain.WINDING_CURRENT ? "against.winding" : "against";
-        String part =
-                s.place().isEmpty() || s.strain() == Strain.WINDING_CURRENT ? s.part() : s.part() + "." + s.place();
+        String key = s.strain() == Strain.WINDING_CURRENT
+                ? "against.winding"
+                : s.place().isEmpty() ? "against" : "against.pin";
         return WORDS.say(
                 key,
-                part,
+                s.part(),
                 s.place(),
                 s.strain().words(),
                 figure(s.value(), s.strain().unit()),
@@ -202,7 +231,7 @@ final class Doubts {
     }
 
     private static String joules(double joules) {
-        return Notation.format(new Quantity(joules, Unit.RATIO), 2).replaceAll("[ %×]", "") + " J";
+        return new BigDecimal(joules).round(new MathContext(2)).toPlainString() + " J";
     }
 
     private static String figure(double si, Unit unit) {

@@ -201,12 +201,13 @@ public final class Explorer {
         boolean powerOn = question.arrangement().powerOn();
         List<Stress> over = powerOn ? over(settled) : List.of();
         List<Stress> overAsBuilt = powerOn ? over(baseline.settled()) : List.of();
-        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt).inOrder(seen.remarks(), powerOn);
+        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
                 question,
                 compared.stream()
-                        .sorted(Comparator.comparingDouble(Compared::moved).reversed())
+                        .sorted(Comparator.comparingDouble(Compared::movedInTwoFigures)
+                                .reversed())
                         .toList(),
                 Fates.of(question, settled),
                 over,

@@ -7,7 +7,8 @@ import java.util.List;
  * What would happen and what would the meter say.
  *
  * @param question what was asked
- * @param readings as built beside as supposed, those that moved most first; ties in the order asked
+ * @param readings as built beside as supposed, those that moved most first; those alike in two figures in the
+ *     order asked
  * @param fuses every fuse in the order of the circuit file
  * @param stresses figures past their rating as supposed, the furthest past first; fuses are not among them
  * @param traces waveforms of the points that moved most; empty with the power off

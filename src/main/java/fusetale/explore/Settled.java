@@ -13,6 +13,7 @@ import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
@@ -50,6 +51,13 @@ record Settled(Machine machine, Seen seen, List<Carrying> melted, List<Carrying>
         boolean surelyMelts() {
             return melting.surelyMeltedAfter(FuseFate.CERTAIN_SECONDS);
         }
+    }
+
+    /** The fuse still in place that carries most for what its marking asks for. */
+    Optional<Carrying> mostOverloaded() {
+        return held.stream()
+                .max(Comparator.comparingDouble(
+                        c -> c.amps().rms() / c.fuse().marked().ratedAmps().si()));
     }
 
     /**

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Chooses the waveforms worth showing: of the points that moved most, and of the fuse that carries most past its rating. A
+ * Chooses the waveforms worth showing: of the points that moved most (of one, where none moved), and of the fuse that carries most past its rating. A
  * point whose two waveforms look like those of one already chosen is passed over.
  */
 final class Traces {
@@ -39,13 +39,13 @@ final class Traces {
         List<Integer> ranked = IntStream.range(0, compared.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(
-                                (Integer k) -> compared.get(k).moved())
+                                (Integer k) -> compared.get(k).movedInTwoFigures())
                         .reversed())
                 .toList();
         List<Trace> fuses = fuseCurrent();
         int room = question.options().traces() - fuses.size();
         for (int k : ranked) {
-            if (chosen.size() >= room) {
+            if (chosen.size() >= room || (!chosen.isEmpty() && compared.get(k).tooCloseToTell())) {
                 break;
             }
             consider(k);
@@ -73,9 +73,7 @@ final class Traces {
     private List<Trace> fuseCurrent() {
         Settled.Carrying fuse = settled.melted().stream()
                 .findFirst()
-                .or(() -> settled.held().stream()
-                        .filter(c -> !c.melting().surelyHolds())
-                        .findFirst())
+                .or(() -> settled.mostOverloaded().filter(c -> !c.melting().surelyHolds()))
                 .orElse(null);
         if (fuse == null || question.options().traces() < 2) {
             return List.of();

@@ -37,6 +37,7 @@ public final class SupposePicture {
     private static final double LEAST_WAVES_HEIGHT = 236;
     private static final double MOST_WAVES_HEIGHT = 340;
     private static final double INSET = 18;
+    private static final int MOST_CONSEQUENCES = 2;
 
     private static final double FUNCTION_X = 296;
     private static final double STRIP_X = 372;
@@ -155,47 +156,66 @@ public final class SupposePicture {
         g.fill(path);
     }
 
-    /** The gravest two things to know: danger hatched, others plain. */
+    /** The gravest two things to know, danger hatched, others plain; where there is nothing grave, what moved most. */
     private double paintConsequences(Graphics2D g, Pen pen, double top) {
         double y = top;
-        int shown = 0;
-        for (Doubt doubt : outcome.doubts()) {
-            if (shown == 2) {
-                break;
-            }
-            shown++;
-            Font font = Type.HEADING.at(17);
-            double x = MARGIN;
-            if (doubt.severity() == Doubt.Severity.DANGER) {
-                String shout = WORDS.say("picture.danger");
-                double width = Pen.width(shout, Type.SHOUT.at(17));
-                Signs.hatch(g, new Rectangle2D.Double(x, y - 20, 28, 28));
-                g.setColor(Ink.DANGER_GROUND);
-                g.fill(new Rectangle2D.Double(x + 28, y - 20, width + 22, 28));
-                pen.write(shout, Type.SHOUT.at(17), Ink.DANGER_TEXT, x + 39, y);
-                x += width + 64;
-            } else {
-                font = Type.WORDS.at(17);
-            }
-            List<String> lines = Pen.lines(doubt.text(), font, RIGHT - x);
-            for (int i = 0; i < lines.size() && i < 2; i++) {
-                String line =
-                        i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
-                pen.write(line, font, Ink.INK, x, y);
-                y += 24;
-            }
-            y += 8;
+        List<Doubt> told = outcome.doubts().stream()
+                .filter(d -> d.severity() != Doubt.Severity.CAUTION)
+                .limit(MOST_CONSEQUENCES)
+                .toList();
+        if (told.isEmpty()) {
+            return paintLines(pen, furthest(), Type.WORDS.at(17), MARGIN, y) - 32;
         }
-        return shown == 0 ? top - 24 : y - 24;
+        for (Doubt doubt : told) {
+            boolean danger = doubt.severity() == Doubt.Severity.DANGER;
+            double x = danger ? paintShout(g, pen, y) : MARGIN;
+            y = paintLines(pen, doubt.text(), danger ? Type.HEADING.at(17) : Type.WORDS.at(17), x, y);
+        }
+        return y - 32;
+    }
+
+    private static double paintShout(Graphics2D g, Pen pen, double y) {
+        String shout = WORDS.say("picture.danger");
+        double width = Pen.width(shout, Type.SHOUT.at(17));
+        Signs.hatch(g, new Rectangle2D.Double(MARGIN, y - 20, 28, 28));
+        g.setColor(Ink.DANGER_GROUND);
+        g.fill(new Rectangle2D.Double(MARGIN + 28, y - 20, width + 22, 28));
+        pen.write(shout, Type.SHOUT.at(17), Ink.DANGER_TEXT, MARGIN + 39, y);
+        return MARGIN + width + 64;
+    }
+
+    /** Writes at most two lines; gives where the next text goes. */
+    private static double paintLines(Pen pen, String text, Font font, double x, double top) {
+        List<String> lines = Pen.lines(text, font, RIGHT - x);
+        double y = top;
+        for (int i = 0; i < lines.size() && i < 2; i++) {
+            String line = i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
+            pen.write(line, font, Ink.INK, x, y);
+            y += 24;
+        }
+        return y + 8;
+    }
+
+    private String furthest() {
+        if (outcome.moved().isEmpty()) {
+            return WORDS.say("picture.none-moved");
+        }
+        Compared first = outcome.readings().get(0);
+        return WORDS.say(
+                "picture.furthest",
+                first.check().from(),
+                first.check().function().words(),
+                first.asSupposed().shows(),
+                first.asBuilt().shows());
     }
 
     /** Paints the paper of readings, as high as it needs and the room allows; gives its bottom. */
     private double paintStrip(Graphics2D g, Pen pen, double top, double lowest) {
         double first = top + 66;
         double below = StripChart.SCALE_HEIGHT + 30;
-        List<Compared> all = outcome.readings();
+        List<Alike> all = Alike.gathered(outcome.readings());
         int fit = (int) ((lowest - first - below) / ROW_HEIGHT);
-        List<Compared> rows = all.subList(0, Math.min(fit, all.size()));
+        List<Alike> rows = all.subList(0, Math.min(fit, all.size()));
         double rowHeight =
                 Math.max(ROW_HEIGHT, Math.min(ROOMY_ROW_HEIGHT, (lowest - first - below) / Math.max(1, rows.size())));
         double rowsHeight = rows.size() * rowHeight;
@@ -208,12 +228,17 @@ public final class SupposePicture {
         for (int i = 0; i < rows.size(); i++) {
             paintRow(pen, rows.get(i), first + (i + 0.5) * rowHeight + 5.5);
         }
-        StripChart.of(rows)
+        StripChart.of(rows.stream().map(Alike::first).toList())
                 .draw(
                         g,
                         new Rectangle2D.Double(
                                 STRIP_X, first, STRIP_END - STRIP_X, rowsHeight + StripChart.SCALE_HEIGHT));
-        pen.write(left(rows.size()), Type.TABLE.at(15), Ink.SOFT_INK, MARGIN + INSET, bottom - 14);
+        pen.write(
+                left(rows.stream().mapToInt(r -> r.rows().size()).sum()),
+                Type.TABLE.at(15),
+                Ink.SOFT_INK,
+                MARGIN + INSET,
+                bottom - 14);
         return bottom;
     }
 
@@ -260,11 +285,12 @@ public final class SupposePicture {
         pen.writeEndingAt(WORDS.say("picture.supposed-head"), font, Ink.MARKER_LINE, SUPPOSED_END, y);
     }
 
-    private void paintRow(Pen pen, Compared row, double y) {
+    private void paintRow(Pen pen, Alike alike, double y) {
+        Compared row = alike.first();
         boolean tells = !row.tooCloseToTell();
         Font names = Type.TABLE_NAME.at(17);
         Circuit circuit = outcome.question().healthy();
-        String name = Pairs.name(circuit, row.check());
+        String name = alike.names(circuit);
         double x = pen.write(name, names, Ink.INK, MARGIN + INSET, y) + 8;
         String label = circuit.point(row.check().from()).map(TestPoint::label).orElse("");
         Font small = Type.TABLE.at(15);
@@ -285,7 +311,7 @@ public final class SupposePicture {
         double cycle = 1 / outcome.question().healthy().mains().hertz().si();
         int count = outcome.traces().size();
         double gap = 24;
-        double width = (RIGHT - MARGIN - (count - 1) * gap) / Math.max(count, 2);
+        double width = (RIGHT - MARGIN - (count - 1) * gap) / count;
         for (int i = 0; i < count; i++) {
             Trace trace = outcome.traces().get(i);
             double x = MARGIN + i * (width + gap);

@@ -24,6 +24,9 @@ public final class Tables {
     private static final String CLOSE = "◇";
     private static final int MOST_STRESSES = 10;
 
+    /** Less past a rating than this is within what the mains alone does. */
+    private static final double WORTH_TELLING = 1.05;
+
     private final Outcome outcome;
     private final Emphasis emphasis;
     private final List<String> lines = new ArrayList<>();
@@ -63,6 +66,9 @@ public final class Tables {
         stresses();
         notes();
         heading("table.cautions");
+        outcome.doubts().stream()
+                .filter(d -> d.severity() == Doubt.Severity.CAUTION)
+                .forEach(d -> paragraph(d.text()));
         boolean on = outcome.question().arrangement().powerOn();
         paragraph(WORDS.say(on ? "caution.on" : "caution.off"));
         paragraph(WORDS.say("caution.estimates"));
@@ -177,7 +183,10 @@ public final class Tables {
     }
 
     private void stresses() {
-        if (outcome.stresses().isEmpty()) {
+        List<Stress> told = outcome.stresses().stream()
+                .filter(s -> s.ratio() >= WORTH_TELLING)
+                .toList();
+        if (told.isEmpty()) {
             return;
         }
         heading("table.stresses");
@@ -188,7 +197,7 @@ public final class Tables {
                 TextTable.Column.right(WORDS.say(healthy ? "head.built" : "head.supposed")),
                 TextTable.Column.right(WORDS.say("head.rating")),
                 TextTable.Column.right(WORDS.say("head.times")));
-        for (Stress stress : outcome.stresses().stream().limit(MOST_STRESSES).toList()) {
+        for (Stress stress : told.stream().limit(MOST_STRESSES).toList()) {
             Unit unit = stress.strain().unit();
             table.row(
                     false,
@@ -199,7 +208,7 @@ public final class Tables {
                     String.format(Locale.ROOT, "%.1f", stress.ratio()));
         }
         lines.addAll(table.lines(emphasis));
-        int left = outcome.stresses().size() - MOST_STRESSES;
+        int left = told.size() - MOST_STRESSES;
         if (left > 0) {
             lines.add(WORDS.say("table.more", left));
         }
@@ -216,7 +225,7 @@ public final class Tables {
 
     private void notes() {
         List<Doubt> notes = outcome.doubts().stream()
-                .filter(d -> d.severity() != Doubt.Severity.DANGER)
+                .filter(d -> d.severity() == Doubt.Severity.DOUBTFUL || d.severity() == Doubt.Severity.NOTE)
                 .toList();
         if (notes.isEmpty()) {
             return;

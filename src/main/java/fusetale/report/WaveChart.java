@@ -34,8 +34,10 @@ final class WaveChart {
         double low = Math.min(trace.asBuilt().lowest(), trace.asSupposed().lowest());
         double high = Math.max(trace.asBuilt().highest(), trace.asSupposed().highest());
         double step = step(Math.max(high - low, 0.02 * Math.max(Math.abs(high), Math.abs(low))));
-        double bottom = Math.floor(low / step - 0.02) * step;
-        double top = Math.ceil(high / step + 0.02) * step;
+        // what reaches past a round figure by a hair does not deserve the next one
+        double bottom = Math.floor(low / step + 0.06) * step;
+        double top = Math.ceil(high / step - 0.06) * step;
+        top = top > bottom ? top : bottom + step;
         XYPlot plot = new XYPlot(
                 data,
                 new EndsAxis(0, CYCLES * cycleSeconds, WaveChart::time),

@@ -97,7 +97,7 @@ class ExplorerTest {
     @Test
     void readingsComeWithTheFurthestMovedFirst() {
         List<Double> moved = suppose(fault("C1", FailureMode.OPEN)).readings().stream()
-                .map(Compared::moved)
+                .map(Compared::movedInTwoFigures)
                 .toList();
 
         assertThat(moved).isSortedAccordingTo((a, b) -> Double.compare(b, a));
