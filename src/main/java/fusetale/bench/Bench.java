@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * thread.
  *
  * <p>With the power on readings come from the periodic state. The meter's input is part of the circuit: where 10 MΩ would
- * change a reading by 0.02 % or more and by half of the last digit or more, the state is solved again with the meter across
+ * change a reading by 0.02 % or more and by a tenth of the meter's accuracy or more, the state is solved again with the meter across
  * the points. How much it would change is estimated from the resistance between the points with the machine at rest:
  * semiconductors are then off, so it is overestimated rather than underestimated.
  *
@@ -39,13 +39,13 @@ public final class Bench {
     private final Solver solver;
     private final Loading loading;
 
-    private Bench(Circuit circuit, Arrangement arrangement, Meter meter, @Nullable Loading loading) {
+    private Bench(Circuit circuit, Arrangement arrangement, Meter meter) {
         this.circuit = circuit;
         this.arrangement = arrangement;
         this.meter = meter;
         this.modelled = NetworkBuilder.build(circuit, arrangement.conditions());
         this.solver = new Solver(modelled.network());
-        this.loading = loading == null ? new Loading(solver, meter.inputOhms()) : loading;
+        this.loading = new Loading(solver, meter.inputOhms());
     }
 
     /**
@@ -55,12 +55,7 @@ public final class Bench {
      * @throws UnfitArrangement where the arrangement names what the circuit does not have
      */
     public static Bench of(Circuit circuit, Arrangement arrangement, Meter meter) throws UnfitArrangement {
-        return new Bench(arrangement.appliedTo(circuit), arrangement, meter, null);
-    }
-
-    /** The same machine with other values, for which the resistances between points need not be estimated again. */
-    Bench alike(Circuit other, Arrangement otherArrangement) throws UnfitArrangement {
-        return new Bench(otherArrangement.appliedTo(other), otherArrangement, meter, loading);
+        return new Bench(arrangement.appliedTo(circuit), arrangement, meter);
     }
 
     /** The circuit as arranged. */
@@ -116,10 +111,15 @@ public final class Bench {
                 throw new IllegalArgumentException(reason);
             });
         }
-        return arrangement.powerOn() ? powered(checks, near, stopped) : unpowered(checks, stopped);
+        return arrangement.powerOn() ? powered(checks, near, true, stopped) : unpowered(checks, stopped);
     }
 
-    private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
+    /** The same, but with the power on without the meter's load; nothing is refused. */
+    Solved<Seen> lookWithoutLoad(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
+        return arrangement.powerOn() ? powered(checks, near, false, stopped) : unpowered(checks, stopped);
+    }
+
+    private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, boolean loads, BooleanSupplier stopped) {
         PeriodicSettings settings =
                 PeriodicSettings.mains(circuit.mains().hertz().si());
         Solved<PeriodicState> solved = solver.periodicState(settings, near == null ? null : near.state(), stopped);
@@ -131,7 +131,10 @@ public final class Bench {
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
-            Solved<Waveform> volts = loaded.volts(check, node(check.from()), node(check.to()), stopped);
+            int one = node(check.from());
+            int two = node(check.to());
+            Solved<Waveform> volts =
+                    loads ? loaded.volts(check, one, two, stopped) : new Solved.Found<>(state.volts(one, two));
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
                 return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
             }

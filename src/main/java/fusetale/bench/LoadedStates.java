@@ -6,20 +6,22 @@ import fusetale.mna.PeriodicState;
 import fusetale.mna.Solved;
 import fusetale.mna.Solver;
 import fusetale.signal.Waveform;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /** Voltages over a cycle with the meter's input across the points, solved again only where it matters. */
 final class LoadedStates {
     private static final double LOST_RATIO = 2e-4;
+    /** A loss below this part of the meter's own accuracy does not matter either. */
+    private static final double ACCURACY_RATIO = 0.1;
 
     private final Solver solver;
     private final Meter meter;
     private final Loading loading;
     private final PeriodicSettings settings;
     private final PeriodicState bare;
-    private final Map<Long, Waveform> known = new HashMap<>();
+    private final List<Known> known = new ArrayList<>();
 
     LoadedStates(Solver solver, Meter meter, Loading loading, PeriodicSettings settings, PeriodicState bare) {
         this.solver = solver;
@@ -31,19 +33,20 @@ final class LoadedStates {
 
     /**
      * Voltage under the leads of a check: without the meter where it would change the reading by less than 0.02 % or less
-     * than half of the last digit shown.
+     * than a tenth of the meter's accuracy.
      */
     Solved<Waveform> volts(Check check, int one, int two, BooleanSupplier stopped) {
         Waveform without = bare.volts(one, two);
         Reading reading = meter.voltsReading(check, meter.volts(check.function(), without));
-        double lost = loading.lostRatio(one, two);
-        if (lost < LOST_RATIO || lost * Math.abs(reading.value()) < meter.resolution(check, reading.value()) / 2) {
+        double value = Math.abs(reading.value());
+        double allowed = Math.max(LOST_RATIO * value, ACCURACY_RATIO * reading.halfWidth());
+        if (loading.lostRatio(one, two) * value < allowed || nearKnown(one, two, value, allowed)) {
             return new Solved.Found<>(without);
         }
-        long pair = (long) one << 32 | two;
-        Waveform ready = known.get(pair);
-        if (ready != null) {
-            return new Solved.Found<>(ready);
+        for (Known k : known) {
+            if (k.one() == one && k.two() == two) {
+                return new Solved.Found<>(k.volts());
+            }
         }
         Solved<PeriodicState> solved =
                 solver.with(new Norton(one, two, 1 / meter.inputOhms(), 0)).periodicState(settings, bare, stopped);
@@ -51,7 +54,34 @@ final class LoadedStates {
             return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
         }
         Waveform volts = found.value().volts(one, two);
-        known.put(pair, volts);
+        double lost = Math.max(Math.abs(volts.mean() - without.mean()), Math.abs(volts.rms() - without.rms()));
+        known.add(new Known(one, two, volts, lost));
         return new Solved.Found<>(volts);
     }
+
+    /**
+     * Whether a point close by is known to lose little under the meter: at rest the resistance of a rail looks high, its
+     * rectifiers being off; once one point of it has been solved, the others, a coil or a fuse away, need not be.
+     */
+    private boolean nearKnown(int one, int two, double value, double allowed) {
+        for (Known k : known) {
+            if (k.two() == two && k.one() != one && k.lostVolts() < allowed) {
+                double between = loading.lostRatio(one, k.one()) * value;
+                if (k.lostVolts() + between < allowed) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * A pair of points solved with the meter across it.
+     *
+     * @param one node under the red lead
+     * @param two node under the black lead
+     * @param volts voltage between them
+     * @param lostVolts what the meter took away, of mean or r.m.s.
+     */
+    private record Known(int one, int two, Waveform volts, double lostVolts) {}
 }

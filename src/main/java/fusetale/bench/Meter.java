@@ -157,11 +157,6 @@ public record Meter(
         return picked(check, volts).reading(check, volts);
     }
 
-    /** Last digit [V] of the range the meter picks for a voltage. */
-    double resolution(Check check, double volts) {
-        return picked(check, volts).resolution();
-    }
-
     private MeterRange picked(Check check, double value) {
         List<MeterRange> ranges = check.function() == MeterFunction.DC_VOLTS ? directRanges : alternatingRanges;
         for (MeterRange range : ranges) {

@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
  * 2s because about 95 of 100 machines lie within it (root sum of squares: JCGM 100:2008, 5.1.2; mains at its limits: a worst
  * case). With 24 draws s is known to about ±15 %.
  *
- * <p>Cost: draws + 3 looks, each starting from the nominal state; which readings the meter loads is found once. With the
- * power off there is no mains to vary: draws + 1 looks.
+ * <p>Cost: draws + 4 looks, each starting from the nominal state. What the meter's load takes away is worked out for the
+ * nominal machine only, and taken off the others in the same proportion. With the power off there is no mains to vary: draws
+ * + 1 looks.
  *
  * @param nominal what the machine shows with every value as printed and the mains at the arrangement's voltage
  * @param ranges one a check, in their order
@@ -107,39 +108,38 @@ public record Spread(Seen nominal, List<Range> ranges) {
         if (!(nominal instanceof Solved.Found<Seen> found)) {
             return new Solved.Failed<>(((Solved.Failed<Seen>) nominal).reason());
         }
-        return new Drawing(circuit, bench, checks, found.value(), progress, stopped).spread(settings);
+        Seen loaded = found.value();
+        Solved<Seen> plain =
+                arrangement.powerOn() ? bench.lookWithoutLoad(checks, loaded, stopped) : new Solved.Found<>(loaded);
+        if (!(plain instanceof Solved.Found<Seen> bare)) {
+            return new Solved.Failed<>(((Solved.Failed<Seen>) plain).reason());
+        }
+        return new Drawing(circuit, bench, loaded, progress, stopped).spread(settings, bare.value());
     }
 
     /** The work in hand. */
     private static final class Drawing {
         private final Circuit circuit;
         private final Bench bench;
-        private final List<Check> checks;
         private final Seen nominal;
         private final DoubleConsumer progress;
         private final BooleanSupplier stopped;
         private final List<Sample> samples = new ArrayList<>();
         private @Nullable NotSolved failure;
 
-        Drawing(
-                Circuit circuit,
-                Bench bench,
-                List<Check> checks,
-                Seen nominal,
-                DoubleConsumer progress,
-                BooleanSupplier stopped) {
+        Drawing(Circuit circuit, Bench bench, Seen nominal, DoubleConsumer progress, BooleanSupplier stopped) {
             this.circuit = circuit;
             this.bench = bench;
-            this.checks = checks;
             this.nominal = nominal;
             this.progress = progress;
             this.stopped = stopped;
-            for (Reading reading : nominal.readings()) {
-                samples.add(new Sample(reading));
-            }
         }
 
-        Solved<Spread> spread(Settings settings) throws UnfitArrangement {
+        Solved<Spread> spread(Settings settings, Seen bare) throws UnfitArrangement {
+            for (int k = 0; k < nominal.readings().size(); k++) {
+                samples.add(
+                        new Sample(nominal.readings().get(k), bare.readings().get(k)));
+            }
             List<Double> ends = mainsEnds();
             int looks = ends.size() + settings.draws() + 1;
             int done = 1;
@@ -176,13 +176,15 @@ public record Spread(Seen nominal, List<Range> ranges) {
             if (failure != null) {
                 return;
             }
-            Solved<Seen> solved = bench.alike(machine, arrangement).look(checks, nominal, stopped);
+            Bench other = Bench.of(machine, arrangement, bench.meter());
+            List<Check> checks = nominal.readings().stream().map(Reading::check).toList();
+            Solved<Seen> solved = other.lookWithoutLoad(checks, nominal, stopped);
             if (!(solved instanceof Solved.Found<Seen> found)) {
                 failure = ((Solved.Failed<Seen>) solved).reason();
                 return;
             }
             for (int k = 0; k < samples.size(); k++) {
-                samples.get(k).add(found.value().readings().get(k), worstCase);
+                samples.get(k).add(found.value().readings().get(k), bench.meter(), worstCase);
             }
         }
     }
@@ -190,6 +192,7 @@ public record Spread(Seen nominal, List<Range> ranges) {
     /** All that was seen of one check. */
     private static final class Sample {
         private final Reading nominal;
+        private final double kept;
         private double lowest = Double.POSITIVE_INFINITY;
         private double highest = Double.NEGATIVE_INFINITY;
         private int draws;
@@ -198,12 +201,19 @@ public record Spread(Seen nominal, List<Range> ranges) {
         private boolean someOver;
         private boolean someShown;
 
-        Sample(Reading nominal) {
+        Sample(Reading nominal, Reading bare) {
             this.nominal = nominal;
-            add(nominal, true);
+            this.kept = bare.value() == 0 ? 1 : nominal.value() / bare.value();
+            take(nominal, true);
         }
 
-        void add(Reading reading, boolean worstCase) {
+        /** A reading of another machine without the meter's load, which then takes its share. */
+        void add(Reading reading, Meter meter, boolean worstCase) {
+            boolean volts = reading.check().function().powered();
+            take(volts ? meter.voltsReading(reading.check(), reading.value() * kept) : reading, worstCase);
+        }
+
+        private void take(Reading reading, boolean worstCase) {
             if (reading.overRange()) {
                 someOver = true;
                 return;

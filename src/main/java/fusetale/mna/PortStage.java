@@ -11,14 +11,10 @@ import org.jspecify.annotations.Nullable;
  * repeated with them awake where it was wrong.
  */
 final class PortStage {
-    /** Newton has converged in a stage when the last step was below this [V] (the error is then its square over nVt). */
-    static final double STAGE_VOLTS = 3e-6;
-    /** The same at rest, where one solution is the whole answer. */
+    /** At rest, where one solution is the whole answer, Newton has converged when the last step was below this [V]. */
     static final double REST_VOLTS = 1e-10;
     /** What a large voltage adds to that, as a ratio of it. */
     private static final double STEP_RATIO = 1e-9;
-    /** A dormant port may be wrong by so much [V] at its own terminals. */
-    private static final double DORMANT_VOLTS = 1e-6;
     /** A device whose slope times its own port resistance stays below this may sleep: its fixed point contracts so fast. */
     private static final double DORMANT_SLOPE = 0.02;
     /** Above this a sleeper is woken at once. */
@@ -46,7 +42,8 @@ final class PortStage {
     /** Their own states after it. */
     final double[] ownEnd;
 
-    private final double closeVolts;
+    private double closeVolts;
+    private boolean careful;
     private final boolean[] awake;
     private final int[] activePort;
     private final int[] activeDevice;
@@ -81,6 +78,21 @@ final class PortStage {
     private boolean factored;
     /** Newton iterations since the workspace was made. */
     long solves;
+
+    /** Sets the step [V] at which Newton has converged from now on. */
+    void close(double volts) {
+        closeVolts = volts;
+    }
+
+    /** Solves like {@link #solve}, but with everybody awake, from where the ports are, and with fresh slopes throughout. */
+    boolean solveCarefully(Reduction reduction, double seconds) {
+        wakeAll();
+        stagesKnown = 0;
+        careful = true;
+        boolean solved = solve(reduction, seconds, Relaxation.NONE);
+        careful = false;
+        return solved;
+    }
 
     /** What to solve besides the plain stage: for continuation of the operating point. */
     record Relaxation(double shuntSiemens, double sourceRatio) {
@@ -259,7 +271,7 @@ final class PortStage {
             solves++;
             evaluateActive(relaxation.shuntSiemens());
             residual(reduction);
-            if (!factored) {
+            if (!factored || careful) {
                 buildMatrix();
                 if (!DensePivoting.factor(matrix, active, pivots)) {
                     return false;
@@ -462,7 +474,7 @@ final class PortStage {
                 double[] column = reduction.columns[portInput + first + k];
                 double ohms = column[reduction.portRow[first + k]];
                 change /= 1 - ohms * at.siemens[k * n + k];
-                if (Math.abs(change * ohms) <= DORMANT_VOLTS) {
+                if (Math.abs(change * ohms) <= closeVolts) {
                     continue;
                 }
                 moved = true;
@@ -470,7 +482,7 @@ final class PortStage {
                 amps[first + k] += change;
                 sleepers++;
                 for (int r = 0; r < active && same; r++) {
-                    same = Math.abs(change * column[reduction.portRow[activePort[r]]]) <= DORMANT_VOLTS;
+                    same = Math.abs(change * column[reduction.portRow[activePort[r]]]) <= closeVolts;
                 }
             }
             if (!moved) {

@@ -20,6 +20,12 @@ final class Shooting {
 
     private static final double BAD_CONTRACTION = 0.9;
     private static final int MOST_SLOW_PASSES = 3;
+    /** A neighbour that has not led to the answer after so many passes was none. */
+    private static final int MOST_PASSES_NEAR = 10;
+    /** Cycles the machine runs from rest before Newton takes over: the second try starts from a calmer state. */
+    private static final int[] SETTLING_CYCLES = {2, 24};
+
+    private static final int MOST_STRAYS = 3;
     /** States outside the shooting must repeat to this ratio of full scale, at least a volt. */
     private static final double FAST_RATIO = 1e-5;
 
@@ -33,10 +39,8 @@ final class Shooting {
     private final Layout layout;
     private final PeriodicSettings settings;
     private final BooleanSupplier stopped;
-    private final double[] x0;
-    private final double[] own0;
-    private final double[] volts0;
-    private final double[] amps0;
+    private final Keep start;
+    private final Keep end;
     private double[] errors = new double[0];
     private double @Nullable [][] inverse;
     private int cycles;
@@ -46,31 +50,46 @@ final class Shooting {
         this.layout = stepper.layout;
         this.settings = settings;
         this.stopped = stopped;
-        this.x0 = new double[stepper.x.length];
-        this.own0 = new double[stepper.own.length];
-        this.volts0 = new double[layout.ports];
-        this.amps0 = new double[layout.ports];
+        stepper.accuracy(settings.accuracy());
+        this.start = new Keep(stepper);
+        this.end = new Keep(stepper);
     }
 
-    /** Looks for the periodic state, from {@code near} where that is given. */
+    /**
+     * Looks for the periodic state: from {@code near} where that is given, else or when that leads nowhere from rest, and
+     * at last by letting the machine run on.
+     */
     Solved<PeriodicState> solve(SampledRun.@Nullable Restart near) {
         long solvesBefore = stepper.stage.solves;
-        Mesh mesh = null;
-        if (near != null && load(near)) {
-            mesh = near.mesh;
-        } else {
+        Solved<PeriodicState> last = null;
+        if (near != null) {
+            load(near);
+            last = passes(near.mesh, MOST_PASSES_NEAR, solvesBefore);
+        }
+        for (int settling : SETTLING_CYCLES) {
+            if (last != null && settled(last)) {
+                return last;
+            }
+            inverse = null;
             stepper.rest();
-            for (int k = 0; k < 2; k++) {
+            Mesh mesh = null;
+            for (int k = 0; k < settling; k++) {
                 mesh = adaptiveCycle();
                 if (mesh == null) {
                     return failed();
                 }
             }
+            last = passes(mesh, settings.mostPasses(), solvesBefore);
         }
-        return passes(mesh, solvesBefore);
+        return last != null && settled(last) ? last : plainStepping(solvesBefore);
     }
 
-    private Solved<PeriodicState> passes(@Nullable Mesh first, long solvesBefore) {
+    /** Found, or stopped on request: nothing more to try. */
+    private static boolean settled(Solved<PeriodicState> answer) {
+        return !(answer instanceof Solved.Failed<PeriodicState> f) || f.reason().kind() == NotSolved.Kind.STOPPED;
+    }
+
+    private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
         Mesh mesh = first;
         double before = Double.POSITIVE_INFINITY;
         double best = Double.POSITIVE_INFINITY;
@@ -79,26 +98,34 @@ final class Shooting {
         int refinements = 0;
         int fastPasses = 0;
         int slowPasses = 0;
+        int strays = 0;
         boolean fresh = true;
-        for (int pass = 1; pass <= settings.mostPasses(); pass++) {
+        for (int pass = 1; pass <= most; pass++) {
             if (stopped.getAsBoolean()) {
-                return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
+                return stoppedOnRequest();
             }
-            save();
+            save(start);
             if (before > FAR && !fresh) {
                 mesh = adaptiveCycle();
-                restore();
+                restore(start);
             }
             boolean carry = inverse == null;
             if (mesh == null || !fixedCycle(mesh, carry)) {
-                int bad = failedStep;
-                if (mesh != null && mesh.level(bad) > 0) {
-                    mesh = mesh.halved(bad);
-                    restore();
-                    continue;
+                if (mesh != null && mesh.level(failedStep) > 0) {
+                    mesh = mesh.halved(failedStep);
+                    restore(start);
+                } else if (!fresh && strays++ < MOST_STRAYS) {
+                    // Newton's step led where nothing balances: go on from where the machine itself had come
+                    restore(end);
+                    inverse = null;
+                    step = new double[0];
+                    before = Double.POSITIVE_INFINITY;
+                } else {
+                    return failed();
                 }
-                return failed();
+                continue;
             }
+            save(end);
             fresh = false;
             double[] residual = residual();
             double norm = norm(residual);
@@ -106,14 +133,13 @@ final class Shooting {
             if (norm <= settings.periodicity() && fast <= FAST_RATIO) {
                 if (refinements < MOST_REFINEMENTS && worst() > TOLERATED * settings.accuracy()) {
                     refinements++;
-                    save();
                     mesh = adaptiveCycle();
-                    restore();
+                    restore(end);
                     before = norm;
                     step = new double[0];
                     continue;
                 }
-                return found(mesh, pass, norm, solvesBefore);
+                return found("shooting", mesh, norm, solvesBefore);
             }
             if (norm <= settings.periodicity() && ++fastPasses >= 3) {
                 widen();
@@ -149,39 +175,49 @@ final class Shooting {
             residualBefore = residual;
             before = norm;
         }
-        return plainStepping(mesh, solvesBefore);
+        return noPeriodicState();
     }
 
     /** Runs on, cycle by cycle, until the state repeats by itself. */
-    private Solved<PeriodicState> plainStepping(@Nullable Mesh last, long solvesBefore) {
-        Mesh mesh = last;
+    private Solved<PeriodicState> plainStepping(long solvesBefore) {
+        stepper.rest();
+        Mesh mesh = null;
         for (int k = 0; k < settings.mostCycles(); k++) {
             if (stopped.getAsBoolean()) {
-                return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
+                return stoppedOnRequest();
             }
-            save();
+            save(start);
             if (k % 8 == 0) {
                 mesh = adaptiveCycle();
-                restore();
+                restore(start);
             }
             if (mesh == null || !fixedCycle(mesh, false)) {
                 return failed();
             }
             double norm = norm(residual());
             if (norm <= settings.periodicity()) {
-                return found(mesh, settings.mostPasses() + k, norm, solvesBefore);
+                return found("stepping", mesh, norm, solvesBefore);
             }
         }
+        return noPeriodicState();
+    }
+
+    private Solved<PeriodicState> noPeriodicState() {
         return new Solved.Failed<>(new NotSolved(
                 NotSolved.Kind.NO_PERIODIC_STATE,
                 List.of(),
                 "no state that repeats was found within " + cycles + " cycles"));
     }
 
-    private Solved<PeriodicState> found(Mesh mesh, int pass, double norm, long solvesBefore) {
-        String method = pass > settings.mostPasses() ? "stepping" : "shooting";
+    private static Solved<PeriodicState> stoppedOnRequest() {
+        return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
+    }
+
+    private Solved<PeriodicState> found(String method, Mesh mesh, double norm, long solvesBefore) {
         Work work = new Work(method, cycles, stepper.stage.solves - solvesBefore, norm);
-        double[][] vectors = {x0.clone(), own0.clone(), volts0.clone(), amps0.clone(), stepper.scale.clone()};
+        double[][] vectors = {
+            start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
+        };
         double[][] kept = inverse == null ? new double[0][] : inverse;
         SampledRun.Restart restart =
                 new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept);
@@ -189,13 +225,13 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> failed() {
-        return new Solved.Failed<>(stepper.failure());
+        return stopped.getAsBoolean() ? stoppedOnRequest() : new Solved.Failed<>(stepper.failure());
     }
 
-    private boolean load(SampledRun.Restart near) {
+    private void load(SampledRun.Restart near) {
         if (!near.layout.sameStates(layout)) {
             loadByName(near);
-            return true;
+            return;
         }
         System.arraycopy(near.x, 0, stepper.x, 0, stepper.x.length);
         System.arraycopy(near.own, 0, stepper.own, 0, stepper.own.length);
@@ -205,6 +241,7 @@ final class Shooting {
         stepper.carryStates(near.carriedStates);
         stepper.stage.sortSleepers();
         stepper.jump();
+        inverse = null;
         if (near.inverse.length == stepper.carried()) {
             double[][] copy = new double[near.inverse.length][];
             for (int k = 0; k < copy.length; k++) {
@@ -212,7 +249,6 @@ final class Shooting {
             }
             inverse = copy;
         }
-        return true;
     }
 
     /** Takes over what a neighbour of another shape has under the same names. */
@@ -246,20 +282,35 @@ final class Shooting {
         }
     }
 
-    private void save() {
-        System.arraycopy(stepper.x, 0, x0, 0, x0.length);
-        System.arraycopy(stepper.own, 0, own0, 0, own0.length);
-        System.arraycopy(stepper.stage.volts, 0, volts0, 0, volts0.length);
-        System.arraycopy(stepper.stage.amps, 0, amps0, 0, amps0.length);
+    private void save(Keep into) {
+        System.arraycopy(stepper.x, 0, into.x, 0, into.x.length);
+        System.arraycopy(stepper.own, 0, into.own, 0, into.own.length);
+        System.arraycopy(stepper.stage.volts, 0, into.volts, 0, into.volts.length);
+        System.arraycopy(stepper.stage.amps, 0, into.amps, 0, into.amps.length);
     }
 
-    private void restore() {
-        System.arraycopy(x0, 0, stepper.x, 0, x0.length);
-        System.arraycopy(own0, 0, stepper.own, 0, own0.length);
-        System.arraycopy(volts0, 0, stepper.stage.volts, 0, volts0.length);
-        System.arraycopy(amps0, 0, stepper.stage.amps, 0, amps0.length);
+    private void restore(Keep from) {
+        System.arraycopy(from.x, 0, stepper.x, 0, from.x.length);
+        System.arraycopy(from.own, 0, stepper.own, 0, from.own.length);
+        System.arraycopy(from.volts, 0, stepper.stage.volts, 0, from.volts.length);
+        System.arraycopy(from.amps, 0, stepper.stage.amps, 0, from.amps.length);
         stepper.stage.sortSleepers();
         stepper.jump();
+    }
+
+    /** A state of the stepper to go back to. */
+    private static final class Keep {
+        final double[] x;
+        final double[] own;
+        final double[] volts;
+        final double[] amps;
+
+        Keep(Stepper of) {
+            x = new double[of.x.length];
+            own = new double[of.own.length];
+            volts = new double[of.layout.ports];
+            amps = new double[of.layout.ports];
+        }
     }
 
     /** One period with error control; the steps it took, or null where it failed. */
@@ -312,10 +363,10 @@ final class Shooting {
         int[] carried = stepper.carriedStates();
         double[] r = new double[stepper.carried()];
         for (int c = 0; c < carried.length; c++) {
-            r[c] = stepper.x[carried[c]] - x0[carried[c]];
+            r[c] = stepper.x[carried[c]] - start.x[carried[c]];
         }
-        for (int s = 0; s < own0.length; s++) {
-            r[carried.length + s] = stepper.own[s] - own0[s];
+        for (int s = 0; s < start.own.length; s++) {
+            r[carried.length + s] = stepper.own[s] - start.own[s];
         }
         return r;
     }
@@ -326,7 +377,7 @@ final class Shooting {
         for (int k = 0; k < residual.length; k++) {
             double full = k < carried.length
                     ? Math.max(1e-3, stepper.scale[carried[k]])
-                    : Math.max(1, Math.abs(own0[k - carried.length]));
+                    : Math.max(1, Math.abs(start.own[k - carried.length]));
             most = Math.max(most, Math.abs(residual[k]) / full);
         }
         return most;
@@ -346,7 +397,7 @@ final class Shooting {
                 return 0;
             }
         }
-        return Math.abs(stepper.x[s] - x0[s]) / Math.max(FAST_FLOOR_VOLTS, stepper.scale[s]);
+        return Math.abs(stepper.x[s] - start.x[s]) / Math.max(FAST_FLOOR_VOLTS, stepper.scale[s]);
     }
 
     /** Takes the junction voltages that do not settle by themselves into the shooting. */
@@ -406,10 +457,10 @@ final class Shooting {
         }
         int[] carried = stepper.carriedStates();
         for (int c = 0; c < carried.length; c++) {
-            stepper.x[carried[c]] = x0[carried[c]] + step[c];
+            stepper.x[carried[c]] = start.x[carried[c]] + step[c];
         }
-        for (int s = 0; s < own0.length; s++) {
-            stepper.own[s] = own0[s] + step[carried.length + s];
+        for (int s = 0; s < start.own.length; s++) {
+            stepper.own[s] = start.own[s] + step[carried.length + s];
         }
         stepper.jump();
         return step;

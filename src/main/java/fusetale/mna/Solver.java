@@ -146,6 +146,7 @@ public final class Solver {
         }
         reductions.period(settings.period());
         Stepper s = stepper();
+        s.accuracy(settings.accuracy());
         s.rest();
         s.recorder.clear();
         long before = s.stage.solves;

@@ -18,6 +18,9 @@ final class Stepper {
      */
     private static final double SCALE_FLOOR_AMPS = 1;
 
+    /** Newton's last step [V] a stage, per unit of the accuracy asked of a step: well below what the step itself errs. */
+    private static final double NEWTON_VOLTS = 0.03;
+
     final Layout layout;
     final Reductions reductions;
     final PortStage stage;
@@ -48,7 +51,7 @@ final class Stepper {
     Stepper(Reductions reductions) {
         this.layout = reductions.layout;
         this.reductions = reductions;
-        this.stage = new PortStage(layout, PortStage.STAGE_VOLTS);
+        this.stage = new PortStage(layout, NEWTON_VOLTS * 1e-4);
         this.x = new double[layout.states];
         this.own = new double[layout.deviceStates];
         this.scale = new double[layout.states];
@@ -64,6 +67,11 @@ final class Stepper {
         for (int s = 0; s < carriedStates.length; s++) {
             carriedStates[s] = s;
         }
+    }
+
+    /** Sets how well the stages are solved, from the local accuracy asked of the steps. */
+    void accuracy(double ratio) {
+        stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
     }
 
     /** Starts afresh: no state, devices at rest. */
@@ -206,8 +214,7 @@ final class Stepper {
         }
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
         System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
-        stage.wakeAll();
-        if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
+        if (stage.solveCarefully(reduction, seconds)) {
             return true;
         }
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
