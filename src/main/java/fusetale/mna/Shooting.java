@@ -26,6 +26,8 @@ final class Shooting {
     private static final int[] SETTLING_CYCLES = {2, 24};
 
     private static final int MOST_STRAYS = 3;
+    /** Newton must not want to go further than this ratio of full scale. */
+    private static final double STEP_RATIO = 1e-5;
     /** States outside the shooting must repeat to this ratio of full scale, at least a volt. */
     private static final double FAST_RATIO = 1e-5;
 
@@ -130,7 +132,7 @@ final class Shooting {
             double[] residual = residual();
             double norm = norm(residual);
             double fast = fastNorm();
-            if (norm <= settings.periodicity() && fast <= FAST_RATIO) {
+            if (norm <= settings.periodicity() && fast <= FAST_RATIO && stepLeft(residual) <= STEP_RATIO) {
                 if (refinements < MOST_REFINEMENTS && worst() > TOLERATED * settings.accuracy()) {
                     refinements++;
                     mesh = adaptiveCycle();
@@ -141,13 +143,13 @@ final class Shooting {
                 }
                 return found("shooting", mesh, norm, solvesBefore);
             }
-            if (norm <= settings.periodicity() && ++fastPasses >= 3) {
+            if (norm <= settings.periodicity() && fast > FAST_RATIO && ++fastPasses >= 3) {
                 widen();
                 fastPasses = 0;
                 continue;
             }
             if (carry) {
-                inverse = invert();
+                inverse = inverse == null ? invert() : inverse;
                 if (inverse == null) {
                     continue; // the plain cycle just taken is the step
                 }
@@ -441,20 +443,35 @@ final class Shooting {
         return rows;
     }
 
+    /**
+     * How far Newton would still go, as a ratio of full scale: of a core whose offset takes a hundred cycles to die out the
+     * mismatch of one cycle shows a hundredth.
+     */
+    private double stepLeft(double[] residual) {
+        if (inverse == null) {
+            inverse = invert();
+        }
+        return inverse == null ? 0 : norm(times(inverse, residual));
+    }
+
+    private static double[] times(double[][] h, double[] vector) {
+        double[] product = new double[vector.length];
+        for (int j = 0; j < product.length; j++) {
+            double sum = 0;
+            for (int k = 0; k < product.length; k++) {
+                sum += h[j][k] * vector[k];
+            }
+            product[j] = sum;
+        }
+        return product;
+    }
+
     private double[] newtonStep(double[] residual) {
         double[][] h = inverse;
         if (h == null) {
             throw new IllegalStateException("no inverse");
         }
-        int n = residual.length;
-        double[] step = new double[n];
-        for (int j = 0; j < n; j++) {
-            double sum = 0;
-            for (int k = 0; k < n; k++) {
-                sum += h[j][k] * residual[k];
-            }
-            step[j] = sum;
-        }
+        double[] step = times(h, residual);
         int[] carried = stepper.carriedStates();
         for (int c = 0; c < carried.length; c++) {
             stepper.x[carried[c]] = start.x[carried[c]] + step[c];
