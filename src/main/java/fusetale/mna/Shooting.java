@@ -22,6 +22,8 @@ final class Shooting {
     private static final int MOST_SLOW_PASSES = 3;
     /** A neighbour that has not led to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
+    /** Nor one from which three passes have led no nearer than this. */
+    private static final double STILL_FAR = 0.05;
     /** Cycles the machine runs from rest before Newton takes over: the second try starts from a calmer state. */
     private static final int[] SETTLING_CYCLES = {2, 24};
 
@@ -163,6 +165,9 @@ final class Shooting {
                     step = new double[0];
                     continue;
                 }
+            }
+            if (most == MOST_PASSES_NEAR && pass >= 3 && norm > STILL_FAR) {
+                return noPeriodicState();
             }
             if (norm > 4 * best) {
                 // Newton went astray: let the machine run on by itself
