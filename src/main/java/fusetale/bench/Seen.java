@@ -8,6 +8,7 @@ import fusetale.mna.Work;
 import fusetale.model.Modelled;
 import fusetale.signal.Waveform;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +22,6 @@ public final class Seen {
     private final List<Waveform> waveforms;
     private final @Nullable PeriodicState state;
     private final @Nullable OperatingPoint rest;
-    private final Work work;
     private final List<String> remarks;
 
     /** Of a machine with the power on. */
@@ -32,7 +32,7 @@ public final class Seen {
             List<Waveform> waveforms,
             PeriodicState state,
             List<String> remarks) {
-        this(circuit, modelled, readings, waveforms, state, null, state.work(), remarks);
+        this(circuit, modelled, readings, waveforms, state, null, remarks);
     }
 
     /** Of a machine with the power off. */
@@ -43,7 +43,7 @@ public final class Seen {
             List<Waveform> waveforms,
             OperatingPoint rest,
             List<String> remarks) {
-        this(circuit, modelled, readings, waveforms, null, rest, rest.work(), remarks);
+        this(circuit, modelled, readings, waveforms, null, rest, remarks);
     }
 
     private Seen(
@@ -53,7 +53,6 @@ public final class Seen {
             List<Waveform> waveforms,
             @Nullable PeriodicState state,
             @Nullable OperatingPoint rest,
-            Work work,
             List<String> remarks) {
         this.circuit = circuit;
         this.modelled = modelled;
@@ -61,7 +60,6 @@ public final class Seen {
         this.waveforms = List.copyOf(waveforms);
         this.state = state;
         this.rest = rest;
-        this.work = work;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -82,7 +80,8 @@ public final class Seen {
 
     /** Cost and quality of the state without a meter. */
     public Work work() {
-        return work;
+        PeriodicState periodic = state;
+        return periodic != null ? periodic.work() : point().work();
     }
 
     /** What a reader should know, in plain words; may be empty. */
@@ -112,8 +111,7 @@ public final class Seen {
         if (periodic != null) {
             return periodic.amps(element);
         }
-        OperatingPoint point = rest;
-        return Waveform.steady(point == null ? 0 : point.amps(element));
+        return Waveform.steady(point().amps(element));
     }
 
     /**
@@ -137,8 +135,12 @@ public final class Seen {
         if (periodic != null) {
             return periodic.volts(one, two);
         }
-        OperatingPoint point = rest;
-        return Waveform.steady(point == null ? 0 : point.volts(one, two));
+        return Waveform.steady(point().volts(one, two));
+    }
+
+    /** With the power off there is one. */
+    private OperatingPoint point() {
+        return Objects.requireNonNull(rest);
     }
 
     private Net net(String point) {
