@@ -105,7 +105,7 @@ public final class Bench {
     public Optional<String> refusal(Check check) {
         for (String point : List.of(check.from(), check.to())) {
             if (circuit.find(point).isEmpty()) {
-                return Optional.of("no point " + point + Nearest.hint(point, Points.known(circuit)));
+                return Optional.of("no point " + point + UnfitArrangement.advice(point, Points.known(circuit)));
             }
         }
         if (arrangement.powerOn() && !check.function().powered()) {

@@ -75,7 +75,7 @@ final class BenchWork {
     private void pull(String name) {
         Optional<Part> part = circuit.part(name).filter(Fuse.class::isInstance);
         if (part.isEmpty()) {
-            problems.add("no fuse " + name + " to pull" + Nearest.hint(name, names(Fuse.class)));
+            problems.add("no fuse " + name + " to pull" + UnfitArrangement.advice(name, names(Fuse.class)));
             return;
         }
         Fuse fuse = (Fuse) part.get();
@@ -95,7 +95,7 @@ final class BenchWork {
         if (circuit.connector(name).isEmpty()) {
             List<String> known =
                     circuit.connectors().stream().map(Connector::name).toList();
-            problems.add("no connector " + name + " to unplug" + Nearest.hint(name, known));
+            problems.add("no connector " + name + " to unplug" + UnfitArrangement.advice(name, known));
             return;
         }
         part(name, null);
@@ -132,9 +132,9 @@ final class BenchWork {
                 .orElse(List.of());
         if (part.isEmpty() && connector.isEmpty()) {
             List<String> known = circuit.parts().stream().map(Part::name).toList();
-            problems.add("no part " + owner + " to lift a pin of" + Nearest.hint(owner, known));
+            problems.add("no part " + owner + " to lift a pin of" + UnfitArrangement.advice(owner, known));
         } else if (!pins.contains(pin)) {
-            problems.add("no pin " + name + " to lift" + Nearest.hint(pin, pins));
+            problems.add("no pin " + name + " to lift" + UnfitArrangement.advice(pin, pins));
         } else if (part.isPresent()) {
             circuit = Rewiring.inSeries(circuit, name + " lifted", part.get(), pin, APART_OHMS);
         } else {
@@ -159,7 +159,8 @@ final class BenchWork {
     private Optional<Net> point(String name) {
         Optional<Net> net = circuit.find(name);
         if (net.isEmpty()) {
-            problems.add("no point " + name + " for a clip lead" + Nearest.hint(name, Points.known(circuit)));
+            problems.add(
+                    "no point " + name + " for a clip lead" + UnfitArrangement.advice(name, Points.known(circuit)));
         }
         return net;
     }
@@ -167,7 +168,7 @@ final class BenchWork {
     private void operate(String name, boolean closed) {
         Optional<Part> part = circuit.part(name);
         if (part.isEmpty() || !(part.get() instanceof Switch s)) {
-            problems.add("no switch " + name + Nearest.hint(name, names(Switch.class)));
+            problems.add("no switch " + name + UnfitArrangement.advice(name, names(Switch.class)));
             return;
         }
         circuit = circuit.with(new Switch(s.name(), s.one(), s.two(), closed, s.contactOhms(), s.about()));
@@ -189,7 +190,7 @@ final class BenchWork {
             }
         }
         if (outputs.isEmpty()) {
-            problems.add("nothing drives " + name + ", so it cannot be held on" + Nearest.hint(name, known));
+            problems.add("nothing drives " + name + ", so it cannot be held on" + UnfitArrangement.advice(name, known));
         }
         for (LogicOutput output : outputs) {
             circuit = circuit.with(withState(output, active(output)));

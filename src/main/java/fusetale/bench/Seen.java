@@ -81,10 +81,7 @@ public final class Seen {
     /** Cost and quality of the state without a meter. */
     public Work work() {
         PeriodicState periodic = state;
-        if (periodic != null) {
-            return periodic.work();
-        }
-        return Objects.requireNonNull(rest).work();
+        return periodic != null ? periodic.work() : point().work();
     }
 
     /** What a reader should know, in plain words; may be empty. */
@@ -114,8 +111,7 @@ public final class Seen {
         if (periodic != null) {
             return periodic.amps(element);
         }
-        OperatingPoint point = rest;
-        return Waveform.steady(point == null ? 0 : point.amps(element));
+        return Waveform.steady(point().amps(element));
     }
 
     /**
@@ -139,8 +135,12 @@ public final class Seen {
         if (periodic != null) {
             return periodic.volts(one, two);
         }
-        OperatingPoint point = rest;
-        return Waveform.steady(point == null ? 0 : point.volts(one, two));
+        return Waveform.steady(point().volts(one, two));
+    }
+
+    /** With the power off there is one. */
+    private OperatingPoint point() {
+        return Objects.requireNonNull(rest);
     }
 
     private Net net(String point) {

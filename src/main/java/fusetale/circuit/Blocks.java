@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,7 +75,7 @@ final class Blocks {
                         "",
                         "'<" + name + ">' is not among the parameters of this block",
                         values.isEmpty() ? "none are declared" : String.join(", ", values.keySet()),
-                        Spelling.nearest(name, values.keySet()));
+                        Spelling.nearestIfAny(name, values.keySet()));
             }
             matcher.appendReplacement(filled, Matcher.quoteReplacement(value == null ? "" : value));
         }

@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +26,7 @@ final class Forms {
     /** {@code true} or {@code false}. */
     static final Form<Boolean> TRUTH = new ScalarForm<>("true, false", Json.of("type", "boolean"), (text, spot) -> {
         if (!List.of("true", "false").contains(text.text())) {
-            throw new Unfit("is neither true nor false", Spelling.nearest(text.text(), List.of("true", "false")));
+            throw new Unfit("is neither true nor false", Spelling.nearestIfAny(text.text(), List.of("true", "false")));
         }
         return "true".equals(text.text());
     });
@@ -76,7 +77,8 @@ final class Forms {
                 String.join(", ", words), Json.of("type", "string").with("enum", words), (text, spot) -> {
                     T value = values.get(text.text());
                     if (value == null) {
-                        throw new Unfit("is not one of the words known here", Spelling.nearest(text.text(), words));
+                        throw new Unfit(
+                                "is not one of the words known here", Spelling.nearestIfAny(text.text(), words));
                     }
                     return value;
                 });

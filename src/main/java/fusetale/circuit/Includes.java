@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.circuit.MachineForms.Include;
+import fusetale.quantity.Spelling;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -162,7 +163,7 @@ final class Includes {
                         "'" + each.name() + "' is not a parameter of "
                                 + root.place().file(),
                         names.isEmpty() ? "none" : String.join(", ", names),
-                        Spelling.nearest(each.name(), names));
+                        Spelling.nearestIfAny(each.name(), names));
             }
         }
         if (findings.errors() > before) {

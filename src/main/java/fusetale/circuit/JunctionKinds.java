@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.quantity.Quantity;
+import fusetale.quantity.Spelling;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
@@ -107,7 +108,7 @@ final class JunctionKinds {
             if (model == null) {
                 throw new Unfit(
                         "is not among the " + section + " of the part models",
-                        Spelling.nearest(text.text(), known.keySet()));
+                        Spelling.nearestIfAny(text.text(), known.keySet()));
             }
             return model;
         });

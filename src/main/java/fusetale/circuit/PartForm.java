@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -35,7 +36,7 @@ final class PartForm implements Form<Part> {
             }
         }
         List<String> words = PartKinds.ALL.stream().map(k -> k.word()).toList();
-        spot.error(is.place(), is.what() + " is not a kind of part", kinds(), Spelling.nearest(word, words));
+        spot.error(is.place(), is.what() + " is not a kind of part", kinds(), Spelling.nearestIfAny(word, words));
         return null;
     }
 

@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -61,7 +62,11 @@ final class References {
             String key = "drawing " + each.name();
             if (!parts.containsKey(each.name())) {
                 findings.error(
-                        each.place(), key, "no part has this name", "", Spelling.nearest(each.name(), parts.keySet()));
+                        each.place(),
+                        key,
+                        "no part has this name",
+                        "",
+                        Spelling.nearestIfAny(each.name(), parts.keySet()));
             }
             if (placed.putIfAbsent(each.name(), each.place()) != null) {
                 findings.error(each.place(), key, "this part is placed a second time");
@@ -153,7 +158,11 @@ final class References {
 
     private void unknown(Place place, String key, String name, String kind, List<String> known) {
         findings.error(
-                place, key, "there is no " + kind + " '" + name + "'", joined(known), Spelling.nearest(name, known));
+                place,
+                key,
+                "there is no " + kind + " '" + name + "'",
+                joined(known),
+                Spelling.nearestIfAny(name, known));
     }
 
     /** Some names, for messages; a long list says how it goes on. */

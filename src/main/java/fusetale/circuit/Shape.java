@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -89,7 +90,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
                 entry.key().place(),
                 "key '" + shown + "' is not known here",
                 keyNames(),
-                Spelling.nearest(entry.key().text(), names()));
+                Spelling.nearestIfAny(entry.key().text(), names()));
     }
 
     private static Place spotOr(Spot spot, Located.Table table) {

@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Spelling;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -58,7 +59,7 @@ final class SourceText {
             return "";
         }
         try (var files = Files.list(folder)) {
-            return Spelling.nearest(
+            return Spelling.nearestIfAny(
                     wanted.toString(),
                     files.map(Path::getFileName).map(String::valueOf).sorted().toList());
         } catch (IOException e) {

@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.circuit.MachineForms.PointDraft;
+import fusetale.quantity.Spelling;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -58,7 +59,7 @@ final class Structure {
                     "ground",
                     "no part touches the net '" + circuit.ground() + "'",
                     "",
-                    Spelling.nearest(circuit.ground().name(), names(pinsOf.keySet())));
+                    Spelling.nearestIfAny(circuit.ground().name(), names(pinsOf.keySet())));
             return;
         }
         lonelyPins();
@@ -82,7 +83,7 @@ final class Structure {
                 String owner = pin.substring(0, pin.indexOf('.'));
                 List<String> others = names(pinsOf.keySet());
                 others.remove(net.name());
-                String nearest = Spelling.nearest(net.name(), others);
+                String nearest = Spelling.nearestIfAny(net.name(), others);
                 findings.warning(
                         placeOf(owner),
                         owner,
@@ -202,7 +203,7 @@ final class Structure {
                     key,
                     "there is no net '" + net + "'",
                     "",
-                    Spelling.nearest(net.name(), names(circuit.nets())));
+                    Spelling.nearestIfAny(net.name(), names(circuit.nets())));
         }
     }
 
@@ -230,7 +231,7 @@ final class Structure {
                             setting.name() + " clips",
                             "there is no point '" + end.text() + "'",
                             "a test point, a net, PART.pin or CONNECTOR.pin",
-                            Spelling.nearest(end.text(), known));
+                            Spelling.nearestIfAny(end.text(), known));
                 }
             }
         }
@@ -250,7 +251,7 @@ final class Structure {
                     key,
                     "there is no pin '" + pin.text() + "'",
                     ofOwner.isEmpty() ? "PART.pin, as BR201.ac1" : String.join(", ", ofOwner),
-                    Spelling.nearest(pin.text(), ofOwner.isEmpty() ? all : ofOwner));
+                    Spelling.nearestIfAny(pin.text(), ofOwner.isEmpty() ? all : ofOwner));
         }
     }
 

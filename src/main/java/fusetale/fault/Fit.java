@@ -2,6 +2,7 @@ package fusetale.fault;
 
 import fusetale.circuit.Circuit;
 import fusetale.quantity.Quantity;
+import fusetale.quantity.Spelling;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;

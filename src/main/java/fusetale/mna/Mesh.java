@@ -22,43 +22,16 @@ final class Mesh {
         return levels[step];
     }
 
-    /** The same with one step halved; steps of one grain stay. */
+    /** The same with one step halved; a step of one grain stays. */
     Mesh halved(int step) {
-        double[] errors = new double[levels.length];
-        errors[step] = 2;
-        return adapted(errors, 1, 0, 0);
-    }
-
-    /**
-     * Halves steps whose error is above {@code high}, joins neighbours whose errors are both below {@code low}.
-     *
-     * @param errors one a step
-     * @param coarsest longest step allowed, as a level
-     */
-    Mesh adapted(double[] errors, double high, double low, int coarsest) {
-        int[] out = new int[2 * levels.length];
-        int n = 0;
-        long tick = 0;
-        for (int k = 0; k < levels.length; k++) {
-            int level = levels[k];
-            boolean joins = k + 1 < levels.length
-                    && levels[k + 1] == level
-                    && level < coarsest
-                    && tick % (2L << level) == 0
-                    && errors[k] < low
-                    && errors[k + 1] < low;
-            if (errors[k] > high && level > 0) {
-                out[n++] = level - 1;
-                out[n++] = level - 1;
-            } else if (joins) {
-                out[n++] = level + 1;
-                tick += 1L << level;
-                k++;
-            } else {
-                out[n++] = level;
-            }
-            tick += 1L << level;
+        if (levels[step] == 0) {
+            return this;
         }
-        return of(out, n);
+        int[] out = new int[levels.length + 1];
+        System.arraycopy(levels, 0, out, 0, step);
+        out[step] = levels[step] - 1;
+        out[step + 1] = levels[step] - 1;
+        System.arraycopy(levels, step + 1, out, step + 2, levels.length - step - 1);
+        return new Mesh(out);
     }
 }

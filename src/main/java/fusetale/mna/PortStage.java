@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,14 +46,7 @@ final class PortStage {
     private double closeVolts;
     private boolean careful;
     private final boolean[] awake;
-    private final int[] activePort;
-    private final int[] activeDevice;
-    private final double[] matrix;
-    private final int[] pivots;
-    private final double[] right;
-    private final double[] current;
-    private int active;
-    private int activeDevices;
+    private final AwakePorts newton;
     /** Counts changes of who sleeps and of what sleepers carry: what is summed up for one count holds while it stays. */
     private int sleepers;
     /** Counts changes of who sleeps only. */
@@ -61,11 +55,6 @@ final class PortStage {
     private final double[] @Nullable [] sleeping = new double[Reductions.SLOTS] @Nullable [];
 
     private final int[] sleepingSince = new int[Reductions.SLOTS];
-    /** Resistances between the active ports, row-major, and for which reduction and count of sleepers they were gathered. */
-    private final double[] activeOhms;
-
-    private @Nullable Reduction gatheredFrom;
-    private int gatheredSince = -1;
     private boolean sortFirst;
     /** The last two stages solved, to foresee the next. */
     private final double[] lastVolts;
@@ -74,25 +63,8 @@ final class PortStage {
     private double lastSeconds;
     private double earlierSeconds;
     private int stagesKnown;
-    /** Whether the factors in {@link #matrix} belong to the awake ports as gathered. */
-    private boolean factored;
     /** Newton iterations since the workspace was made. */
     long solves;
-
-    /** Sets the step [V] at which Newton has converged from now on. */
-    void close(double volts) {
-        closeVolts = volts;
-    }
-
-    /** Solves like {@link #solve}, but with everybody awake, from where the ports are, and with fresh slopes throughout. */
-    boolean solveCarefully(Reduction reduction, double seconds) {
-        wakeAll();
-        stagesKnown = 0;
-        careful = true;
-        boolean solved = solve(reduction, seconds, Relaxation.NONE);
-        careful = false;
-        return solved;
-    }
 
     /** What to solve besides the plain stage: for continuation of the operating point. */
     record Relaxation(double shuntSiemens, double sourceRatio) {
@@ -119,16 +91,25 @@ final class PortStage {
         this.ownStart = new double[layout.deviceStates];
         this.ownEnd = new double[layout.deviceStates];
         this.awake = new boolean[points.length];
-        this.activePort = new int[layout.ports];
-        this.activeDevice = new int[points.length];
-        this.matrix = new double[layout.ports * layout.ports];
-        this.activeOhms = new double[layout.ports * layout.ports];
-        this.pivots = new int[layout.ports];
-        this.right = new double[layout.ports];
-        this.current = new double[layout.ports];
+        this.newton = new AwakePorts(layout, points);
         this.lastVolts = new double[layout.ports];
         this.earlierVolts = new double[layout.ports];
         wakeAll();
+    }
+
+    /** Sets the step [V] at which Newton has converged from now on. */
+    void close(double volts) {
+        closeVolts = volts;
+    }
+
+    /** Solves like {@link #solve}, but with everybody awake, from where the ports are, and with fresh slopes throughout. */
+    boolean solveCarefully(Reduction reduction, double seconds) {
+        wakeAll();
+        stagesKnown = 0;
+        careful = true;
+        boolean solved = solve(reduction, seconds, Relaxation.NONE);
+        careful = false;
+        return solved;
     }
 
     /**
@@ -142,11 +123,11 @@ final class PortStage {
         int portInput = layout.states + layout.sources.size();
         prepare(reduction, seconds, portInput, relaxation);
         for (int attempt = 0; attempt < MOST_ITERATIONS; attempt++) {
-            gatherActive(reduction, portInput);
+            newton.gather(reduction, awake, turns);
             if (attempt == 0) {
                 foresee(seconds);
             }
-            if (!newton(reduction, relaxation)) {
+            if (!iterate(reduction, relaxation)) {
                 stagesKnown = 0;
                 return false;
             }
@@ -166,9 +147,9 @@ final class PortStage {
             return;
         }
         double part = (seconds - lastSeconds) / (lastSeconds - earlierSeconds);
-        for (int a = 0; a < activeDevices; a++) {
-            Layout.Device device = layout.devices.get(activeDevice[a]);
-            for (int k = 0; k < points[activeDevice[a]].volts.length; k++) {
+        for (int a = 0; a < newton.devices; a++) {
+            Layout.Device device = layout.devices.get(newton.device[a]);
+            for (int k = 0; k < points[newton.device[a]].volts.length; k++) {
                 int p = device.firstPort() + k;
                 double led = volts[p] + part * (volts[p] - earlierVolts[p]);
                 volts[p] = device.law().limited(k, led, volts[p]);
@@ -189,7 +170,7 @@ final class PortStage {
 
     private void prepare(Reduction reduction, double seconds, int portInput, Relaxation relaxation) {
         int rows = reduction.outputs;
-        java.util.Arrays.fill(out, 0, rows, 0.0);
+        Arrays.fill(out, 0, rows, 0.0);
         for (int j = 0; j < portInput; j++) {
             double y = j < layout.states ? input[j] : input[j] * relaxation.sourceRatio();
             if (y != 0) {
@@ -221,7 +202,7 @@ final class PortStage {
             sleepingSince[reduction.slot] = sleepers - 1;
         }
         if (sleepingSince[reduction.slot] != sleepers) {
-            java.util.Arrays.fill(sum, 0, rows, 0.0);
+            Arrays.fill(sum, 0, rows, 0.0);
             for (int d = 0; d < points.length; d++) {
                 int first = layout.devices.get(d).firstPort();
                 for (int k = 0; k < points[d].amps.length && !awake[d]; k++) {
@@ -235,68 +216,38 @@ final class PortStage {
         axpy(out, sum, 1, rows);
     }
 
-    private void gatherActive(Reduction reduction, int portInput) {
-        if (gatheredFrom == reduction && gatheredSince == turns) {
-            return;
-        }
-        active = 0;
-        activeDevices = 0;
-        for (int d = 0; d < points.length; d++) {
-            if (awake[d]) {
-                activeDevice[activeDevices++] = d;
-                int first = layout.devices.get(d).firstPort();
-                for (int k = 0; k < points[d].amps.length; k++) {
-                    activePort[active++] = first + k;
-                }
-            }
-        }
-        for (int c = 0; c < active; c++) {
-            double[] column = reduction.columns[portInput + activePort[c]];
-            for (int r = 0; r < active; r++) {
-                activeOhms[r * active + c] = column[reduction.portRow[activePort[r]]];
-            }
-        }
-        gatheredFrom = reduction;
-        gatheredSince = turns;
-        factored = false;
-    }
-
     /**
      * Newton's iteration, with the factors of an earlier iteration or stage as long as they still contract (the chord
      * method: Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations, 1970, ch. 7).
      */
-    private boolean newton(Reduction reduction, Relaxation relaxation) {
+    private boolean iterate(Reduction reduction, Relaxation relaxation) {
         double before = Double.POSITIVE_INFINITY;
         for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
             solves++;
             evaluateActive(relaxation.shuntSiemens());
-            residual(reduction);
-            if (!factored || careful) {
-                buildMatrix();
-                if (!DensePivoting.factor(matrix, active, pivots)) {
-                    return false;
-                }
-                factored = true;
+            newton.residual(reduction, out, volts);
+            if ((!newton.factored || careful) && !newton.factor()) {
+                return false;
             }
-            DensePivoting.solve(matrix, active, pivots, right);
+            newton.solve();
             double moved = step();
             if (!(moved < Double.POSITIVE_INFINITY)) {
-                factored = false;
+                newton.factored = false;
                 return false;
             }
             if (moved <= 1) {
                 carryCurrents();
                 return true;
             }
-            factored = iteration > 0 ? moved < CHORD_CONTRACTION * before : moved < CHORD_START;
+            newton.factored = iteration > 0 ? moved < CHORD_CONTRACTION * before : moved < CHORD_START;
             before = moved;
         }
         return false;
     }
 
     private void evaluateActive(double shuntSiemens) {
-        for (int a = 0; a < activeDevices; a++) {
-            int d = activeDevice[a];
+        for (int a = 0; a < newton.devices; a++) {
+            int d = newton.device[a];
             evaluate(d);
             if (shuntSiemens > 0) {
                 PortPoint at = points[d];
@@ -318,61 +269,13 @@ final class PortStage {
         device.law().evaluate(at);
     }
 
-    /** Right side v0 + Z·i − v over the awake ports. */
-    private void residual(Reduction reduction) {
-        int n = active;
-        int c = 0;
-        for (int a = 0; a < activeDevices; a++) {
-            PortPoint at = points[activeDevice[a]];
-            for (int k = 0; k < at.amps.length; k++) {
-                current[c++] = at.amps[k];
-            }
-        }
-        for (int r = 0; r < n; r++) {
-            double sum = out[reduction.portRow[activePort[r]]] - volts[activePort[r]];
-            for (int k = 0; k < n; k++) {
-                sum += activeOhms[r * n + k] * current[k];
-            }
-            right[r] = sum;
-        }
-    }
-
-    /** Matrix 1 − Z·J over the awake ports. */
-    private void buildMatrix() {
-        int n = active;
-        int c = 0;
-        for (int a = 0; a < activeDevices; a++) {
-            PortPoint at = points[activeDevice[a]];
-            int size = at.amps.length;
-            if (size == 1) {
-                double g = at.siemens[0];
-                for (int r = 0; r < n; r++) {
-                    matrix[r * n + c] = -activeOhms[r * n + c] * g;
-                }
-            } else {
-                for (int j = 0; j < size; j++) {
-                    for (int r = 0; r < n; r++) {
-                        double sum = 0;
-                        for (int k = 0; k < size; k++) {
-                            sum += activeOhms[r * n + c + k] * at.siemens[k * size + j];
-                        }
-                        matrix[r * n + c + j] = -sum;
-                    }
-                }
-            }
-            c += size;
-        }
-        for (int r = 0; r < n; r++) {
-            matrix[r * n + r] += 1;
-        }
-    }
-
     /** Moves the awake voltages; the largest step in units of what is close enough, more than 1 where a law held back. */
     private double step() {
+        double[] right = newton.right;
         double most = 0;
         int r = 0;
-        for (int a = 0; a < activeDevices; a++) {
-            int d = activeDevice[a];
+        for (int a = 0; a < newton.devices; a++) {
+            int d = newton.device[a];
             Layout.Device device = layout.devices.get(d);
             for (int k = 0; k < points[d].volts.length; k++) {
                 double dv = right[r];
@@ -394,9 +297,10 @@ final class PortStage {
 
     /** Currents and own states at the final voltages by their slopes: the linear equations then hold exactly. */
     private void carryCurrents() {
+        double[] right = newton.right;
         int r = 0;
-        for (int a = 0; a < activeDevices; a++) {
-            int d = activeDevice[a];
+        for (int a = 0; a < newton.devices; a++) {
+            int d = newton.device[a];
             Layout.Device device = layout.devices.get(d);
             PortPoint at = points[d];
             int n = at.amps.length;
@@ -424,11 +328,11 @@ final class PortStage {
      */
     private boolean settleDormant(Reduction reduction, int portInput) {
         int rows = reduction.outputs;
-        for (int r = 0; r < active; r++) {
-            int p = activePort[r];
+        for (int r = 0; r < newton.ports; r++) {
+            int p = newton.port[r];
             axpy(out, reduction.columns[portInput + p], amps[p], rows);
         }
-        if (activeDevices == points.length) {
+        if (newton.devices == points.length) {
             return true;
         }
         boolean settled = true;
@@ -439,8 +343,8 @@ final class PortStage {
             settled &= settle(reduction, portInput, d, rows);
         }
         if (!settled) {
-            for (int r = 0; r < active; r++) {
-                int p = activePort[r];
+            for (int r = 0; r < newton.ports; r++) {
+                int p = newton.port[r];
                 axpy(out, reduction.columns[portInput + p], -amps[p], rows);
             }
         }
@@ -481,8 +385,8 @@ final class PortStage {
                 axpy(out, column, change, rows);
                 amps[first + k] += change;
                 sleepers++;
-                for (int r = 0; r < active && same; r++) {
-                    same = Math.abs(change * column[reduction.portRow[activePort[r]]]) <= closeVolts;
+                for (int r = 0; r < newton.ports && same; r++) {
+                    same = Math.abs(change * column[reduction.portRow[newton.port[r]]]) <= closeVolts;
                 }
             }
             if (!moved) {
@@ -563,7 +467,7 @@ final class PortStage {
 
     /** Wakes every device: where nothing else led to a balance. */
     void wakeAll() {
-        java.util.Arrays.fill(awake, true);
+        Arrays.fill(awake, true);
         turns++;
         sleepers++;
         sortFirst = false;
@@ -571,8 +475,7 @@ final class PortStage {
 
     /** Factors anew at the answer of the stage just solved; to be called once before {@link #sensitivities}. */
     void refreshSlopes() {
-        buildMatrix();
-        factored = DensePivoting.factor(matrix, active, pivots);
+        newton.factor();
     }
 
     /**
@@ -589,14 +492,15 @@ final class PortStage {
         for (int d = 0; d < points.length; d++) {
             addOwnStart(reduction, portInput, d, column, ownStartColumn, rows);
         }
-        for (int r = 0; r < active; r++) {
-            right[r] = column[reduction.portRow[activePort[r]]];
+        double[] right = newton.right;
+        for (int r = 0; r < newton.ports; r++) {
+            right[r] = column[reduction.portRow[newton.port[r]]];
         }
-        DensePivoting.solve(matrix, active, pivots, right);
+        newton.solve();
         int r = 0;
-        for (int a = 0; a < activeDevices; a++) {
-            PortPoint at = points[activeDevice[a]];
-            int first = layout.devices.get(activeDevice[a]).firstPort();
+        for (int a = 0; a < newton.devices; a++) {
+            PortPoint at = points[newton.device[a]];
+            int first = layout.devices.get(newton.device[a]).firstPort();
             int n = at.amps.length;
             for (int k = 0; k < n; k++) {
                 double di = 0;

@@ -27,34 +27,16 @@ final class Reduction {
     private final double[][] full;
 
     private final LinearSystem system;
-    private final @Nullable Reduction base;
-    private final double[] direction;
-    private final double siemens;
-    private final int[] ends;
-
-    private Reduction(Layout layout, int slot, double stageSeconds, LinearSystem system, double[][] full) {
-        this(layout, slot, stageSeconds, system, full, null, new double[0], 0, new int[2]);
-    }
+    private final @Nullable Laid laid;
 
     private Reduction(
-            Layout layout,
-            int slot,
-            double stageSeconds,
-            LinearSystem system,
-            double[][] full,
-            @Nullable Reduction base,
-            double[] direction,
-            double siemens,
-            int[] ends) {
+            Layout layout, int slot, double stageSeconds, LinearSystem system, double[][] full, @Nullable Laid laid) {
         this.layout = layout;
         this.slot = slot;
         this.stageSeconds = stageSeconds;
         this.system = system;
         this.full = full;
-        this.base = base;
-        this.direction = direction;
-        this.siemens = siemens;
-        this.ends = ends;
+        this.laid = laid;
         this.inputs = full.length;
         this.portRow = new int[layout.ports];
         int rows = layout.states;
@@ -65,6 +47,37 @@ final class Reduction {
         this.columns = new double[inputs][outputs];
         for (int j = 0; j < inputs; j++) {
             fillOutputs(full[j], columns[j]);
+        }
+    }
+
+    /** What was laid across two nodes of another reduction, and that one's answer to a unit of current between them. */
+    private static final class Laid {
+        final Reduction over;
+        final Norton norton;
+        final double[] direction;
+
+        Laid(Reduction over, Norton norton) {
+            this.over = over;
+            this.norton = norton;
+            this.direction = new double[over.layout.unknowns];
+            Layout.nodes(direction, norton.one(), norton.two(), 1);
+            over.solve(direction);
+        }
+
+        /** Turns a solution of the other reduction into one with the conductance in place. Modified. */
+        void correct(double[] z) {
+            double k = gain() * across(z);
+            for (int r = 0; r < z.length; r++) {
+                z[r] -= k * direction[r];
+            }
+        }
+
+        private double gain() {
+            return norton.siemens() / (1 + norton.siemens() * across(direction));
+        }
+
+        private double across(double[] z) {
+            return Reduction.across(z, norton.one(), norton.two());
         }
     }
 
@@ -96,7 +109,7 @@ final class Reduction {
         for (double[] column : full) {
             system.solve(column);
         }
-        return new Solved.Found<>(new Reduction(layout, slot, stageSeconds, system, full));
+        return new Solved.Found<>(new Reduction(layout, slot, stageSeconds, system, full, null));
     }
 
     /**
@@ -106,42 +119,27 @@ final class Reduction {
      * @param widened the layout with the extra source
      */
     Reduction with(Layout widened, Norton norton) {
-        double[] w = new double[layout.unknowns];
-        Layout.nodes(w, norton.one(), norton.two(), 1);
-        solve(w);
-        double gain = norton.siemens() / (1 + norton.siemens() * across(w, norton.one(), norton.two()));
+        Laid across = new Laid(this, norton);
         int nx = layout.states;
         int nu = layout.sources.size();
         double[][] updated = new double[inputs + 1][];
         for (int j = 0; j < inputs; j++) {
             double[] column = full[j].clone();
-            double k = gain * across(column, norton.one(), norton.two());
-            for (int r = 0; r < column.length; r++) {
-                column[r] -= k * w[r];
-            }
+            across.correct(column);
             updated[j < nx + nu ? j : j + 1] = column;
         }
-        double[] own = w.clone();
-        double k = gain * across(w, norton.one(), norton.two());
-        for (int r = 0; r < own.length; r++) {
-            own[r] -= k * w[r];
-        }
+        double[] own = across.direction.clone();
+        across.correct(own);
         updated[nx + nu] = own;
-        return new Reduction(widened, slot, stageSeconds, system, updated, this, w, norton.siemens(), new int[] {
-            norton.one(), norton.two()
-        });
+        return new Reduction(widened, slot, stageSeconds, system, updated, across);
     }
 
     private void solve(double[] b) {
-        if (base == null) {
+        if (laid == null) {
             system.solve(b);
-            return;
-        }
-        base.solve(b);
-        double gain = siemens / (1 + siemens * across(direction, ends[0], ends[1]));
-        double k = gain * across(b, ends[0], ends[1]);
-        for (int r = 0; r < b.length; r++) {
-            b[r] -= k * direction[r];
+        } else {
+            laid.over.solve(b);
+            laid.correct(b);
         }
     }
 

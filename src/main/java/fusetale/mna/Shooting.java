@@ -20,8 +20,16 @@ final class Shooting {
 
     private static final double BAD_CONTRACTION = 0.9;
     private static final int MOST_SLOW_PASSES = 3;
+    /** After so many passes in which all but the junctions repeat, the junctions are taken into the shooting. */
+    private static final int MOST_FAST_PASSES = 3;
+    /** A residual so many times the best one shows that Newton has lost its way. */
+    private static final double ASTRAY = 4;
     /** A neighbour that has not led to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
+    /** Nor one from which three passes have led no nearer than this. */
+    private static final double STILL_FAR = 0.05;
+    /** Newton must not want to go further than this ratio of full scale. */
+    private static final double STEP_RATIO = 1e-5;
     /** Cycles the machine runs from rest before Newton takes over: the second try starts from a calmer state. */
     private static final int[] SETTLING_CYCLES = {2, 24};
 
@@ -90,92 +98,132 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
-        Mesh mesh = first;
-        double before = Double.POSITIVE_INFINITY;
-        double best = Double.POSITIVE_INFINITY;
-        double[] step = new double[0];
-        double[] residualBefore = new double[0];
-        int refinements = 0;
-        int fastPasses = 0;
-        int slowPasses = 0;
-        int strays = 0;
-        boolean fresh = true;
+        Search search = new Search(first);
         for (int pass = 1; pass <= most; pass++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
             }
             save(start);
-            if (before > FAR && !fresh) {
-                mesh = adaptiveCycle();
+            if (search.before > FAR && !search.fresh) {
+                search.mesh = adaptiveCycle();
                 restore(start);
             }
+            Mesh mesh = search.mesh;
             boolean carry = inverse == null;
             if (mesh == null || !fixedCycle(mesh, carry)) {
-                if (mesh != null && mesh.level(failedStep) > 0) {
-                    mesh = mesh.halved(failedStep);
-                    restore(start);
-                } else if (!fresh && strays++ < MOST_STRAYS) {
-                    // Newton's step led where nothing balances: go on from where the machine itself had come
-                    restore(end);
-                    inverse = null;
-                    step = new double[0];
-                    before = Double.POSITIVE_INFINITY;
-                } else {
+                if (!recovered(search)) {
                     return failed();
                 }
                 continue;
             }
             save(end);
-            fresh = false;
+            search.fresh = false;
             double[] residual = residual();
             double norm = norm(residual);
-            double fast = fastNorm();
-            if (norm <= settings.periodicity() && fast <= FAST_RATIO) {
-                if (refinements < MOST_REFINEMENTS && worst() > TOLERATED * settings.accuracy()) {
-                    refinements++;
-                    mesh = adaptiveCycle();
-                    restore(end);
-                    before = norm;
-                    step = new double[0];
-                    continue;
+            boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
+            if (repeats && fastNorm() <= FAST_RATIO) {
+                if (!refined(search, norm)) {
+                    return found("shooting", mesh, norm, solvesBefore);
                 }
-                return found("shooting", mesh, norm, solvesBefore);
-            }
-            if (norm <= settings.periodicity() && ++fastPasses >= 3) {
+            } else if (most == MOST_PASSES_NEAR && pass >= 3 && norm > STILL_FAR) {
+                return noPeriodicState();
+            } else if (repeats && ++search.fastPasses >= MOST_FAST_PASSES) {
                 widen();
-                fastPasses = 0;
-                continue;
+                search.fastPasses = 0;
+            } else if (learnt(search, carry, residual, norm)) {
+                search.best = Math.min(search.best, norm);
+                search.step = newtonStep(residual);
+                search.residualBefore = residual;
+                search.before = norm;
             }
-            if (carry) {
-                inverse = invert();
-                if (inverse == null) {
-                    continue; // the plain cycle just taken is the step
-                }
-            } else if (step.length == residual.length && residualBefore.length == residual.length) {
-                broyden(step, residualBefore, residual);
-                slowPasses = norm > GOOD_CONTRACTION * before ? slowPasses + 1 : 0;
-                if (slowPasses >= MOST_SLOW_PASSES || norm > BAD_CONTRACTION * before) {
-                    slowPasses = 0;
-                    inverse = null; // stale: work it out anew from here
-                    before = norm;
-                    step = new double[0];
-                    continue;
-                }
-            }
-            if (norm > 4 * best) {
-                // Newton went astray: let the machine run on by itself
-                best = norm;
-                before = norm;
-                inverse = null;
-                step = new double[0];
-                continue;
-            }
-            best = Math.min(best, norm);
-            step = newtonStep(residual);
-            residualBefore = residual;
-            before = norm;
         }
         return noPeriodicState();
+    }
+
+    /** How far the search has come, pass by pass. */
+    private static final class Search {
+        @Nullable
+        Mesh mesh;
+
+        double before = Double.POSITIVE_INFINITY;
+        double best = Double.POSITIVE_INFINITY;
+        /** Newton's last step, and the residual it started from; empty where the state came otherwise. */
+        double[] step = new double[0];
+
+        double[] residualBefore = new double[0];
+        int refinements;
+        int fastPasses;
+        int slowPasses;
+        int strays;
+        /** No cycle has been completed yet. */
+        boolean fresh = true;
+
+        Search(@Nullable Mesh mesh) {
+            this.mesh = mesh;
+        }
+
+        /** The next state does not come from Newton's step. */
+        void goOn(double norm) {
+            before = norm;
+            step = new double[0];
+        }
+    }
+
+    /** After a cycle that failed: a shorter step there, or another start; false where neither is left. */
+    private boolean recovered(Search search) {
+        Mesh mesh = search.mesh;
+        if (mesh != null && mesh.level(failedStep) > 0) {
+            search.mesh = mesh.halved(failedStep);
+            restore(start);
+            return true;
+        }
+        if (search.fresh || search.strays++ >= MOST_STRAYS) {
+            return false;
+        }
+        // Newton's step led where nothing balances: go on from where the machine itself had come
+        restore(end);
+        inverse = null;
+        search.goOn(Double.POSITIVE_INFINITY);
+        return true;
+    }
+
+    /** Lays the steps anew where corners have moved inside them; false where the steps are fine, or enough was tried. */
+    private boolean refined(Search search, double norm) {
+        if (search.refinements >= MOST_REFINEMENTS || worst() <= TOLERATED * settings.accuracy()) {
+            return false;
+        }
+        search.refinements++;
+        search.mesh = adaptiveCycle();
+        restore(end);
+        search.goOn(norm);
+        return true;
+    }
+
+    /** Brings the inverse up to date with the cycle just taken; false where that plain cycle has to be the step. */
+    private boolean learnt(Search search, boolean carried, double[] residual, double norm) {
+        if (carried) {
+            inverse = inverse == null ? invert() : inverse;
+            if (inverse == null) {
+                return false;
+            }
+        } else if (search.step.length == residual.length && search.residualBefore.length == residual.length) {
+            broyden(search.step, search.residualBefore, residual);
+            search.slowPasses = norm > GOOD_CONTRACTION * search.before ? search.slowPasses + 1 : 0;
+            if (search.slowPasses >= MOST_SLOW_PASSES || norm > BAD_CONTRACTION * search.before) {
+                search.slowPasses = 0;
+                inverse = null; // stale: work it out anew from here
+                search.goOn(norm);
+                return false;
+            }
+        }
+        if (norm > ASTRAY * search.best) {
+            // Newton went astray: let the machine run on by itself
+            search.best = norm;
+            inverse = null;
+            search.goOn(norm);
+            return false;
+        }
+        return true;
     }
 
     /** Runs on, cycle by cycle, until the state repeats by itself. */
@@ -441,20 +489,35 @@ final class Shooting {
         return rows;
     }
 
+    /**
+     * How far Newton would still go, as a ratio of full scale: of a core whose offset takes a hundred cycles to die out the
+     * mismatch of one cycle shows a hundredth.
+     */
+    private double stepLeft(double[] residual) {
+        if (inverse == null) {
+            inverse = invert();
+        }
+        return inverse == null ? 0 : norm(times(inverse, residual));
+    }
+
+    private static double[] times(double[][] h, double[] vector) {
+        double[] product = new double[vector.length];
+        for (int j = 0; j < product.length; j++) {
+            double sum = 0;
+            for (int k = 0; k < product.length; k++) {
+                sum += h[j][k] * vector[k];
+            }
+            product[j] = sum;
+        }
+        return product;
+    }
+
     private double[] newtonStep(double[] residual) {
         double[][] h = inverse;
         if (h == null) {
             throw new IllegalStateException("no inverse");
         }
-        int n = residual.length;
-        double[] step = new double[n];
-        for (int j = 0; j < n; j++) {
-            double sum = 0;
-            for (int k = 0; k < n; k++) {
-                sum += h[j][k] * residual[k];
-            }
-            step[j] = sum;
-        }
+        double[] step = times(h, residual);
         int[] carried = stepper.carriedStates();
         for (int c = 0; c < carried.length; c++) {
             stepper.x[carried[c]] = start.x[carried[c]] + step[c];

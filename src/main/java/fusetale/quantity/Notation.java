@@ -71,7 +71,7 @@ public final class Notation {
      * @throws NotationException where either cannot be read
      */
     public static Toleranced parseToleranced(String text, Unit expected, Tolerance fallback) throws NotationException {
-        String plain = Spelling.plain(text);
+        String plain = Lettering.plain(text);
         Matcher tolerance = TRAILING_TOLERANCE.matcher(plain);
         if (tolerance.matches()) {
             return new Toleranced(parse(tolerance.group(1), expected), parseTolerance(tolerance.group(2)));
@@ -98,7 +98,7 @@ public final class Notation {
      * @throws NotationException where it is none, or its ends are in the wrong order
      */
     public static Span parseSpan(String text, Unit expected) throws NotationException {
-        Matcher ends = ENDS.matcher(Spelling.plain(text));
+        Matcher ends = ENDS.matcher(Lettering.plain(text));
         if (!ends.matches()) {
             throw new NotationException(
                     NotationException.Kind.NOT_A_NUMBER,

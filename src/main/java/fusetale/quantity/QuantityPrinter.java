@@ -39,7 +39,7 @@ final class QuantityPrinter {
                     : number(value.movePointRight(2)) + " %";
         }
         String prefix = prefix(value, unit);
-        BigDecimal mantissa = value.scaleByPowerOfTen(-Spelling.exponent(prefix));
+        BigDecimal mantissa = value.scaleByPowerOfTen(-Lettering.exponent(prefix));
         return number(mantissa) + " " + (typed ? prefix + unit.symbol() : sign(prefix) + sign(unit));
     }
 
@@ -47,14 +47,14 @@ final class QuantityPrinter {
     static String code(BigDecimal value, Unit unit) {
         String own = unit == Unit.OHM ? "R" : "F";
         String prefix = largest(value, unit == Unit.OHM ? "kMGT" : unit.prefixes());
-        String digits = plain(value.scaleByPowerOfTen(-Spelling.exponent(prefix)));
-        return Spelling.coded(digits, (prefix.isEmpty() ? own : prefix).charAt(0));
+        String digits = plain(value.scaleByPowerOfTen(-Lettering.exponent(prefix)));
+        return Lettering.coded(digits, (prefix.isEmpty() ? own : prefix).charAt(0));
     }
 
     private static String prefix(BigDecimal value, Unit unit) {
         // repairers count in μF up to a whole farad: 10000 μF, never 10 mF
         String prefix = largest(value, unit == Unit.FARAD ? "pnu" : unit.prefixes());
-        BigDecimal mantissa = value.abs().scaleByPowerOfTen(-Spelling.exponent(prefix));
+        BigDecimal mantissa = value.abs().scaleByPowerOfTen(-Lettering.exponent(prefix));
         return mantissa.compareTo(SMALLEST_PLAIN) < 0 ? "" : prefix;
     }
 
@@ -64,7 +64,7 @@ final class QuantityPrinter {
         boolean found = fits(value, "");
         for (int i = prefixes.length() - 1; i >= 0; i--) {
             String prefix = prefixes.substring(i, i + 1);
-            int exponent = Spelling.exponent(prefix);
+            int exponent = Lettering.exponent(prefix);
             if (exponent > 0 && fits(value, prefix)) {
                 return prefix;
             }
@@ -77,7 +77,7 @@ final class QuantityPrinter {
     }
 
     private static boolean fits(BigDecimal value, String prefix) {
-        return value.abs().scaleByPowerOfTen(-Spelling.exponent(prefix)).compareTo(BigDecimal.ONE) >= 0;
+        return value.abs().scaleByPowerOfTen(-Lettering.exponent(prefix)).compareTo(BigDecimal.ONE) >= 0;
     }
 
     private static String sign(String prefix) {

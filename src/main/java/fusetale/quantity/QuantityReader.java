@@ -28,7 +28,7 @@ final class QuantityReader {
 
     QuantityReader(String text, Unit expected) {
         this.text = text.strip();
-        this.plain = Spelling.plain(text);
+        this.plain = Lettering.plain(text);
         this.expected = expected;
     }
 
@@ -65,17 +65,17 @@ final class QuantityReader {
 
     /** Letter-and-digit code; null where the letter stands for no decimal point here. */
     private @Nullable Quantity coded(Matcher code) throws NotationException {
-        String letter = Spelling.letter(code.group(3));
+        String letter = Lettering.letter(code.group(3));
         String unit = code.group(5).strip();
         String digits = code.group(1) + (code.group(2).isEmpty() ? "0" : code.group(2)) + "." + code.group(4);
         boolean spelt = !unit.isEmpty() && expected.prefixExponent(letter + unit) != null;
         if (spelt || (unit.isEmpty() && expected.codeLetters().contains(letter))) {
-            return quantity(new BigDecimal(digits), Spelling.exponent(letter));
+            return quantity(new BigDecimal(digits), Lettering.exponent(letter));
         }
         if (!unit.isEmpty()) {
             return null;
         }
-        if (Spelling.isPrefix(letter)) {
+        if (Lettering.isPrefix(letter)) {
             throw prefixAlone(digits, letter);
         }
         for (Unit other : Unit.values()) {
@@ -97,17 +97,17 @@ final class QuantityReader {
         if (exponent != null) {
             return quantity(value, expected == Unit.RATIO ? -2 : exponent);
         }
-        String letter = Spelling.letter(unit);
+        String letter = Lettering.letter(unit);
         if (unit.length() == 1 && expected.codeLetters().contains(letter)) {
             // 47k, 47R, 100n: the code with nothing behind its letter
-            return quantity(value, Spelling.exponent(letter));
+            return quantity(value, Lettering.exponent(letter));
         }
         for (Unit other : Unit.values()) {
             if (other.prefixExponent(unit) != null || (unit.length() == 1 && other.onlyCodeLetter(letter))) {
                 throw wrongUnit(other);
             }
         }
-        if (Spelling.isPrefix(unit)) {
+        if (Lettering.isPrefix(unit)) {
             throw prefixAlone(written(number), letter);
         }
         throw refusal(Kind.UNKNOWN_UNIT, "ends in '" + unit + "', which is no unit taken here; " + wanted());
@@ -158,7 +158,7 @@ final class QuantityReader {
     private NotationException noUnit(String digits) {
         String advice = switch (expected) {
             case RATIO -> "is neither a per cent nor a factor: write '" + digits + " %' or '× " + digits + "'";
-            case OHM -> "has no unit: write '" + digits + " ohm' or '" + Spelling.coded(digits, 'R') + "'";
+            case OHM -> "has no unit: write '" + digits + " ohm' or '" + Lettering.coded(digits, 'R') + "'";
             case FARAD, HENRY -> "has no unit: write, for example, '" + digits + " " + expected.habit() + "'";
             default -> "has no unit: write '" + digits + " " + expected.habit() + "'";
         };

@@ -1,71 +1,73 @@
 package fusetale.quantity;
 
+import java.util.Collection;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
-/** One spelling for the many ways in which signs, spaces, ohms and prefixes are typed. */
-final class Spelling {
-    private static final String PREFIX_LETTERS = "fpnumkMGT";
-    private static final int[] PREFIX_EXPONENTS = {-15, -12, -9, -6, -3, 3, 6, 9, 12};
+/**
+ * Finds the word that was probably meant. Distance: insertions, deletions, substitutions and swaps of neighbours
+ * (F. J. Damerau, "A technique for computer detection and correction of spelling errors", Communications of the ACM 7(3),
+ * 1964), in the form where no stretch is edited twice.
+ */
+public final class Spelling {
+    /** No word of ours is longer; what is longer was not meant as one. */
+    private static final int LONGEST = 64;
 
     private Spelling() {}
 
     /**
-     * The text with plain spaces, {@code -} for the minus sign, {@code u} for micro (U+00B5 and U+03BC), {@code ohm} for
-     * the omega (U+03A9 and U+2126), {@code ..} for an ellipsis, and neither leading nor trailing space.
+     * The nearest of {@code words}, the first of several; empty where none is near: at most one slip in three letters, two
+     * at least. Capitals, hyphens and underscores do not count.
      */
-    static String plain(String text) {
-        StringBuilder plain = new StringBuilder(text.length() + 8);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
-                plain.append(' ');
-            } else {
-                switch (c) {
-                    case '\u2212' -> plain.append('-');
-                    case '\u00b5', '\u03bc' -> plain.append('u');
-                    case '\u03a9', '\u2126' -> plain.append("ohm");
-                    case '\u2026' -> plain.append("..");
-                    default -> plain.append(c);
+    public static Optional<String> nearest(String written, Collection<String> words) {
+        if (written.length() > LONGEST) {
+            return Optional.empty();
+        }
+        String best = null;
+        int least = Math.max(2, written.length() / 3) + 1;
+        for (String word : words) {
+            int distance = distance(plain(written), plain(word));
+            if (distance < least && distance < Math.max(word.length(), written.length())) {
+                best = word;
+                least = distance;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** As {@link #nearest}, with the empty text for none. */
+    public static String nearestIfAny(String written, Collection<String> words) {
+        return nearest(written, words).orElse("");
+    }
+
+    /** Whether two words differ by one slip at most. */
+    public static boolean oneSlip(String a, String b) {
+        return distance(plain(a), plain(b)) <= 1;
+    }
+
+    private static String plain(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
+    }
+
+    private static int distance(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            d[i][0] = i;
+        }
+        for (int j = 0; j <= b.length(); j++) {
+            d[0][j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            for (int j = 1; j <= b.length(); j++) {
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                d[i][j] = Math.min(Math.min(d[i - 1][j] + 1, d[i][j - 1] + 1), d[i - 1][j - 1] + change);
+                boolean swapped =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+                if (swapped) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
                 }
             }
         }
-        return plain.toString().strip();
-    }
-
-    /** A prefix or code letter in the case it is known by: schematics lettered in capitals have {@code K} and {@code U}. */
-    static String letter(String typed) {
-        return typed.equals("K") || typed.equals("U") ? typed.toLowerCase(Locale.ROOT) : typed;
-    }
-
-    /**
-     * The power of ten of a prefix: 3 for {@code k}.
-     *
-     * @param prefix as typed; empty for none
-     * @param allowed the letters that are taken
-     * @return null where it is no prefix or not among {@code allowed}
-     */
-    static @Nullable Integer prefixExponent(String prefix, String allowed) {
-        if (prefix.isEmpty()) {
-            return 0;
-        }
-        String letter = letter(prefix);
-        return letter.length() == 1 && allowed.contains(letter) ? Integer.valueOf(exponent(letter)) : null;
-    }
-
-    /** The power of ten of a prefix letter; 0 for none and for a letter that is none, as the R of 4R7. */
-    static int exponent(String letter) {
-        int index = letter.isEmpty() ? -1 : PREFIX_LETTERS.indexOf(letter);
-        return index < 0 ? 0 : PREFIX_EXPONENTS[index];
-    }
-
-    /** Whether the text is one prefix letter of any unit. */
-    static boolean isPrefix(String text) {
-        return text.length() == 1 && PREFIX_LETTERS.contains(letter(text));
-    }
-
-    /** The letter in place of the decimal point: 4.7 and R give 4R7. */
-    static String coded(String digits, char letter) {
-        return digits.contains(".") ? digits.replace('.', letter) : digits + letter;
+        return d[a.length()][b.length()];
     }
 }

@@ -36,7 +36,7 @@ final class ToleranceReader {
     private ToleranceReader() {}
 
     static Tolerance read(String text) throws NotationException {
-        String plain = Spelling.plain(text);
+        String plain = Lettering.plain(text);
         Tolerance letter = LETTERS.get(plain);
         if (letter != null) {
             return letter;

@@ -60,7 +60,7 @@ public enum Unit {
      * @throws NotationException where no unit is written so
      */
     public static Unit parse(String text) throws NotationException {
-        String plain = Spelling.plain(text);
+        String plain = Lettering.plain(text);
         for (Unit unit : values()) {
             if (!plain.isEmpty() && Objects.equals(unit.prefixExponent(plain), 0)) {
                 return unit;
@@ -93,25 +93,25 @@ public enum Unit {
         return prefixes;
     }
 
-    /** Letters that may stand for the decimal point, {@link Spelling#plain}; after IEC 60062 for ohms and farads. */
+    /** Letters that may stand for the decimal point, {@link Lettering#plain}; after IEC 60062 for ohms and farads. */
     String codeLetters() {
         return codeLetters;
     }
 
     /** Whether the letter stands for this unit itself, as R does for ohms, and is not a prefix. */
     boolean onlyCodeLetter(String letter) {
-        return codeLetters.contains(letter) && !Spelling.isPrefix(letter);
+        return codeLetters.contains(letter) && !Lettering.isPrefix(letter);
     }
 
     /**
      * The power of ten that a prefix before this unit means.
      *
-     * @param plain unit text out of {@link Spelling#plain}
+     * @param plain unit text out of {@link Lettering#plain}
      * @return null where the text is not this unit
      */
     @Nullable
     Integer prefixExponent(String plain) {
         Matcher matcher = spellings.matcher(plain);
-        return matcher.matches() ? Spelling.prefixExponent(matcher.group(1), prefixes) : null;
+        return matcher.matches() ? Lettering.prefixExponent(matcher.group(1), prefixes) : null;
     }
 }

@@ -1,6 +1,6 @@
 package fusetale.sentence;
 
-import fusetale.fault.Spelling;
+import fusetale.quantity.Spelling;
 import java.util.List;
 import java.util.Optional;
 
