@@ -27,6 +27,7 @@ import java.util.Optional;
 
 /** Holds every part of a machine that was looked at against its ratings. */
 final class Strains {
+    private static final Words WORDS = Words.of(Strains.class);
     private static final double ROUNDED = 1e6;
 
     private final Seen seen;
@@ -89,7 +90,16 @@ final class Strains {
             amps(section == 1 ? first : first + "." + section)
                     .ifPresent(a -> sections.addAll(Stresses.winding(transformer.name(), winding, a)));
         }
-        sections.stream().max(Comparator.comparingDouble(Stress::ratio)).ifPresent(rows::add);
+        sections.stream()
+                .max(Comparator.comparingDouble(Stress::ratio))
+                .map(Strains::named)
+                .ifPresent(rows::add);
+    }
+
+    /** Turns that a supposition shorts stand in the circuit as a winding of their own, {@code sol~shorted}. */
+    private static Stress named(Stress s) {
+        String place = s.place().replace("~shorted", WORDS.say("shorted-turns"));
+        return new Stress(s.part(), place, s.strain(), s.value(), s.limit());
     }
 
     private void diode(Diode diode) {
