@@ -52,10 +52,7 @@ public final class SolveEverything {
      * @param seconds time it took [s]
      */
     private record Try(
-            String supposed,
-            @Nullable Work work,
-            @Nullable NotSolved reason,
-            double seconds) {}
+            String supposed, @Nullable Work work, @Nullable NotSolved reason, double seconds) {}
 
     /**
      * Prints a table for each circuit.
