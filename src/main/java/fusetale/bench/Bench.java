@@ -36,16 +36,34 @@ public final class Bench {
     private final Arrangement arrangement;
     private final Meter meter;
     private final Modelled modelled;
-    private final Solver solver;
-    private final Loading loading;
+    private @Nullable Solver solver;
+    private @Nullable Loading loading;
 
     private Bench(Circuit circuit, Arrangement arrangement, Meter meter) {
         this.circuit = circuit;
         this.arrangement = arrangement;
         this.meter = meter;
         this.modelled = NetworkBuilder.build(circuit, arrangement.conditions());
-        this.solver = new Solver(modelled.network());
-        this.loading = new Loading(solver, meter.inputOhms());
+    }
+
+    /** The solver, made at the first look: beside a known state where there is one, which is faster and no different. */
+    private Solver solver(@Nullable Seen near) {
+        Solver ready = solver;
+        if (ready == null) {
+            PeriodicState known = near == null ? null : near.state();
+            ready = known == null ? new Solver(modelled.network()) : Solver.near(modelled.network(), known);
+            solver = ready;
+        }
+        return ready;
+    }
+
+    private Loading loading() {
+        Loading ready = loading;
+        if (ready == null) {
+            ready = new Loading(solver(null), meter.inputOhms());
+            loading = ready;
+        }
+        return ready;
     }
 
     /**
@@ -80,7 +98,7 @@ public final class Bench {
 
     /** What stands in the way of solving the circuit as arranged; empty where nothing does. */
     public List<NotSolved> flaws() {
-        return solver.flaws();
+        return solver(null).flaws();
     }
 
     /** Why a check cannot be made on this bench: a point it does not have, or ohms with the power on. */
@@ -122,12 +140,13 @@ public final class Bench {
     private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, boolean loads, BooleanSupplier stopped) {
         PeriodicSettings settings =
                 PeriodicSettings.mains(circuit.mains().hertz().si());
-        Solved<PeriodicState> solved = solver.periodicState(settings, near == null ? null : near.state(), stopped);
+        Solved<PeriodicState> solved =
+                solver(near).periodicState(settings, near == null ? null : near.state(), stopped);
         if (!(solved instanceof Solved.Found<PeriodicState> found)) {
             return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
         }
         PeriodicState state = found.value();
-        LoadedStates loaded = new LoadedStates(solver, meter, loading, settings, state);
+        LoadedStates loaded = new LoadedStates(solver(near), meter, loading(), settings, state);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
@@ -150,12 +169,12 @@ public final class Bench {
     }
 
     private Solved<Seen> unpowered(List<Check> checks, BooleanSupplier stopped) {
-        Solved<OperatingPoint> solved = solver.operatingPoint(null);
+        Solved<OperatingPoint> solved = solver(null).operatingPoint(null);
         if (!(solved instanceof Solved.Found<OperatingPoint> found)) {
             return new Solved.Failed<>(((Solved.Failed<OperatingPoint>) solved).reason());
         }
         OperatingPoint rest = found.value();
-        OffReadings off = new OffReadings(circuit, modelled, solver, meter, rest);
+        OffReadings off = new OffReadings(circuit, modelled, solver(null), meter, rest);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {

@@ -8,9 +8,9 @@ import fusetale.mna.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a healthy machine may show: for each check the range from low to high.
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * 2s because about 95 of 100 machines lie within it (root sum of squares: JCGM 100:2008, 5.1.2; mains at its limits: a worst
  * case). With 24 draws s is known to about ±15 %.
  *
- * <p>Cost: draws + 4 looks, each starting from the nominal state. What the meter's load takes away is worked out for the
+ * <p>All looks run side by side on the machine's cores. Cost: draws + 4 looks, each starting from the nominal state. What the meter's load takes away is worked out for the
  * nominal machine only, and taken off the others in the same proportion. With the power off there is no mains to vary: draws
  * + 1 looks.
  *
@@ -90,7 +90,7 @@ public record Spread(Seen nominal, List<Range> ranges) {
      *
      * @param circuit the healthy machine
      * @param checks what to measure; none that {@link Bench#refusal} refuses
-     * @param progress told from 0 to 1
+     * @param progress told from 0 to 1, from several threads
      * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
      * @throws UnfitArrangement where the arrangement names what the circuit does not have
      */
@@ -125,7 +125,6 @@ public record Spread(Seen nominal, List<Range> ranges) {
         private final DoubleConsumer progress;
         private final BooleanSupplier stopped;
         private final List<Sample> samples = new ArrayList<>();
-        private @Nullable NotSolved failure;
 
         Drawing(Circuit circuit, Bench bench, Seen nominal, DoubleConsumer progress, BooleanSupplier stopped) {
             this.circuit = circuit;
@@ -140,25 +139,52 @@ public record Spread(Seen nominal, List<Range> ranges) {
                 samples.add(
                         new Sample(nominal.readings().get(k), bare.readings().get(k)));
             }
-            List<Double> ends = mainsEnds();
-            int looks = ends.size() + settings.draws() + 1;
-            int done = 1;
-            for (double volts : ends) {
-                progress.accept((double) done++ / looks);
-                take(circuit, bench.arrangement().withMainsVolts(volts), true);
-            }
-            SplittableRandom seeds = new SplittableRandom(settings.seed());
-            for (int k = 0; k < settings.draws(); k++) {
-                progress.accept((double) done++ / looks);
-                Circuit drawn = new Drawn(seeds.split()).circuit(circuit);
-                take(drawn, bench.arrangement(), false);
-            }
-            progress.accept(1);
-            if (failure != null) {
-                return new Solved.Failed<>(failure);
+            List<Variant> variants = variants(settings);
+            AtomicInteger done = new AtomicInteger(1);
+            // each look stands alone and is added in its own turn: any number of threads gives the same figures
+            List<Solved<Seen>> looks = variants.parallelStream()
+                    .map(variant -> {
+                        Solved<Seen> look = look(variant);
+                        progress.accept((double) done.incrementAndGet() / (variants.size() + 1));
+                        return look;
+                    })
+                    .toList();
+            for (int v = 0; v < variants.size(); v++) {
+                if (!(looks.get(v) instanceof Solved.Found<Seen> found)) {
+                    return new Solved.Failed<>(((Solved.Failed<Seen>) looks.get(v)).reason());
+                }
+                for (int k = 0; k < samples.size(); k++) {
+                    samples.get(k)
+                            .add(
+                                    found.value().readings().get(k),
+                                    bench.meter(),
+                                    variants.get(v).worstCase());
+                }
             }
             return new Solved.Found<>(
                     new Spread(nominal, samples.stream().map(Sample::range).toList()));
+        }
+
+        /** A machine to look at: another mains voltage counts at its worst, other parts as one draw of many. */
+        private record Variant(Bench bench, boolean worstCase) {}
+
+        private List<Variant> variants(Settings settings) throws UnfitArrangement {
+            List<Variant> variants = new ArrayList<>();
+            for (double volts : mainsEnds()) {
+                Arrangement end = bench.arrangement().withMainsVolts(volts);
+                variants.add(new Variant(Bench.of(circuit, end, bench.meter()), true));
+            }
+            SplittableRandom seeds = new SplittableRandom(settings.seed());
+            for (int k = 0; k < settings.draws(); k++) {
+                Circuit drawn = new Drawn(seeds.split()).circuit(circuit);
+                variants.add(new Variant(Bench.of(drawn, bench.arrangement(), bench.meter()), false));
+            }
+            return variants;
+        }
+
+        private Solved<Seen> look(Variant variant) {
+            List<Check> checks = nominal.readings().stream().map(Reading::check).toList();
+            return variant.bench().lookWithoutLoad(checks, nominal, stopped);
         }
 
         /** The ends of the mains range, moved with the arrangement's voltage where that is not the nominal one. */
@@ -170,22 +196,6 @@ public record Spread(Seen nominal, List<Range> ranges) {
             double moved = bench.arrangement().mainsVolts() / mains.volts().si();
             return List.of(
                     mains.lowestVolts().si() * moved, mains.highestVolts().si() * moved);
-        }
-
-        private void take(Circuit machine, Arrangement arrangement, boolean worstCase) throws UnfitArrangement {
-            if (failure != null) {
-                return;
-            }
-            Bench other = Bench.of(machine, arrangement, bench.meter());
-            List<Check> checks = nominal.readings().stream().map(Reading::check).toList();
-            Solved<Seen> solved = other.lookWithoutLoad(checks, nominal, stopped);
-            if (!(solved instanceof Solved.Found<Seen> found)) {
-                failure = ((Solved.Failed<Seen>) solved).reason();
-                return;
-            }
-            for (int k = 0; k < samples.size(); k++) {
-                samples.get(k).add(found.value().readings().get(k), bench.meter(), worstCase);
-            }
         }
     }
 

@@ -26,6 +26,10 @@ final class Shooting {
     private static final double ASTRAY = 4;
     /** A neighbour that has not led to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
+    /** Nor one from which three passes have led no nearer than this. */
+    private static final double STILL_FAR = 0.05;
+    /** Newton must not want to go further than this ratio of full scale. */
+    private static final double STEP_RATIO = 1e-5;
     /** Cycles the machine runs from rest before Newton takes over: the second try starts from a calmer state. */
     private static final int[] SETTLING_CYCLES = {2, 24};
 
@@ -116,11 +120,13 @@ final class Shooting {
             search.fresh = false;
             double[] residual = residual();
             double norm = norm(residual);
-            boolean repeats = norm <= settings.periodicity();
+            boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
                     return found("shooting", mesh, norm, solvesBefore);
                 }
+            } else if (most == MOST_PASSES_NEAR && pass >= 3 && norm > STILL_FAR) {
+                return noPeriodicState();
             } else if (repeats && ++search.fastPasses >= MOST_FAST_PASSES) {
                 widen();
                 search.fastPasses = 0;
@@ -196,7 +202,7 @@ final class Shooting {
     /** Brings the inverse up to date with the cycle just taken; false where that plain cycle has to be the step. */
     private boolean learnt(Search search, boolean carried, double[] residual, double norm) {
         if (carried) {
-            inverse = invert();
+            inverse = inverse == null ? invert() : inverse;
             if (inverse == null) {
                 return false;
             }
@@ -483,20 +489,35 @@ final class Shooting {
         return rows;
     }
 
+    /**
+     * How far Newton would still go, as a ratio of full scale: of a core whose offset takes a hundred cycles to die out the
+     * mismatch of one cycle shows a hundredth.
+     */
+    private double stepLeft(double[] residual) {
+        if (inverse == null) {
+            inverse = invert();
+        }
+        return inverse == null ? 0 : norm(times(inverse, residual));
+    }
+
+    private static double[] times(double[][] h, double[] vector) {
+        double[] product = new double[vector.length];
+        for (int j = 0; j < product.length; j++) {
+            double sum = 0;
+            for (int k = 0; k < product.length; k++) {
+                sum += h[j][k] * vector[k];
+            }
+            product[j] = sum;
+        }
+        return product;
+    }
+
     private double[] newtonStep(double[] residual) {
         double[][] h = inverse;
         if (h == null) {
             throw new IllegalStateException("no inverse");
         }
-        int n = residual.length;
-        double[] step = new double[n];
-        for (int j = 0; j < n; j++) {
-            double sum = 0;
-            for (int k = 0; k < n; k++) {
-                sum += h[j][k] * residual[k];
-            }
-            step[j] = sum;
-        }
+        double[] step = times(h, residual);
         int[] carried = stepper.carriedStates();
         for (int c = 0; c < carried.length; c++) {
             stepper.x[carried[c]] = start.x[carried[c]] + step[c];

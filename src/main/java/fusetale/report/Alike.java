@@ -2,6 +2,7 @@ package fusetale.report;
 
 import fusetale.circuit.Circuit;
 import fusetale.explore.Compared;
+import java.awt.Font;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,11 +35,21 @@ record Alike(List<Compared> rows) {
         return rows.get(0);
     }
 
-    /** {@code TP4}, {@code TP4, TP5}, {@code TP4, TP5 + 11}. */
-    String names(Circuit circuit) {
+    /** {@code TP4}, {@code TP4, TP5}, {@code TP4, TP5 + 11}: as many names as fit a width, one at least. */
+    String names(Circuit circuit, Font font, double width) {
         List<String> names =
                 rows.stream().map(r -> Pairs.name(circuit, r.check())).toList();
-        String named = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
-        return names.size() <= NAMED ? named : named + " + " + (names.size() - NAMED);
+        for (int named = Math.min(NAMED, names.size()); named > 1; named--) {
+            String text = names(names, named);
+            if (Pen.width(text, font) <= width) {
+                return text;
+            }
+        }
+        return Pen.fitted(names(names, 1), font, width);
+    }
+
+    private static String names(List<String> names, int named) {
+        String text = String.join(", ", names.subList(0, named));
+        return names.size() == named ? text : text + " + " + (names.size() - named);
     }
 }

@@ -19,10 +19,23 @@ final class EndsAxis extends NumberAxis {
     @SuppressWarnings("serial") // charts are drawn, never serialised
     private final DoubleFunction<String> text;
 
-    EndsAxis(double low, double high, DoubleFunction<String> text) {
+    private final double low;
+    private final double high;
+
+    /**
+     * An axis.
+     *
+     * @param low lower end
+     * @param high upper end
+     * @param room what to leave beyond both, as a share of the whole, so that a broad line at an end is not cut
+     * @param text how an end is written
+     */
+    EndsAxis(double low, double high, double room, DoubleFunction<String> text) {
         super(null);
         this.text = text;
-        setRange(new Range(low, high), true, false);
+        this.low = low;
+        this.high = high;
+        setRange(new Range(low - room * (high - low), high + room * (high - low)), true, false);
         setAxisLineVisible(true);
         setAxisLinePaint(Ink.RULE);
         setTickMarksVisible(false);
@@ -34,8 +47,7 @@ final class EndsAxis extends NumberAxis {
     public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
         boolean across = RectangleEdge.isTopOrBottom(edge);
         return List.of(
-                tick(getLowerBound(), across ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_RIGHT),
-                tick(getUpperBound(), TextAnchor.TOP_RIGHT));
+                tick(low, across ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_RIGHT), tick(high, TextAnchor.TOP_RIGHT));
     }
 
     @Override

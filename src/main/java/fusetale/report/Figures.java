@@ -20,7 +20,8 @@ final class Figures {
     /** Less than this is rounding of the solver, whatever the unit. */
     private static final double NOTHING = 1e-10;
 
-    private static final String OVER_RANGE = "OL";
+    /** What a meter shows where it cannot show a figure. */
+    static final String OVER_RANGE = "OL";
 
     private Figures() {}
 

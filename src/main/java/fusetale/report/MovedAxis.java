@@ -1,5 +1,6 @@
 package fusetale.report;
 
+import fusetale.explore.HealthyRange;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -21,6 +22,8 @@ final class MovedAxis extends NumberAxis {
     private static final long serialVersionUID = 1;
 
     private static final double[] TICKS = {-10_000, -1000, -100, -10, -3, 3, 10, 100, 1000, 10_000};
+
+    private static final double OVER_RANGE = HealthyRange.TO_OR_FROM_OVER_RANGE;
 
     private final double leftEnd;
     private final double rightEnd;
@@ -74,7 +77,7 @@ final class MovedAxis extends NumberAxis {
     public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
         for (double at : marks()) {
-            String text = Figures.plain(Math.abs(at)) + "×";
+            String text = Math.abs(at) >= OVER_RANGE ? Figures.OVER_RANGE : Figures.plain(Math.abs(at)) + "×";
             ticks.add(new NumberTick(TickType.MAJOR, at, text, TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
         }
         return ticks;

@@ -15,19 +15,20 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
  * The picture of an outcome: the supposition as a sentence, what to beware of, how far each reading moved against what
- * healthy machines show, and the waveforms of the points that moved most. {@value #WIDTH} by {@value #HEIGHT} px.
+ * healthy machines show, and the waveforms of the points that moved most. {@value #WIDTH} px wide.
  */
 public final class SupposePicture {
     /** Width [px]. */
     public static final int WIDTH = 1200;
 
-    /** Height [px]. */
-    public static final int HEIGHT = 900;
+    /** Most height [px]; a picture without waveforms and with few readings is less high. */
+    public static final int MOST_HEIGHT = 900;
 
     private static final double MARGIN = 32;
     private static final double RIGHT = WIDTH - MARGIN;
@@ -51,6 +52,7 @@ public final class SupposePicture {
     private final Outcome outcome;
     private final List<String> faults;
     private final String setting;
+    private final int height;
 
     /**
      * A picture to paint.
@@ -63,6 +65,23 @@ public final class SupposePicture {
         this.outcome = outcome;
         this.faults = List.copyOf(faults);
         this.setting = setting;
+        this.height = measured();
+    }
+
+    /** Height [px]. */
+    public int height() {
+        return height;
+    }
+
+    /** The height it takes, found by painting it where nobody looks. */
+    private int measured() {
+        if (!outcome.traces().isEmpty()) {
+            return MOST_HEIGHT;
+        }
+        Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        double bottom = paintReadings(nowhere, new Pen(nowhere), MOST_HEIGHT - FOOTER_HEIGHT - 12);
+        nowhere.dispose();
+        return (int) Math.ceil(bottom + 12 + FOOTER_HEIGHT);
     }
 
     /** The supposition as one sentence. */
@@ -100,18 +119,23 @@ public final class SupposePicture {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setColor(Ink.DESK);
-        g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        g.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
         Pen pen = new Pen(g);
-        double y = paintSentence(g, pen, 54);
-        y = paintConsequences(g, pen, y + 30);
-        double floor = HEIGHT - FOOTER_HEIGHT;
+        double floor = height - FOOTER_HEIGHT;
         if (outcome.traces().isEmpty()) {
-            paintStrip(g, pen, y + 16, floor - 12);
+            paintReadings(g, pen, floor - 12);
         } else {
-            double bottom = paintStrip(g, pen, y + 16, floor - LEAST_WAVES_HEIGHT - 12);
+            double bottom = paintReadings(g, pen, floor - LEAST_WAVES_HEIGHT - 12);
             paintWaves(g, pen, Math.max(bottom + 12, floor - MOST_WAVES_HEIGHT), floor);
         }
         paintFooter(g, pen);
+    }
+
+    /** Everything down to the paper of readings; gives its bottom. */
+    private double paintReadings(Graphics2D g, Pen pen, double lowest) {
+        double y = paintSentence(g, pen, 54);
+        y = paintConsequences(g, pen, y + 30);
+        return paintStrip(g, pen, y + 16, lowest);
     }
 
     private double paintSentence(Graphics2D g, Pen pen, double top) {
@@ -203,7 +227,7 @@ public final class SupposePicture {
         Compared first = outcome.readings().get(0);
         return WORDS.say(
                 "picture.furthest",
-                first.check().from(),
+                Pairs.name(outcome.question().healthy(), first.check()),
                 first.check().function().words(),
                 first.asSupposed().shows(),
                 first.asBuilt().shows());
@@ -290,7 +314,7 @@ public final class SupposePicture {
         boolean tells = !row.tooCloseToTell();
         Font names = Type.TABLE_NAME.at(17);
         Circuit circuit = outcome.question().healthy();
-        String name = alike.names(circuit);
+        String name = alike.names(circuit, names, FUNCTION_X - MARGIN - INSET - 10);
         double x = pen.write(name, names, Ink.INK, MARGIN + INSET, y) + 8;
         String label = circuit.point(row.check().from()).map(TestPoint::label).orElse("");
         Font small = Type.TABLE.at(15);
@@ -350,10 +374,10 @@ public final class SupposePicture {
 
     private void paintFooter(Graphics2D g, Pen pen) {
         g.setColor(Ink.RULE);
-        g.draw(new Line2D.Double(MARGIN, HEIGHT - FOOTER_HEIGHT + 8, RIGHT, HEIGHT - FOOTER_HEIGHT + 8));
+        g.draw(new Line2D.Double(MARGIN, height - FOOTER_HEIGHT + 8, RIGHT, height - FOOTER_HEIGHT + 8));
         String caution =
                 WORDS.say(outcome.question().arrangement().powerOn() ? "picture.caution-on" : "picture.caution-off");
         Font font = Type.WORDS.at(14);
-        pen.write(Pen.fitted(caution, font, RIGHT - MARGIN), font, Ink.SOFT_INK, MARGIN, HEIGHT - 18);
+        pen.write(Pen.fitted(caution, font, RIGHT - MARGIN), font, Ink.SOFT_INK, MARGIN, height - 18);
     }
 }

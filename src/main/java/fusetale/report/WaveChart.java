@@ -23,6 +23,7 @@ final class WaveChart {
     static final double TIME_HEIGHT = 22;
 
     private static final int CYCLES = 2;
+    private static final double ROOM = 0.03;
 
     private WaveChart() {}
 
@@ -40,8 +41,8 @@ final class WaveChart {
         top = top > bottom ? top : bottom + step;
         XYPlot plot = new XYPlot(
                 data,
-                new EndsAxis(0, CYCLES * cycleSeconds, WaveChart::time),
-                new EndsAxis(bottom, top, v -> figure(v, step, trace)),
+                new EndsAxis(0, CYCLES * cycleSeconds, 0, WaveChart::time),
+                new EndsAxis(bottom, top, ROOM, v -> figure(v, step, trace)),
                 renderer());
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);

@@ -52,6 +52,17 @@ class BadInputJourneyTest {
     }
 
     @Test
+    void floatingSectionIsNamed() throws IOException {
+        Typed typed = changed(
+                "  R1:",
+                "  R8: {is: resistor, between: [adrift, astray], value: 1 kohm}\n"
+                        + "  R9: {is: resistor, between: [adrift, astray], value: 1 kohm}\n  R1:");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("adrift");
+    }
+
+    @Test
     void loopOfSourcesIsNamed() throws IOException {
         Typed typed = changed(
                 "  R1:",
