@@ -75,24 +75,12 @@ public final class Stresses {
 
     /** A capacitor's highest voltage, either polarity [V]. */
     public static List<Stress> capacitor(Capacitor capacitor, Waveform volts) {
-        double highest = Math.max(volts.highest(), -volts.lowest());
-        return row(
-                capacitor.name(),
-                "",
-                Strain.VOLTAGE,
-                highest,
-                capacitor.ratedVolts().si());
+        return voltage(capacitor.name(), Math.max(volts.highest(), -volts.lowest()), capacitor.ratedVolts());
     }
 
     /** An electrolytic's highest voltage, plus against minus [V]. */
     public static List<Stress> electrolytic(Electrolytic capacitor, Waveform volts) {
-        double highest = Math.max(0, volts.highest());
-        return row(
-                capacitor.name(),
-                "",
-                Strain.VOLTAGE,
-                highest,
-                capacitor.ratedVolts().si());
+        return voltage(capacitor.name(), Math.max(0, volts.highest()), capacitor.ratedVolts());
     }
 
     /** A wire's heating current [A]. */
@@ -116,6 +104,10 @@ public final class Stresses {
         return stresses.stream()
                 .sorted(Comparator.comparingDouble(Stress::ratio).reversed())
                 .toList();
+    }
+
+    private static List<Stress> voltage(String part, double volts, Quantity rated) {
+        return row(part, "", Strain.VOLTAGE, volts, rated.si());
     }
 
     private static double rating(@Nullable Quantity rated) {

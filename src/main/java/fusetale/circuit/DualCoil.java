@@ -29,6 +29,26 @@ public record DualCoil(
         boolean pulledIn,
         About about)
         implements Part {
+    /** The same with another strong winding. */
+    public DualCoil withPower(Toleranced ohms, Toleranced henries) {
+        return new DualCoil(name, one, two, ohms, henries, holdOhms, holdHenries, endOfStroke, pulledIn, about);
+    }
+
+    /** The same with another holding winding. */
+    public DualCoil withHold(Toleranced ohms, Toleranced henries) {
+        return new DualCoil(name, one, two, powerOhms, powerHenries, ohms, henries, endOfStroke, pulledIn, about);
+    }
+
+    /** The same with a switch that behaves otherwise. */
+    public DualCoil with(EndOfStroke other) {
+        return new DualCoil(name, one, two, powerOhms, powerHenries, holdOhms, holdHenries, other, pulledIn, about);
+    }
+
+    /** The same with its plunger in. */
+    public DualCoil withPlungerIn() {
+        return new DualCoil(name, one, two, powerOhms, powerHenries, holdOhms, holdHenries, endOfStroke, true, about);
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

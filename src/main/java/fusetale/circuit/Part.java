@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * One part of a machine as the schematic draws it. Kinds are sealed: a new kind is a new record here, a new failure list in
- * {@code fault}, a new builder in {@code model}, and the compiler names every place that must learn of it.
+ * {@code fault}, a new builder in {@code model}, and tests name every place that has not learnt of it.
  */
 public sealed interface Part
         permits Battery,

@@ -57,11 +57,11 @@ final class DualCoilFailures implements Failures<DualCoil> {
             case OPEN, SHORTED_TURNS -> f.replacedBy(f.fault().place().equals(POWER) ? power(f) : hold(f));
             case SHORT ->
                 f.fault().place().equals(HOLD)
-                        ? f.replacedBy(hold(c, f.exactly(Unit.OHM), c.holdHenries()))
+                        ? f.replacedBy(c.withHold(f.exactly(Unit.OHM), c.holdHenries()))
                         : f.across(c.one(), c.two());
-            case STUCK_ON -> f.replacedBy(with(c, EndOfStroke.STUCK_CLOSED));
-            case STUCK_OFF -> f.replacedBy(with(c, EndOfStroke.STUCK_OPEN));
-            case BURNT -> f.replacedBy(power(c, more(c.powerOhms(), f.amountSi()), c.powerHenries()));
+            case STUCK_ON -> f.replacedBy(c.with(EndOfStroke.STUCK_CLOSED));
+            case STUCK_OFF -> f.replacedBy(c.with(EndOfStroke.STUCK_OPEN));
+            case BURNT -> f.replacedBy(c.withPower(more(c.powerOhms(), f.amountSi()), c.powerHenries()));
             default -> throw f.unlisted();
         };
     }
@@ -74,57 +74,15 @@ final class DualCoilFailures implements Failures<DualCoil> {
         DualCoil c = f.now();
         double k = f.amountSi();
         return f.fault().mode() == OPEN
-                ? power(c, f.exactly(Unit.OHM), c.powerHenries())
-                : power(c, c.powerOhms().times(k), c.powerHenries().times(k * k));
+                ? c.withPower(f.exactly(Unit.OHM), c.powerHenries())
+                : c.withPower(c.powerOhms().times(k), c.powerHenries().times(k * k));
     }
 
     private static DualCoil hold(Failing<DualCoil> f) {
         DualCoil c = f.now();
         double k = f.amountSi();
         return f.fault().mode() == OPEN
-                ? hold(c, f.exactly(Unit.OHM), c.holdHenries())
-                : hold(c, c.holdOhms().times(k), c.holdHenries().times(k * k));
-    }
-
-    private static DualCoil power(DualCoil c, Toleranced ohms, Toleranced henries) {
-        return new DualCoil(
-                c.name(),
-                c.one(),
-                c.two(),
-                ohms,
-                henries,
-                c.holdOhms(),
-                c.holdHenries(),
-                c.endOfStroke(),
-                c.pulledIn(),
-                c.about());
-    }
-
-    private static DualCoil hold(DualCoil c, Toleranced ohms, Toleranced henries) {
-        return new DualCoil(
-                c.name(),
-                c.one(),
-                c.two(),
-                c.powerOhms(),
-                c.powerHenries(),
-                ohms,
-                henries,
-                c.endOfStroke(),
-                c.pulledIn(),
-                c.about());
-    }
-
-    private static DualCoil with(DualCoil c, EndOfStroke endOfStroke) {
-        return new DualCoil(
-                c.name(),
-                c.one(),
-                c.two(),
-                c.powerOhms(),
-                c.powerHenries(),
-                c.holdOhms(),
-                c.holdHenries(),
-                endOfStroke,
-                c.pulledIn(),
-                c.about());
+                ? c.withHold(f.exactly(Unit.OHM), c.holdHenries())
+                : c.withHold(c.holdOhms().times(k), c.holdHenries().times(k * k));
     }
 }

@@ -17,25 +17,13 @@ final class DarlingtonBuilder {
     static void build(Darlington part, Sketch sketch) {
         String name = part.name();
         DarlingtonModel model = part.model();
-        String base = name + ":base";
         String middle = name + ":middle";
-        String emitter = name + ":emitter";
-        String collector = name + ":collector";
-        sketch.carrying(
-                name + ".collector",
-                part.collector().name(),
-                collector,
-                TransistorBuilder.bulk(model.second().collectorOhms()));
-        sketch.carrying(
-                name + ".base",
-                part.base().name(),
-                base,
-                TransistorBuilder.bulk(model.first().baseOhms()));
-        sketch.carrying(
-                name + ".emitter",
-                part.emitter().name(),
-                emitter,
-                TransistorBuilder.bulk(model.second().emitterOhms()));
+        String collector = TransistorBuilder.behind(
+                sketch, part, "collector", model.second().collectorOhms());
+        String base =
+                TransistorBuilder.behind(sketch, part, "base", model.first().baseOhms());
+        String emitter =
+                TransistorBuilder.behind(sketch, part, "emitter", model.second().emitterOhms());
         sketch.resistor(name + ":first shunt", base, middle, model.firstShuntOhms());
         sketch.resistor(name + ":second shunt", middle, emitter, model.secondShuntOhms());
         DarlingtonLaw law = new DarlingtonLaw(

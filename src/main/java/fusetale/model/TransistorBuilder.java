@@ -1,5 +1,6 @@
 package fusetale.model;
 
+import fusetale.circuit.Part;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.TransistorModel;
 import fusetale.mna.BipolarLaw;
@@ -12,19 +13,18 @@ final class TransistorBuilder {
     static void build(Transistor part, Sketch sketch) {
         String name = part.name();
         TransistorModel model = part.model();
-        String collector = name + ":collector";
-        String base = name + ":base";
-        String emitter = name + ":emitter";
-        sketch.carrying(name + ".collector", part.collector().name(), collector, bulk(model.collectorOhms()));
-        sketch.carrying(name + ".base", part.base().name(), base, bulk(model.baseOhms()));
-        sketch.carrying(name + ".emitter", part.emitter().name(), emitter, bulk(model.emitterOhms()));
+        String collector = behind(sketch, part, "collector", model.collectorOhms());
+        String base = behind(sketch, part, "base", model.baseOhms());
+        String emitter = behind(sketch, part, "emitter", model.emitterOhms());
         sketch.twoPorts(name + ":junctions", List.of(base, emitter, base, collector), law(model));
         sketch.current(name, name + ".collector");
     }
 
-    /** A bulk resistance, a bond's where none is stated. */
-    static double bulk(double ohms) {
-        return Math.max(ohms, Sketch.BOND_OHMS);
+    /** The node behind a pin's bulk resistance, or behind a bond's where none is stated. */
+    static String behind(Sketch sketch, Part part, String pin, double ohms) {
+        String inner = part.name() + ":" + pin;
+        sketch.carrying(part.name() + "." + pin, part.net(pin).name(), inner, Math.max(ohms, Sketch.BOND_OHMS));
+        return inner;
     }
 
     static BipolarLaw law(TransistorModel model) {
