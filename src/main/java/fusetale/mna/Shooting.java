@@ -20,6 +20,8 @@ final class Shooting {
 
     private static final double BAD_CONTRACTION = 0.9;
     private static final int MOST_SLOW_PASSES = 3;
+    /** A step of Newton's that did not lead nearer is halved until this part of it is left. */
+    private static final double SMALLEST_PART = 1.0 / 32;
     /** After so many passes in which all but the junctions repeat, the junctions are taken into the shooting. */
     private static final int MOST_FAST_PASSES = 3;
     /** A residual so many times the best one shows that Newton has lost its way. */
@@ -98,7 +100,7 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
-        Search search = new Search(first);
+        Search search = new Search(first, new Keep(stepper));
         for (int pass = 1; pass <= most; pass++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
@@ -135,7 +137,9 @@ final class Shooting {
                 search.fastPasses = 0;
             } else if (learnt(search, carry, residual, norm)) {
                 search.best = Math.min(search.best, norm);
+                search.origin.copy(start);
                 search.step = newtonStep(residual);
+                search.part = 1;
                 search.residualBefore = residual;
                 search.before = norm;
             }
@@ -165,6 +169,10 @@ final class Shooting {
         double[] step = new double[0];
 
         double[] residualBefore = new double[0];
+        /** Where that step started, and how much of it was taken. */
+        final Keep origin;
+
+        double part = 1;
         int refinements;
         int fastPasses;
         int slowPasses;
@@ -172,8 +180,9 @@ final class Shooting {
         /** No cycle has been completed yet. */
         boolean fresh = true;
 
-        Search(@Nullable Mesh mesh) {
+        Search(@Nullable Mesh mesh, Keep origin) {
             this.mesh = mesh;
+            this.origin = origin;
         }
 
         /** The next state does not come from Newton's step. */
@@ -221,7 +230,12 @@ final class Shooting {
                 return false;
             }
         } else if (search.step.length == residual.length && search.residualBefore.length == residual.length) {
-            broyden(search.step, search.residualBefore, residual);
+            if (norm > search.before && search.part > SMALLEST_PART) {
+                search.part /= 2;
+                retreat(search);
+                return false;
+            }
+            broyden(scaled(search.step, search.part), search.residualBefore, residual);
             search.slowPasses = norm > GOOD_CONTRACTION * search.before ? search.slowPasses + 1 : 0;
             if (search.slowPasses >= MOST_SLOW_PASSES || norm > BAD_CONTRACTION * search.before) {
                 search.slowPasses = 0;
@@ -362,6 +376,13 @@ final class Shooting {
 
     /** A state of the stepper to go back to. */
     private static final class Keep {
+        void copy(Keep other) {
+            System.arraycopy(other.x, 0, x, 0, x.length);
+            System.arraycopy(other.own, 0, own, 0, own.length);
+            System.arraycopy(other.volts, 0, volts, 0, volts.length);
+            System.arraycopy(other.amps, 0, amps, 0, amps.length);
+        }
+
         final double[] x;
         final double[] own;
         final double[] volts;
@@ -478,12 +499,11 @@ final class Shooting {
 
     /** (1 − M)⁻¹ from the sensitivities of the pass just done; null where it is singular. */
     private double @Nullable [][] invert() {
-        double[][] m = stepper.sensitivities();
-        int n = m.length;
+        int n = stepper.carried();
         double[] a = new double[n * n];
         for (int j = 0; j < n; j++) {
             for (int k = 0; k < n; k++) {
-                a[j * n + k] = (j == k ? 1 : 0) - m[k][j];
+                a[j * n + k] = (j == k ? 1 : 0) - stepper.sensitivity(j, k);
             }
         }
         LinearSystem.Factored f = LinearSystem.factor(a, n);
@@ -524,6 +544,26 @@ final class Shooting {
             product[j] = sum;
         }
         return product;
+    }
+
+    /** Takes less of Newton's last step: where charge flows in fast and leaks out slowly, it goes too far. */
+    private void retreat(Search search) {
+        restore(search.origin);
+        int[] carried = stepper.carriedStates();
+        for (int c = 0; c < carried.length; c++) {
+            stepper.x[carried[c]] += search.part * search.step[c];
+        }
+        for (int s = 0; s < stepper.own.length; s++) {
+            stepper.own[s] += search.part * search.step[carried.length + s];
+        }
+    }
+
+    private static double[] scaled(double[] vector, double factor) {
+        double[] out = vector.clone();
+        for (int k = 0; k < out.length; k++) {
+            out[k] *= factor;
+        }
+        return out;
     }
 
     private double[] newtonStep(double[] residual) {

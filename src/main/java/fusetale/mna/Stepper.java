@@ -129,21 +129,26 @@ final class Stepper {
     void startSensitivities() {
         int n = carried();
         if (sensitivity.length != n) {
-            sensitivity = new double[n][n];
-            sensitivityMiddle = new double[n][n];
+            sensitivity = new double[n][layout.states + layout.deviceStates];
+            sensitivityMiddle = new double[n][layout.states + layout.deviceStates];
             column = new double[stage.out.length];
             ownColumn = new double[layout.deviceStates];
             ownColumnEnd = new double[layout.deviceStates];
         }
         for (int k = 0; k < n; k++) {
             java.util.Arrays.fill(sensitivity[k], 0);
-            sensitivity[k][k] = 1;
+            sensitivity[k][place(k)] = 1;
         }
     }
 
-    /** d(state j now)/d(state k at the start), as {@code [k][j]}. */
-    double[][] sensitivities() {
-        return sensitivity;
+    /** d(carried state j now)/d(carried state k at the start). */
+    double sensitivity(int j, int k) {
+        return sensitivity[k][place(j)];
+    }
+
+    /** Where carried state {@code k} stands among all linear states and the devices' own behind them. */
+    private int place(int k) {
+        return k < carriedStates.length ? carriedStates[k] : layout.states + k - carriedStates.length;
     }
 
     /**
@@ -265,19 +270,23 @@ final class Stepper {
         return Sdirk.ERROR_CONSTANT * most;
     }
 
-    /** from + extrapolation·(towards − from) goes in as the predictor's column; the stage's comes out in {@code into}. */
+    /**
+     * from + extrapolation·(towards − from) goes in as the predictor's column; the stage's comes out in {@code into}. All
+     * states are followed, though only some are perturbed at the start: a junction's charge left out would leak from a small
+     * capacitor at every step.
+     */
     private void carry(
             Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
-        int linear = carriedStates.length;
+        int linear = layout.states;
         int portInput = layout.states + layout.sources.size();
         int rows = reduction.outputs;
         stage.refreshSlopes();
         for (int k = 0; k < from.length; k++) {
             java.util.Arrays.fill(column, 0, rows, 0.0);
-            for (int c = 0; c < linear; c++) {
-                double start = from[k][c] + extrapolation * (towards[k][c] - from[k][c]);
+            for (int s = 0; s < linear; s++) {
+                double start = from[k][s] + extrapolation * (towards[k][s] - from[k][s]);
                 if (start != 0) {
-                    PortStage.axpy(column, reduction.columns[carriedStates[c]], start, rows);
+                    PortStage.axpy(column, reduction.columns[s], start, rows);
                 }
             }
             for (int s = 0; s < ownColumn.length; s++) {
@@ -285,9 +294,7 @@ final class Stepper {
                 ownColumn[s] = f + extrapolation * (towards[k][linear + s] - f);
             }
             stage.sensitivities(reduction, portInput, column, ownColumn, ownColumnEnd);
-            for (int c = 0; c < linear; c++) {
-                into[k][c] = column[carriedStates[c]];
-            }
+            System.arraycopy(column, 0, into[k], 0, linear);
             System.arraycopy(ownColumnEnd, 0, into[k], linear, ownColumnEnd.length);
         }
     }
