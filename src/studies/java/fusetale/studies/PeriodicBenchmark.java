@@ -30,8 +30,6 @@ import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.CommandLineOptionException;
-import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
@@ -120,11 +118,10 @@ public class PeriodicBenchmark {
     /**
      * Measures and prints a table.
      *
-     * @param arguments options of the benchmark harness, {@code -f 3} say
+     * @param arguments are not looked at
      */
-    public static void main(String[] arguments) throws RunnerException, CommandLineOptionException {
+    public static void main(String[] arguments) throws RunnerException {
         Collection<RunResult> results = new Runner(new OptionsBuilder()
-                        .parent(new CommandLineOptions(arguments))
                         .include(PeriodicBenchmark.class.getName())
                         .verbosity(VerboseMode.SILENT)
                         .build())
