@@ -5,9 +5,6 @@ final class ExitCodes {
     /** Done. */
     static final int DONE = 0;
 
-    /** Answered, and the answer is no. */
-    static final int NO = 1;
-
     /** Unusable input: command line, file, supposition, arrangement. */
     static final int UNUSABLE = 2;
 

@@ -84,10 +84,8 @@ final class Doubts {
     /** Readings that look healthy beside others of the same points that do not: they would mislead. */
     private void unmoved() {
         List<Compared> misleading = compared.stream()
-                .filter(row -> row.tooCloseToTell() && !row.asSupposed().overRange())
-                .filter(row -> Math.abs(row.asSupposed().value())
-                        > LARGE_AGAINST_ACCURACY * row.asSupposed().halfWidth())
-                .filter(row -> compared.stream().anyMatch(other -> !other.tooCloseToTell() && samePoints(row, other)))
+                .filter(row -> contrast(row) > 0)
+                .sorted(Comparator.comparingDouble(this::contrast).reversed())
                 .toList();
         if (!misleading.isEmpty()) {
             Compared first = misleading.get(0);
@@ -100,6 +98,24 @@ final class Doubts {
                             first.asSupposed().shows(),
                             misleading.size() - 1));
         }
+    }
+
+    /** How far another reading of the same points moved, over what this one, which looks healthy, still reads; else 0. */
+    private double contrast(Compared row) {
+        double reads = Math.abs(row.asSupposed().value());
+        boolean wouldBeGoneBy = row.tooCloseToTell()
+                && !row.asSupposed().overRange()
+                && reads > LARGE_AGAINST_ACCURACY * row.asSupposed().halfWidth();
+        return !wouldBeGoneBy
+                ? 0
+                : compared.stream()
+                                .filter(other -> !other.tooCloseToTell() && samePoints(row, other))
+                                .mapToDouble(
+                                        other -> Math.abs(other.asSupposed().value()
+                                                - other.asBuilt().value()))
+                                .max()
+                                .orElse(0)
+                        / reads;
     }
 
     private static boolean samePoints(Compared one, Compared other) {

@@ -27,6 +27,9 @@ import java.util.Optional;
 
 /** Holds every part of a machine that was looked at against its ratings. */
 final class Strains {
+    private static final Words WORDS = Words.of(Strains.class);
+    private static final double ROUNDED = 1e6;
+
     private final Seen seen;
     private final List<Stress> rows = new ArrayList<>();
 
@@ -39,7 +42,11 @@ final class Strains {
         Strains strains = new Strains(seen);
         seen.circuit().parts().forEach(strains::part);
         seen.circuit().connectors().forEach(strains::connector);
-        return Stresses.worstFirst(strains.rows);
+        // what differs by rounding of the solver only, as the two pins of one winding, stays in the order of the file
+        return strains.rows.stream()
+                .sorted(Comparator.comparingDouble((Stress s) -> Math.rint(s.ratio() * ROUNDED))
+                        .reversed())
+                .toList();
     }
 
     private void part(Part part) {
@@ -83,7 +90,16 @@ final class Strains {
             amps(section == 1 ? first : first + "." + section)
                     .ifPresent(a -> sections.addAll(Stresses.winding(transformer.name(), winding, a)));
         }
-        sections.stream().max(Comparator.comparingDouble(Stress::ratio)).ifPresent(rows::add);
+        sections.stream()
+                .max(Comparator.comparingDouble(Stress::ratio))
+                .map(Strains::named)
+                .ifPresent(rows::add);
+    }
+
+    /** Turns that a supposition shorts stand in the circuit as a winding of their own, {@code sol~shorted}. */
+    private static Stress named(Stress s) {
+        String place = s.place().replace("~shorted", WORDS.say("shorted-turns"));
+        return new Stress(s.part(), place, s.strain(), s.value(), s.limit());
     }
 
     private void diode(Diode diode) {

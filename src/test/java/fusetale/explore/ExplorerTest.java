@@ -9,6 +9,7 @@ import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.MeterFunction;
+import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 /** On the teaching board, whose faults one can foretell by hand. */
@@ -144,6 +146,42 @@ class ExplorerTest {
         new Explorer(1).answerAll(question(Supposition.NOTHING), suppositions, (d, of) -> done.add(d), () -> false);
 
         assertThat(done).containsExactly(1, 2);
+    }
+
+    @Test
+    void everySingleFaultOfTheBoardIsAnswered() {
+        List<Supposition> all = Catalogue.possible(FIRST_LIGHT).stream()
+                .map(form -> new Supposition(List.of(new Fault(form.part(), form.place(), form.mode(), null))))
+                .toList();
+        Question common = new Question(
+                FIRST_LIGHT,
+                Supposition.NOTHING,
+                Arrangement.powered(FIRST_LIGHT),
+                Meter.trueRms4000(),
+                List.of(new Check("TP1", "gnd", MeterFunction.DC_VOLTS)),
+                new Question.Options(2, 1, 3));
+
+        List<Answer> answers = new Explorer(2).answerAll(common, all, Progress.SILENT, () -> false);
+
+        assertThat(answers).hasSizeGreaterThan(40).allMatch(Answer.Answered.class::isInstance);
+    }
+
+    @Test
+    void batchThatIsStoppedKeepsWhatItHasAndTellsTheRest() {
+        Supposition open = new Supposition(List.of(fault("C1", FailureMode.OPEN)));
+        AtomicInteger done = new AtomicInteger();
+
+        List<Answer> answers = new Explorer(1)
+                .answerAll(
+                        question(Supposition.NOTHING),
+                        List.of(open, open, open),
+                        (d, of) -> done.set(d),
+                        () -> done.get() >= 1);
+
+        assertThat(answers.get(0)).isInstanceOf(Answer.Answered.class);
+        assertThat(answers.get(2))
+                .isInstanceOfSatisfying(
+                        Answer.Unanswered.class, none -> assertThat(none.why()).isEqualTo(Answer.Why.STOPPED));
     }
 
     @Test
