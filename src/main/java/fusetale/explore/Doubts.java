@@ -100,22 +100,22 @@ final class Doubts {
         }
     }
 
-    /** How far another reading of the same points moved, over what this one, which looks healthy, still reads; else 0. */
+    /**
+     * How much a reading that looks healthy misleads, 0 to 1: 1 where another reading of the same points moved by as much as
+     * this one still reads, so that both are of the same weight to whoever measures.
+     */
     private double contrast(Compared row) {
         double reads = Math.abs(row.asSupposed().value());
         boolean wouldBeGoneBy = row.tooCloseToTell()
                 && !row.asSupposed().overRange()
                 && reads > LARGE_AGAINST_ACCURACY * row.asSupposed().halfWidth();
-        return !wouldBeGoneBy
-                ? 0
-                : compared.stream()
-                                .filter(other -> !other.tooCloseToTell() && samePoints(row, other))
-                                .mapToDouble(
-                                        other -> Math.abs(other.asSupposed().value()
-                                                - other.asBuilt().value()))
-                                .max()
-                                .orElse(0)
-                        / reads;
+        double moved = compared.stream()
+                .filter(other -> !other.tooCloseToTell() && samePoints(row, other))
+                .mapToDouble(other ->
+                        Math.abs(other.asSupposed().value() - other.asBuilt().value()))
+                .max()
+                .orElse(0);
+        return wouldBeGoneBy ? Math.min(moved, reads) / Math.max(moved, reads) : 0;
     }
 
     private static boolean samePoints(Compared one, Compared other) {

@@ -123,6 +123,9 @@ final class Shooting {
             boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
+                    if (most != MOST_PASSES_NEAR && !carry) {
+                        sharpen(mesh);
+                    }
                     return found("shooting", mesh, norm, solvesBefore);
                 }
             } else if (most == MOST_PASSES_NEAR && pass >= 3 && norm > STILL_FAR) {
@@ -138,6 +141,17 @@ final class Shooting {
             }
         }
         return noPeriodicState();
+    }
+
+    /**
+     * Takes the last cycle once more with its sensitivities, so that neighbours start from the inverse as it is here rather
+     * than as Broyden guessed it on the way: it costs one pass and spares each of them two.
+     */
+    private void sharpen(Mesh mesh) {
+        restore(start);
+        if (fixedCycle(mesh, true)) {
+            inverse = invert();
+        }
     }
 
     /** How far the search has come, pass by pass. */
