@@ -1,6 +1,6 @@
 /**
  * What follows when nothing is held: which fuse melts when, what is taken past its rating. Uses {@code quantity}, {@code
- * signal}, {@code circuit}, {@code fault}. Start at {@link fusetale.aftermath.FuseBand}.
+ * signal}, {@code circuit}. Start at {@link fusetale.aftermath.FuseBand}.
  */
 @NullMarked
 package fusetale.aftermath;

@@ -1,5 +1,6 @@
 /**
- * The one service that commands and window call: a question in, an outcome with its doubts out. Start at {@link fusetale.explore.Doubt}.
+ * The one service that commands and window call: a question in, an outcome with its doubts out. Uses everything above it
+ * but {@code store}. Start at {@link fusetale.explore.Explorer}.
  */
 @NullMarked
 package fusetale.explore;

@@ -15,8 +15,10 @@ interface Failures<P> {
     /** The circuit with this one fault more. */
     Circuit apply(Failing<P> failing);
 
-    /** Whether two different faults of one part cannot both hold; they are never of one form. Asked both
-     * ways round; one yes is enough. */
+    /**
+     * Whether two different faults of one part cannot both hold; they are never of one form. Asked both ways round; one yes
+     * is enough.
+     */
     default boolean clash(Fault a, Fault b) {
         return a.place().equals(b.place())
                 && a.mode() != FailureMode.REVERSED

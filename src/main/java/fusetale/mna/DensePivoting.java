@@ -3,7 +3,7 @@ package fusetale.mna;
 /**
  * Gaussian elimination with partial pivoting for the few active ports of one stage (Golub and Van Loan, Matrix
  * Computations, ch. 3). Kept beside EJML because it runs a thousand times a cycle on systems of one to twenty unknowns in
- * buffers that never change; see DEVELOPERS.md for the figures.
+ * buffers that never change (figures: DEVELOPERS.md, decisions).
  */
 final class DensePivoting {
     private DensePivoting() {}

@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * The state at rest by Newton's method with limited junction steps; where that fails, by continuation: a conductance across
- * every port lowered step by step, then the sources raised step by step (Ortega and Rheinboldt, Iterative Solution of Nonlinear Equations, 1970,
- * ch. 7.5, from memory).
+ * every port lowered step by step, then the sources raised step by step (Ortega and Rheinboldt, Iterative Solution of
+ * Nonlinear Equations, 1970, ch. 7.5, from memory).
  */
 final class RestSearch {
     private final PortStage stage;

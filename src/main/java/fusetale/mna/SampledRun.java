@@ -83,7 +83,7 @@ final class SampledRun implements PeriodicState {
 
     /** How an output follows from the inputs, looked up once a step size. */
     private abstract static class Rows {
-        private final double[] @Nullable [] byLevel = new double[40] @Nullable [];
+        private final double[] @Nullable [] byLevel = new double[Reductions.SLOTS] @Nullable [];
 
         abstract double[] of(Reduction r);
 
