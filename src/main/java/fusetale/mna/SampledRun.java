@@ -21,10 +21,10 @@ final class SampledRun implements PeriodicState {
         final double[] volts;
         final double[] amps;
         final double[] scale;
-        /** (1 − M)⁻¹ as last known; empty where it is not. */
-        final double[][] inverse;
+        /** (1 − M)⁻¹ as last known; null where it is not. */
+        final @Nullable PeriodInverse inverse;
 
-        Restart(Layout layout, Mesh mesh, int[] carriedStates, double[][] vectors, double[][] inverse) {
+        Restart(Layout layout, Mesh mesh, int[] carriedStates, double[][] vectors, @Nullable PeriodInverse inverse) {
             this.layout = layout;
             this.mesh = mesh;
             this.carriedStates = carriedStates;

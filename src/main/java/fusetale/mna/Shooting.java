@@ -52,7 +52,7 @@ final class Shooting {
     private final Keep start;
     private final Keep end;
     private double[] errors = new double[0];
-    private double @Nullable [][] inverse;
+    private @Nullable PeriodInverse inverse;
     private int cycles;
 
     Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
@@ -154,7 +154,7 @@ final class Shooting {
     private void sharpen(Mesh mesh) {
         restore(start);
         if (fixedCycle(mesh, true)) {
-            inverse = invert();
+            inverse = PeriodInverse.of(stepper);
         }
     }
 
@@ -225,7 +225,7 @@ final class Shooting {
     /** Brings the inverse up to date with the cycle just taken; false where that plain cycle has to be the step. */
     private boolean learnt(Search search, boolean carried, double[] residual, double norm) {
         if (carried) {
-            inverse = inverse == null ? invert() : inverse;
+            inverse = inverse == null ? PeriodInverse.of(stepper) : inverse;
             if (inverse == null) {
                 return false;
             }
@@ -235,7 +235,9 @@ final class Shooting {
                 retreat(search);
                 return false;
             }
-            broyden(scaled(search.step, search.part), search.residualBefore, residual);
+            if (inverse != null) {
+                inverse.learn(search.step, search.part, search.residualBefore, residual);
+            }
             search.slowPasses = norm > GOOD_CONTRACTION * search.before ? search.slowPasses + 1 : 0;
             if (search.slowPasses >= MOST_SLOW_PASSES || norm > BAD_CONTRACTION * search.before) {
                 search.slowPasses = 0;
@@ -294,7 +296,7 @@ final class Shooting {
         double[][] vectors = {
             start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
         };
-        double[][] kept = inverse == null ? new double[0][] : inverse;
+        PeriodInverse kept = inverse == null ? null : inverse.copy();
         SampledRun.Restart restart =
                 new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept);
         return new Solved.Found<>(new SampledRun(stepper.reductions, stepper.recorder.tape(), work, restart));
@@ -318,12 +320,9 @@ final class Shooting {
         stepper.stage.sortSleepers();
         stepper.jump();
         inverse = null;
-        if (near.inverse.length == stepper.carried()) {
-            double[][] copy = new double[near.inverse.length][];
-            for (int k = 0; k < copy.length; k++) {
-                copy[k] = near.inverse[k].clone();
-            }
-            inverse = copy;
+        PeriodInverse theirs = near.inverse;
+        if (theirs != null && theirs.size() == stepper.carried()) {
+            inverse = theirs.copy();
         }
     }
 
@@ -497,53 +496,15 @@ final class Shooting {
         inverse = null;
     }
 
-    /** (1 − M)⁻¹ from the sensitivities of the pass just done; null where it is singular. */
-    private double @Nullable [][] invert() {
-        int n = stepper.carried();
-        double[] a = new double[n * n];
-        for (int j = 0; j < n; j++) {
-            for (int k = 0; k < n; k++) {
-                a[j * n + k] = (j == k ? 1 : 0) - stepper.sensitivity(j, k);
-            }
-        }
-        LinearSystem.Factored f = LinearSystem.factor(a, n);
-        if (!f.ok()) {
-            return null;
-        }
-        double[][] rows = new double[n][n];
-        double[] column = new double[n];
-        for (int k = 0; k < n; k++) {
-            Arrays.fill(column, 0);
-            column[k] = 1;
-            f.system().solve(column);
-            for (int j = 0; j < n; j++) {
-                rows[j][k] = column[j];
-            }
-        }
-        return rows;
-    }
-
     /**
      * How far Newton would still go, as a ratio of full scale: of a core whose offset takes a hundred cycles to die out the
      * mismatch of one cycle shows a hundredth.
      */
     private double stepLeft(double[] residual) {
         if (inverse == null) {
-            inverse = invert();
+            inverse = PeriodInverse.of(stepper);
         }
-        return inverse == null ? 0 : norm(times(inverse, residual));
-    }
-
-    private static double[] times(double[][] h, double[] vector) {
-        double[] product = new double[vector.length];
-        for (int j = 0; j < product.length; j++) {
-            double sum = 0;
-            for (int k = 0; k < product.length; k++) {
-                sum += h[j][k] * vector[k];
-            }
-            product[j] = sum;
-        }
-        return product;
+        return inverse == null ? 0 : norm(inverse.times(residual));
     }
 
     /** Takes less of Newton's last step: where charge flows in fast and leaks out slowly, it goes too far. */
@@ -558,20 +519,12 @@ final class Shooting {
         }
     }
 
-    private static double[] scaled(double[] vector, double factor) {
-        double[] out = vector.clone();
-        for (int k = 0; k < out.length; k++) {
-            out[k] *= factor;
-        }
-        return out;
-    }
-
     private double[] newtonStep(double[] residual) {
-        double[][] h = inverse;
+        PeriodInverse h = inverse;
         if (h == null) {
             throw new IllegalStateException("no inverse");
         }
-        double[] step = times(h, residual);
+        double[] step = h.times(residual);
         int[] carried = stepper.carriedStates();
         for (int c = 0; c < carried.length; c++) {
             stepper.x[carried[c]] = start.x[carried[c]] + step[c];
@@ -581,35 +534,5 @@ final class Shooting {
         }
         stepper.jump();
         return step;
-    }
-
-    /** H += (s − H·y)(sᵀ·H)/(sᵀ·H·y) with y = r before − r after. */
-    private void broyden(double[] s, double[] before, double[] after) {
-        double[][] h = inverse;
-        if (h == null) {
-            return;
-        }
-        int n = s.length;
-        double[] hy = new double[n];
-        double[] sh = new double[n];
-        double shy = 0;
-        for (int j = 0; j < n; j++) {
-            for (int k = 0; k < n; k++) {
-                hy[j] += h[j][k] * (before[k] - after[k]);
-                sh[k] += s[j] * h[j][k];
-            }
-        }
-        for (int j = 0; j < n; j++) {
-            shy += s[j] * hy[j];
-        }
-        if (shy == 0 || !Double.isFinite(shy)) {
-            return;
-        }
-        for (int j = 0; j < n; j++) {
-            double factor = (s[j] - hy[j]) / shy;
-            for (int k = 0; k < n; k++) {
-                h[j][k] += factor * sh[k];
-            }
-        }
     }
 }
