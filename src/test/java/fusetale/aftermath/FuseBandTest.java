@@ -21,7 +21,7 @@ class FuseBandTest {
     private static final double RELATIVE = 1e-9;
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/fuse-gates.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(files = "shared/reference/fuse-gates.csv", useHeadersInDisplayName = true)
     void everyGateOfTheStandardsIsKept(
             Standard standard,
             Speed speed,
@@ -143,7 +143,7 @@ class FuseBandTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/ul-time-delay-melting.csv", useHeadersInDisplayName = true)
+    @CsvFileSource(files = "shared/reference/ul-time-delay-melting.csv", useHeadersInDisplayName = true)
     void ulTimeDelayLinksCoverTheirPublishedMeltingIntegrals(
             double ratedAmps, double ampsSquaredSeconds, String source) {
         double amps = 40 * ratedAmps;
