@@ -109,8 +109,9 @@ public final class Bench {
             }
         }
         if (arrangement.powerOn() && !check.function().powered()) {
-            return Optional.of(check.words() + ": not with the power on. The voltage of the circuit would falsify the"
-                    + " reading and may damage the meter; pull the plug and let the capacitors discharge");
+            return Optional.of(
+                    "ohms and diode test: not with the power on. The voltage of the circuit would falsify the"
+                            + " reading and may damage the meter; pull the plug and let the capacitors discharge");
         }
         return Optional.empty();
     }

@@ -12,6 +12,7 @@ import fusetale.circuit.Part;
 import fusetale.circuit.Pin;
 import fusetale.circuit.Rewiring;
 import fusetale.circuit.Switch;
+import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
@@ -64,12 +65,16 @@ final class BenchWork {
     private void checkSupply() {
         double volts = arrangement.mainsVolts();
         if (arrangement.powerOn() && !(volts > 0 && volts <= 1000)) {
-            problems.add("mains of " + volts + " V; it must be above 0 and at most 1000 V");
+            problems.add("mains of " + figure(volts, Unit.VOLT) + "; it must be above 0 and at most 1000 V");
         }
         Double watts = arrangement.seriesLampWatts();
         if (watts != null && !(watts > 0 && watts <= 10_000)) {
-            problems.add("a series lamp of " + watts + " W; it must be above 0 and at most 10 000 W");
+            problems.add("a series lamp of " + figure(watts, Unit.WATT) + "; it must be above 0 and at most 10 000 W");
         }
+    }
+
+    private static String figure(double si, Unit unit) {
+        return Notation.format(new Quantity(si, unit));
     }
 
     private void pull(String name) {

@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param library part models that the files may name
  */
 public record CircuitReader(PartLibrary library) {
+    /** Machines have one to three hundred parts; at a thousand diodes an answer takes a minute and gigabytes. */
+    private static final int MOST_PARTS = 1000;
+
     /** A reader with the models that come with the program. */
     public static CircuitReader withShippedParts() {
         return new CircuitReader(PartLibrary.shipped());
@@ -50,6 +53,14 @@ public record CircuitReader(PartLibrary library) {
         Values values = MachineForms.CIRCUIT.readValues(root, top);
         Draft own = Draft.of(values);
         Draft whole = new Includes(top).withBlocks(own, path);
+        if (whole.parts().size() > MOST_PARTS) {
+            findings.error(
+                    Place.of(name, 0),
+                    "parts",
+                    "the circuit has " + whole.parts().size() + " parts, too many to work out here",
+                    "at most " + MOST_PARTS,
+                    "");
+        }
         Net ground = values.find(MachineForms.GROUND);
         References references = new References(whole, findings);
         references.check();

@@ -13,11 +13,19 @@ final class Forms {
     /** A net by its name. */
     static final Form<Net> NET = new MappedForm<>(NameForm.NET, Net::new);
 
+    /** Control characters, and those that turn the direction of writing; line ends and tabs are none here. */
+    private static final Pattern UNSHOWN =
+            Pattern.compile("[\\p{Cc}\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069&&[^\\n\\t]]");
+
     /** Any text. */
-    static final Form<String> TEXT = new ScalarForm<>(
-            "a text",
-            Json.of("type", List.of("string", "number", "boolean")),
-            (text, spot) -> text.text().strip());
+    static final Form<String> TEXT =
+            new ScalarForm<>("a text", Json.of("type", List.of("string", "number", "boolean")), (text, spot) -> {
+                // a terminal would obey them instead of showing them
+                if (UNSHOWN.matcher(text.text()).find()) {
+                    throw Unfit.saying("a character that cannot be shown stands in this text");
+                }
+                return text.text().strip();
+            });
 
     /** Any single value, left as it is. */
     static final Form<Located.Text> RAW = new ScalarForm<>(

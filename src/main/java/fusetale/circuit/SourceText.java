@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import fusetale.quantity.Spelling;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
@@ -36,7 +37,15 @@ final class SourceText {
                 findings.error(whole, "", tooLarge(size));
                 return null;
             }
-            return decode(Files.readAllBytes(path), name, findings);
+            // devices and pipes have no size, and some no end
+            try (InputStream in = Files.newInputStream(path)) {
+                byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+                if (bytes.length > MOST_BYTES) {
+                    findings.error(whole, "", "this does not end within 4 MiB; none of our files is larger");
+                    return null;
+                }
+                return decode(bytes, name, findings);
+            }
         } catch (NoSuchFileException e) {
             findings.error(whole, "", "there is no such file", "", neighbour(path));
         } catch (AccessDeniedException e) {

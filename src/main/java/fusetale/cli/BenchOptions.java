@@ -164,7 +164,7 @@ final class BenchOptions {
         }
         String wanted = meter.toLowerCase(Locale.ROOT);
         for (Meter each : Meter.builtIn()) {
-            if (each.name().toLowerCase(Locale.ROOT).startsWith(wanted)) {
+            if (!wanted.isBlank() && each.name().toLowerCase(Locale.ROOT).startsWith(wanted)) {
                 return each;
             }
         }
@@ -230,7 +230,7 @@ final class BenchOptions {
     private static double amount(String option, String text, Unit unit) throws Refused {
         try {
             String bare = text.strip();
-            boolean number = bare.matches("\\d+(?:[.,]\\d+)?");
+            boolean number = bare.matches("[+-]?\\d+(?:[.,]\\d+)?(?:[eE][+-]?\\d+)?");
             return Notation.parse(number ? bare + " " + unit.symbol() : bare, unit)
                     .si();
         } catch (NotationException e) {

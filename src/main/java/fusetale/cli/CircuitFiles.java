@@ -4,6 +4,7 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitFile;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.Problem;
+import fusetale.explore.Words;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +12,8 @@ import java.util.stream.Collectors;
 
 /** Circuit files as commands take them. */
 final class CircuitFiles {
+    private static final Words WORDS = Words.of(CircuitFiles.class);
+
     private CircuitFiles() {}
 
     /**
@@ -31,9 +34,12 @@ final class CircuitFiles {
     /**
      * A path.
      *
-     * @throws Refused where this system has no such paths
+     * @throws Refused where nothing is named, or this system has no such paths
      */
     static Path path(String file) throws Refused {
+        if (file.isBlank()) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("no-file-name"));
+        }
         try {
             return Path.of(file);
         } catch (InvalidPathException e) {

@@ -2,14 +2,18 @@ package fusetale.cli;
 
 import fusetale.explore.Words;
 import fusetale.report.Emphasis;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program starts. */
@@ -28,12 +32,25 @@ public final class Main implements Runnable {
         // The library looks whether a terminal is at the other end, and honours NO_COLOR (https://no-color.org).
         boolean terminal = Ansi.AUTO.enabled();
         Charset charset = charset(terminal);
-        PrintWriter out = new PrintWriter(new PrintStream(System.out, false, charset), false, charset);
+        Outlet outlet = new Outlet(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = new PrintWriter(outlet, false, charset);
         PrintWriter err = new PrintWriter(new PrintStream(System.err, false, charset), false, charset);
-        int code = run(out, err, terminal ? Emphasis.TERMINAL : Emphasis.NONE, arguments);
-        out.flush();
+        int code;
+        try {
+            code = run(out, err, terminal ? Emphasis.TERMINAL : Emphasis.NONE, arguments);
+        } catch (OutOfMemoryError e) {
+            err.print(WORDS.say("memory") + "\n");
+            err.flush();
+            code = ExitCodes.NO_ANSWER;
+        }
+        System.exit(code == ExitCodes.DONE ? delivered(outlet, err) : code);
+    }
+
+    /** An answer that was worked out but could not be written, as on a full disk, is none. */
+    private static int delivered(Outlet outlet, PrintWriter err) {
+        outlet.loss().ifPresent(why -> err.print(WORDS.say("lost", why) + "\n"));
         err.flush();
-        System.exit(code);
+        return outlet.loss().isPresent() ? ExitCodes.UNUSABLE : ExitCodes.DONE;
     }
 
     /** UTF-8, but on a terminal what that understands; one that claims ASCII only is one whose locale was never set. */
@@ -66,6 +83,10 @@ public final class Main implements Runnable {
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        // an argument is what it says; the library would take '@name' for a file of arguments
+        line.setExpandAtFiles(false);
+        line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
+        line.registerConverter(long.class, text -> whole(text, Long::valueOf));
         line.setParameterExceptionHandler(Main::notUnderstood);
         line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, console));
         int code = line.execute(arguments);
@@ -77,6 +98,14 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         console.out().print(WORDS.say("first") + "\n");
+    }
+
+    private static <N> N whole(String text, Function<String, N> parsed) {
+        try {
+            return parsed.apply(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException(WORDS.say("whole", text));
+        }
     }
 
     private static int notUnderstood(ParameterException problem, String[] arguments) {

@@ -1,6 +1,7 @@
 package fusetale.cli;
 
 import fusetale.circuit.Circuit;
+import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.report.Csv;
 import fusetale.report.Tables;
@@ -13,6 +14,8 @@ import picocli.CommandLine.Parameters;
 /** {@code readings}: what a healthy machine shows, with its spread. */
 @Command(name = "readings", mixinStandardHelpOptions = true)
 final class Readings implements Callable<Integer> {
+    private static final Words WORDS = Words.of(Readings.class);
+
     private final Console console;
 
     @Parameters(index = "0", paramLabel = "CIRCUIT", descriptionKey = "circuit")
@@ -33,6 +36,9 @@ final class Readings implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refused {
+        if (json && csv) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
+        }
         Circuit circuit = CircuitFiles.read(file, console);
         Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING), console);
         if (json) {

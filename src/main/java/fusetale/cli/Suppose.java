@@ -57,6 +57,9 @@ final class Suppose implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refused {
+        if (json && csv) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
+        }
         if (picture != null && PictureFile.of(CircuitFiles.path(picture)).isEmpty()) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("picture.ending", picture));
         }
@@ -66,10 +69,11 @@ final class Suppose implements Callable<Integer> {
         List<String> clauses = clauses(circuit, supposition);
         SupposePicture drawn = new SupposePicture(
                 asked.outcome(), clauses, Settings.words(asked.outcome().question()));
-        print(asked, drawn);
+        // first, so that what cannot be done ends without half an answer
         if (picture != null) {
             write(CircuitFiles.path(picture), drawn);
         }
+        print(asked, drawn);
         return ExitCodes.DONE;
     }
 
@@ -86,7 +90,11 @@ final class Suppose implements Callable<Integer> {
 
     private Supposition supposition(Circuit circuit) throws Refused {
         try {
-            return new SentenceParser(circuit).parse(faults);
+            Supposition supposition = new SentenceParser(circuit).parse(faults);
+            if (supposition.faults().isEmpty()) {
+                throw new Refused(ExitCodes.UNUSABLE, WORDS.say("no-fault"));
+            }
+            return supposition;
         } catch (SentenceException e) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
         }

@@ -25,6 +25,9 @@ final class Doubts {
     /** A reading so many times the meter's accuracy is one that somebody would go by. */
     private static final double LARGE_AGAINST_ACCURACY = 20;
 
+    /** Larger of the two usual ratings of a branch that feeds wall outlets, 15 A and 20 A (common practice at 120 V). */
+    private static final double HOUSE_BREAKER_AMPS = 20;
+
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
 
@@ -53,6 +56,7 @@ final class Doubts {
     /** Everything, the gravest first; equal ones in the order found. */
     List<Doubt> inOrder(List<String> remarks, boolean powerOn) {
         if (powerOn) {
+            mains();
             dangers();
             settled.melted().forEach(this::melted);
             race();
@@ -64,6 +68,17 @@ final class Doubts {
             charges();
         }
         return found.stream().sorted(Comparator.comparing(Doubt::severity)).toList();
+    }
+
+    /** The breaker of the house is no part of the circuit, yet past it there is nothing left to read. */
+    private void mains() {
+        if (settled.seen().modelled().element("mains").isEmpty()) {
+            return;
+        }
+        double drawn = settled.seen().amps("mains").rms();
+        if (drawn > HOUSE_BREAKER_AMPS) {
+            add(Doubt.Severity.DANGER, WORDS.say("danger.mains", amps(drawn), figure(HOUSE_BREAKER_AMPS, Unit.AMPERE)));
+        }
     }
 
     /** Parts that are lost because the fuse before them holds, or because there is none. */

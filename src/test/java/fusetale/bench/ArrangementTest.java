@@ -153,6 +153,6 @@ class ArrangementTest {
 
     @Test
     void mainsOfNoVoltageIsRefused() {
-        assertThatThrownBy(() -> ON.withMainsVolts(0).appliedTo(FERRY)).hasMessageContaining("mains of 0.0 V");
+        assertThatThrownBy(() -> ON.withMainsVolts(0).appliedTo(FERRY)).hasMessageContaining("mains of 0 V;");
     }
 }

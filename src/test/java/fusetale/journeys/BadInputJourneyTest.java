@@ -1,6 +1,7 @@
 package fusetale.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collections;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,6 +158,10 @@ class BadInputJourneyTest {
                 "--switch=S1=ajar | ajar",
                 "--power=maybe | maybe",
                 "--draws=0 | --draws",
+                "--draws=many | no whole number",
+                "--mains=-5 | above 0",
+                "--mains=1e6 | at most 1000 V",
+                "--meter= | true rms",
                 "--no-such-option | --no-such-option"
             })
     void optionThatDoesNotFitIsNamed(String option, String named) {
@@ -185,6 +191,109 @@ class BadInputJourneyTest {
 
         assertThat(typed.code()).isEqualTo(2);
         assertThat(typed.err()).contains("make it first");
+    }
+
+    @Test
+    void pictureThatCannotBeWrittenLeavesNoAnswerBehind() {
+        Typed typed = Typed.in(
+                "suppose",
+                FIRST_LIGHT,
+                "R1=open",
+                "--draws=2",
+                "--json",
+                "--picture",
+                folder.resolve("none/a.png").toString());
+
+        assertThat(typed.out()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "  ", ";", "nothing"})
+    void supposingNothingAsksForAFault(String fault) {
+        Typed typed = Typed.in("suppose", FIRST_LIGHT, fault);
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("say what is wrong");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"readings,", "suppose, R1=open"})
+    void jsonAndCsvAtOnceAreRefused(String command, @Nullable String fault) {
+        Typed typed = fault == null
+                ? Typed.in(command, FIRST_LIGHT, "--json", "--csv")
+                : Typed.in(command, FIRST_LIGHT, fault, "--json", "--csv");
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("keep one of them");
+    }
+
+    /** The library of the command line would put the file's lines in the argument's place and print them. */
+    @Test
+    void argumentThatBeginsLikeAFileOfArgumentsIsNotOpened() throws IOException {
+        Typed typed = Typed.in("inspect", "@" + written("--nobody-should-read-this"));
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("no such file").doesNotContain("nobody-should-read-this");
+    }
+
+    @Test
+    void emptyFileNameIsRefused() {
+        assertRefused(Typed.in("inspect", ""));
+    }
+
+    /** CSI 2 J clears a terminal (ECMA-48). */
+    @ParameterizedTest
+    @ValueSource(strings = {"\"First \\e[2J Light\"", "\"First \\u202E Light\""})
+    void nameThatATerminalWouldObeyIsRefused(String name) throws IOException {
+        Typed typed = changed("name: First Light", "name: " + name);
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("cannot be shown");
+    }
+
+    @Test
+    void fileWithoutAnEndIsRefused() throws IOException {
+        Path endless = Path.of("/dev/zero");
+        assumeThat(endless).exists();
+
+        assertRefused(Typed.in("inspect", endless.toString()));
+    }
+
+    @Test
+    void circuitOfTooManyPartsIsRefused() throws IOException {
+        StringBuilder parts = new StringBuilder();
+        StringBuilder drawing = new StringBuilder();
+        for (int k = 0; k < 1000; k++) {
+            parts.append("  X").append(k).append(": {is: resistor, between: [raw, gnd], value: 1 Mohm}\n");
+            drawing.append("  X")
+                    .append(k)
+                    .append(": {square: [")
+                    .append(k % 100)
+                    .append(", ")
+                    .append(10 + k / 100)
+                    .append("]}\n");
+        }
+        String text = Files.readString(Path.of(FIRST_LIGHT));
+        Typed typed = Typed.in("inspect", written(text.replace("parts:\n", "parts:\n" + parts) + drawing));
+
+        assertRefused(typed);
+        assertThat(typed.err()).contains("1007 parts").contains("at most 1000");
+    }
+
+    @Test
+    void ohmsWithThePowerOnAreRefusedInOneSentence() {
+        Typed typed = Typed.in("readings", FIRST_LIGHT, "--every-pair=BR1", "--power=on");
+
+        assertRefused(typed);
+        assertThat(typed.err().lines()).hasSize(1);
+    }
+
+    /** Behind the fuse of no machine: what remains on the rails then is the house wiring's, not a reading. */
+    @Test
+    void mainsThatIsShortedIsToldBeforeItsReadings() {
+        Typed typed = Typed.in("readings", FIRST_LIGHT, "--clip=line,neutral", "--draws=2");
+
+        assertThat(typed.out()).contains("DO NOT POWER UP").contains("breaker");
     }
 
     @Test
