@@ -55,23 +55,27 @@ class BadInputJourneyTest {
 
     @Test
     void floatingSectionIsNamed() throws IOException {
-        Typed typed = changed(
-                "  R1:",
-                "  R8: {is: resistor, between: [adrift, astray], value: 1 kohm}\n"
-                        + "  R9: {is: resistor, between: [adrift, astray], value: 1 kohm}\n  R1:");
+        String text = Files.readString(Path.of(FIRST_LIGHT))
+                .replaceFirst(
+                        "  R1:",
+                        "  R8: {is: resistor, between: [adrift, astray], value: 1 kohm}\n"
+                                + "  R9: {is: resistor, between: [adrift, astray], value: 1 kohm}\n  R1:")
+                .replaceFirst("drawing:", "drawing:\n  R8: {square: [0, 30]}\n  R9: {square: [1, 30]}");
+        Typed typed = Typed.in("readings", written(text));
 
         assertRefused(typed);
-        assertThat(typed.err()).contains("adrift");
+        assertThat(typed.err())
+                .contains("R8: nothing joins this section to ground 'gnd': nets adrift, astray")
+                .doesNotContain("drawing");
     }
 
+    /** A ring of sources cannot be written: the reader asks of every source a resistance above zero. */
     @Test
-    void loopOfSourcesIsNamed() throws IOException {
-        Typed typed = changed(
-                "  R1:",
-                "  B1: {is: battery, plus: raw, minus: gnd, volts: 9 V, ohms: 0 ohm}\n"
-                        + "  B2: {is: battery, plus: raw, minus: gnd, volts: 6 V, ohms: 0 ohm}\n  R1:");
+    void sourceWithoutResistanceIsNamed() throws IOException {
+        Typed typed = changed("  R1:", "  B1: {is: battery, plus: raw, minus: gnd, volts: 9 V, ohms: 0 ohm}\n  R1:");
 
         assertRefused(typed);
+        assertThat(typed.err()).contains("B1 ohms: '0 ohm' is not above zero");
     }
 
     @Test
