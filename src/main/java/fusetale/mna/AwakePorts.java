@@ -111,6 +111,17 @@ final class AwakePorts {
         DensePivoting.solve(matrix, ports, pivots, right);
     }
 
+    /** Shortens the whole step so that no port moves by more than {@code mostVolts}. */
+    void shorten(double mostVolts) {
+        double most = 0;
+        for (int r = 0; r < ports; r++) {
+            most = Math.max(most, Math.abs(right[r]));
+        }
+        for (int r = 0; r < ports && most > mostVolts; r++) {
+            right[r] *= mostVolts / most;
+        }
+    }
+
     private void build() {
         int n = ports;
         int c = 0;

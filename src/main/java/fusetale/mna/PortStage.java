@@ -21,7 +21,17 @@ final class PortStage {
     /** Above this a sleeper is woken at once. */
     private static final double WAKING_SLOPE = 0.1;
 
+    /**
+     * A sleeper below this is left out of the sensitivities. Above it, it may move a stage by next to nothing and still,
+     * over the thousand stages of a cycle, be all that lets a capacitor's charge in.
+     */
+    private static final double UNFELT_SLOPE = 1e-6;
+
     private static final int MOST_ITERATIONS = 60;
+    /** The whole of a careful step is shortened to this [V]: a stage that saturates else throws its neighbours far off. */
+    private static final double CAREFUL_VOLTS = 2;
+
+    private static final int MOST_CAREFUL_ITERATIONS = 400;
     /** A sleeper that does not settle within so many passes of its own is woken. */
     private static final int MOST_CORRECTIONS = 8;
     /** Factors are kept while each iteration's step is at most this part of the one before. */
@@ -63,6 +73,10 @@ final class PortStage {
     private double lastSeconds;
     private double earlierSeconds;
     private int stagesKnown;
+    /** Sleepers whose slope the sensitivities feel. */
+    private final int[] lightSleeper;
+
+    private int lightSleepers;
     /** Newton iterations since the workspace was made. */
     long solves;
 
@@ -91,6 +105,7 @@ final class PortStage {
         this.ownStart = new double[layout.deviceStates];
         this.ownEnd = new double[layout.deviceStates];
         this.awake = new boolean[points.length];
+        this.lightSleeper = new int[points.length];
         this.newton = new AwakePorts(layout, points);
         this.lastVolts = new double[layout.ports];
         this.earlierVolts = new double[layout.ports];
@@ -222,7 +237,8 @@ final class PortStage {
      */
     private boolean iterate(Reduction reduction, Relaxation relaxation) {
         double before = Double.POSITIVE_INFINITY;
-        for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+        int most = careful ? MOST_CAREFUL_ITERATIONS : MOST_ITERATIONS;
+        for (int iteration = 0; iteration < most; iteration++) {
             solves++;
             evaluateActive(relaxation.shuntSiemens());
             newton.residual(reduction, out, volts);
@@ -230,6 +246,9 @@ final class PortStage {
                 return false;
             }
             newton.solve();
+            if (careful) {
+                newton.shorten(CAREFUL_VOLTS);
+            }
             double moved = step();
             if (!(moved < Double.POSITIVE_INFINITY)) {
                 newton.factored = false;
@@ -474,8 +493,14 @@ final class PortStage {
     }
 
     /** Factors anew at the answer of the stage just solved; to be called once before {@link #sensitivities}. */
-    void refreshSlopes() {
+    void refreshSlopes(Reduction reduction, int portInput) {
         newton.factor();
+        lightSleepers = 0;
+        for (int d = 0; d < points.length; d++) {
+            if (!awake[d] && slopeRatio(reduction, portInput, d) > UNFELT_SLOPE) {
+                lightSleeper[lightSleepers++] = d;
+            }
+        }
     }
 
     /**
@@ -513,6 +538,9 @@ final class PortStage {
             }
             r += n;
         }
+        for (int a = 0; a < lightSleepers; a++) {
+            addSlopes(reduction, portInput, lightSleeper[a], column, rows);
+        }
         for (int d = 0; d < points.length; d++) {
             PortPoint at = points[d];
             int first = layout.devices.get(d).firstPort();
@@ -528,6 +556,22 @@ final class PortStage {
                     dw += at.endByVolts[s * n + j] * column[reduction.portRow[first + j]];
                 }
                 ownEndColumn[firstState + s] = dw;
+            }
+        }
+    }
+
+    /** A sleeper's answer to the voltage that the awake ports leave it: what it does to them in turn is of second order. */
+    private void addSlopes(Reduction reduction, int portInput, int d, double[] column, int rows) {
+        PortPoint at = points[d];
+        int first = layout.devices.get(d).firstPort();
+        int n = at.amps.length;
+        for (int k = 0; k < n; k++) {
+            double di = 0;
+            for (int j = 0; j < n; j++) {
+                di += at.siemens[k * n + j] * column[reduction.portRow[first + j]];
+            }
+            if (di != 0) {
+                axpy(column, reduction.columns[portInput + first + k], di, rows);
             }
         }
     }
