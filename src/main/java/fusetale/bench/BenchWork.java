@@ -202,7 +202,7 @@ final class BenchWork {
             String commands = output.commands();
             Part driven = commands == null ? null : circuit.part(commands).orElse(null);
             if (driven instanceof DualCoil coil) {
-                circuit = circuit.with(pulledIn(coil));
+                circuit = circuit.with(coil.withPlungerIn());
             }
         }
     }
@@ -219,20 +219,6 @@ final class BenchWork {
     private static LogicOutput withState(LogicOutput o, LogicOutput.State state) {
         return new LogicOutput(
                 o.name(), o.out(), o.supply(), o.ground(), o.highOhms(), o.lowOhms(), state, o.commands(), o.about());
-    }
-
-    private static DualCoil pulledIn(DualCoil c) {
-        return new DualCoil(
-                c.name(),
-                c.one(),
-                c.two(),
-                c.powerOhms(),
-                c.powerHenries(),
-                c.holdOhms(),
-                c.holdHenries(),
-                c.endOfStroke(),
-                true,
-                c.about());
     }
 
     private List<String> names(Class<? extends Part> kind) {

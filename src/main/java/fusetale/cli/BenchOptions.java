@@ -67,6 +67,9 @@ final class BenchOptions {
     @Option(names = "--every-pair", paramLabel = "PART", descriptionKey = "every-pair")
     private List<String> everyPair = new ArrayList<>();
 
+    /** A deviation from so many draws is known to 2 %; more only takes longer. */
+    private static final int MOST_DRAWS = 1000;
+
     @Option(names = "--draws", paramLabel = "N", descriptionKey = "draws")
     private int draws = Question.Options.USUAL.draws();
 
@@ -81,7 +84,7 @@ final class BenchOptions {
 
     /** The question that the options ask of a circuit. */
     Question question(Circuit circuit, Supposition supposition) throws Refused {
-        if (draws < 2 || draws > 100_000) {
+        if (draws < 2 || draws > MOST_DRAWS) {
             throw unusable(WORDS.say("draws.bounds", draws));
         }
         Arrangement set = arranged(circuit);

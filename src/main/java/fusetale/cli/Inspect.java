@@ -6,6 +6,7 @@ import fusetale.circuit.CircuitFile;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.Problem;
 import fusetale.explore.Words;
+import fusetale.report.Tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -61,19 +62,18 @@ final class Inspect implements Callable<Integer> {
             console.err().print(WORDS.say("inspect.unusable", inspected.file(), errors) + "\n");
             return;
         }
-        console.print(List.of(
-                console.emphasis().strong(circuit.name()) + " (" + inspected.file() + ")",
-                WORDS.say(
-                        "inspect.counts",
-                        circuit.parts().size(),
-                        circuit.nets().size(),
-                        circuit.points().size(),
-                        circuit.connectors().size()),
-                WORDS.say("inspect.arrangements", arrangements(circuit)),
-                inspected.read().warnings().isEmpty()
-                        ? WORDS.say("inspect.clean")
-                        : WORDS.say(
-                                "inspect.warnings", inspected.read().warnings().size())));
+        List<String> lines = new ArrayList<>();
+        lines.add(console.emphasis().strong(circuit.name()) + " (" + inspected.file() + ")");
+        lines.add(WORDS.say(
+                "inspect.counts",
+                circuit.parts().size(),
+                circuit.nets().size(),
+                circuit.points().size(),
+                circuit.connectors().size()));
+        lines.addAll(Tables.wrapped(WORDS.say("inspect.arrangements", arrangements(circuit))));
+        int warnings = inspected.read().warnings().size();
+        lines.add(warnings == 0 ? WORDS.say("inspect.clean") : WORDS.say("inspect.warnings", warnings));
+        console.print(lines);
     }
 
     private static String arrangements(Circuit circuit) {

@@ -5,7 +5,6 @@ import fusetale.aftermath.Stress;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Reading;
 import fusetale.circuit.FuseLink;
-import fusetale.circuit.TestPoint;
 import fusetale.explore.Compared;
 import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
@@ -57,7 +56,7 @@ final class OutcomeJson {
             json.writeStringField("shows", row.asSupposed().shows());
             JsonText.number(json, "moved", row.moved());
             json.writeStringField("asBuiltShows", row.asBuilt().shows());
-            json.writeStringField("label", label(row));
+            json.writeStringField("label", outcome.label(row));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -77,7 +76,7 @@ final class OutcomeJson {
             value("asBuilt", row.asBuilt());
             range(row);
             json.writeStringField("shows", row.asBuilt().shows());
-            json.writeStringField("label", label(row));
+            json.writeStringField("label", outcome.label(row));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -105,14 +104,6 @@ final class OutcomeJson {
     private void range(Compared row) throws IOException {
         JsonText.number(json, "low", row.healthy().low());
         JsonText.number(json, "high", row.healthy().high());
-    }
-
-    private String label(Compared row) {
-        return outcome.question()
-                .healthy()
-                .point(row.check().from())
-                .map(TestPoint::label)
-                .orElse("");
     }
 
     /** Fuses, notes, solver: the same for every outcome. */

@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.aftermath.Stress;
+import fusetale.circuit.TestPoint;
 import java.util.List;
 
 /**
@@ -35,6 +36,14 @@ public record Outcome(
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */
     public boolean doNotPowerUp() {
         return doubts.stream().anyMatch(d -> d.severity() == Doubt.Severity.DANGER);
+    }
+
+    /** What the circuit file calls the point under a reading's red lead; empty where it is no test point. */
+    public String label(Compared reading) {
+        return question.healthy()
+                .point(reading.check().from())
+                .map(TestPoint::label)
+                .orElse("");
     }
 
     /** The readings that moved further than healthy machines and the meter stray. */

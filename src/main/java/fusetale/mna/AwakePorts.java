@@ -111,6 +111,16 @@ final class AwakePorts {
         DensePivoting.solve(matrix, ports, pivots, right);
     }
 
+    /** Whether a device was awake in the stage just solved, even if it fell asleep at its end. */
+    boolean holds(int d) {
+        for (int a = 0; a < devices; a++) {
+            if (device[a] == d) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Shortens the whole step so that no port moves by more than {@code mostVolts}. */
     void shorten(double mostVolts) {
         double most = 0;

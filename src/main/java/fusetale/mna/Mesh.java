@@ -1,6 +1,7 @@
 package fusetale.mna;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** The steps of one period, each a power of two grains and aligned to its own length. Immutable. */
 final class Mesh {
@@ -22,16 +23,21 @@ final class Mesh {
         return levels[step];
     }
 
-    /** The same with one step halved; a step of one grain stays. */
+    /** The same with one step halved; it is longer than one grain. */
     Mesh halved(int step) {
-        if (levels[step] == 0) {
-            return this;
-        }
         int[] out = new int[levels.length + 1];
         System.arraycopy(levels, 0, out, 0, step);
         out[step] = levels[step] - 1;
         out[step + 1] = levels[step] - 1;
         System.arraycopy(levels, step + 1, out, step + 2, levels.length - step - 1);
         return new Mesh(out);
+    }
+
+    /** The same with every step longer than 2^coarsest grains cut into steps of that length. */
+    Mesh atMost(int coarsest) {
+        return new Mesh(Arrays.stream(levels)
+                .flatMap(level ->
+                        IntStream.generate(() -> Math.min(level, coarsest)).limit(1L << Math.max(0, level - coarsest)))
+                .toArray());
     }
 }

@@ -497,7 +497,7 @@ final class PortStage {
         newton.factor();
         lightSleepers = 0;
         for (int d = 0; d < points.length; d++) {
-            if (!awake[d] && slopeRatio(reduction, portInput, d) > UNFELT_SLOPE) {
+            if (!newton.holds(d) && slopeRatio(reduction, portInput, d) > UNFELT_SLOPE) {
                 lightSleeper[lightSleepers++] = d;
             }
         }

@@ -74,7 +74,7 @@ final class Shooting {
         Solved<PeriodicState> last = null;
         if (near != null) {
             load(near);
-            last = passes(near.mesh, MOST_PASSES_NEAR, solvesBefore);
+            last = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
         }
         for (int settling : SETTLING_CYCLES) {
             if (last != null && settled(last)) {

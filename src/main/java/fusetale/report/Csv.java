@@ -1,6 +1,5 @@
 package fusetale.report;
 
-import fusetale.circuit.TestPoint;
 import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
 import java.math.BigDecimal;
@@ -27,7 +26,7 @@ public final class Csv {
                     value(false, row.healthy().low()),
                     value(false, row.healthy().high()),
                     row.asBuilt().shows(),
-                    label(outcome, row)));
+                    outcome.label(row)));
         }
         return text.toString();
     }
@@ -49,17 +48,9 @@ public final class Csv {
                     value(false, row.healthy().high()),
                     row.asSupposed().shows(),
                     value(false, row.moved()),
-                    label(outcome, row)));
+                    outcome.label(row)));
         }
         return text.toString();
-    }
-
-    private static String label(Outcome outcome, Compared row) {
-        return outcome.question()
-                .healthy()
-                .point(row.check().from())
-                .map(TestPoint::label)
-                .orElse("");
     }
 
     private static String value(boolean overRange, double si) {

@@ -3,7 +3,6 @@ package fusetale.report;
 import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.FuseLink;
-import fusetale.circuit.TestPoint;
 import fusetale.explore.Compared;
 import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
@@ -104,7 +103,7 @@ public final class Tables {
                     row.check().function().words(),
                     row.asBuilt().shows(),
                     Figures.range(row),
-                    label(row));
+                    outcome.label(row));
         }
         lines.addAll(table.lines(emphasis));
     }
@@ -135,7 +134,7 @@ public final class Tables {
                     row.asBuilt().shows(),
                     row.asSupposed().shows(),
                     moved(row),
-                    label(row));
+                    outcome.label(row));
         }
         lines.addAll(table.lines(emphasis));
         paragraph(WORDS.say("table.signs", MOVED, CLOSE));
@@ -242,20 +241,17 @@ public final class Tables {
         lines.add(emphasis.strong(WORDS.say(key)));
     }
 
+    /** A text broken into lines of at most 100 columns. */
+    public static List<String> wrapped(String text) {
+        return Paragraph.lines(text, TextTable.WIDTH);
+    }
+
     private void paragraph(String text) {
-        lines.addAll(Paragraph.lines(text, TextTable.WIDTH));
+        lines.addAll(wrapped(text));
     }
 
     private String point(Compared row) {
         return Pairs.name(outcome.question().healthy(), row.check());
-    }
-
-    private String label(Compared row) {
-        return outcome.question()
-                .healthy()
-                .point(row.check().from())
-                .map(TestPoint::label)
-                .orElse("");
     }
 
     /** Enough figures to rank by, not more than the spread deserves. */

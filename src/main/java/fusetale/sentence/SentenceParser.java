@@ -127,6 +127,11 @@ public final class SentenceParser {
         }
         String written = rest.substring(equals + 1);
         int colon = written.indexOf(':');
+        if (colon >= 0 && written.substring(colon + 1).isBlank()) {
+            throw new SentenceException(
+                    written,
+                    "'" + written + "' ends before its amount; write it behind the colon, or leave the colon out");
+        }
         return fault(
                 target,
                 colon < 0 ? written : written.substring(0, colon),

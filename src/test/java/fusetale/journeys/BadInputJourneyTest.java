@@ -162,6 +162,7 @@ class BadInputJourneyTest {
                 "--switch=S1=ajar | ajar",
                 "--power=maybe | maybe",
                 "--draws=0 | --draws",
+                "--draws=1001 | --draws takes 2 to 1000",
                 "--draws=many | no whole number",
                 "--mains=-5 | above 0",
                 "--mains=1e6 | at most 1000 V",

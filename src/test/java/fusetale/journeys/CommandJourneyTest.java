@@ -53,6 +53,13 @@ class CommandJourneyTest {
     }
 
     @Test
+    void inspectFitsAHundredColumns() {
+        Typed typed = Typed.in("inspect", "circuits/night-ferry.yaml");
+
+        assertThat(typed.out().lines()).isNotEmpty().allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
     void inspectGoesOnAfterAFileThatCannotBeUsed() {
         Typed typed = Typed.in("inspect", "no-such-file.yaml", FIRST_LIGHT);
 

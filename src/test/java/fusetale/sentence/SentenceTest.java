@@ -60,6 +60,13 @@ class SentenceTest {
     }
 
     @Test
+    void amountThatIsMissingBehindItsColonIsAskedFor() {
+        assertThatThrownBy(() -> PARSER.parse("C101=dried-out:"))
+                .isInstanceOf(SentenceException.class)
+                .hasMessageContaining("'dried-out:' ends before its amount");
+    }
+
+    @Test
     void manyFaultsReadBackInTheirOrder() throws UnfitSupposition, SentenceException {
         List<Fault> firstOfEach = Catalogue.designators(BOARD).stream()
                 .map(name -> Catalogue.possible(BOARD, name).get(0).usual())
