@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,7 +8,10 @@ import org.jspecify.annotations.Nullable;
  * devices. Buffers are made once for all ports and used again; one thread.
  */
 final class AwakePorts {
-    private final Layout layout;
+    /** A step along the tangent may be this part of a law's reach. */
+    private static final double STRAIGHT = 0.01;
+
+    private final StageValues values;
     private final PortPoint[] points;
     /** The awake ports, device by device: {@link #ports} of them. */
     final int[] port;
@@ -21,21 +25,27 @@ final class AwakePorts {
     /** Whether the factors belong to the ports as gathered, and are still good enough. */
     boolean factored;
 
+    /** The slopes [S] that were factored, device by device, row-major each. */
+    final double[] siemens;
+
     private final double[] matrix;
     private final int[] pivots;
     private final double[] current;
-    /** Resistances between the awake ports, row-major, and from which reduction and for whom they were gathered. */
+    /** Resistances between the awake ports, column-major, and from which reduction and for whom they were gathered. */
     private final double[] ohms;
 
     private @Nullable Reduction gatheredFrom;
     private int gatheredTurn = -1;
 
-    AwakePorts(Layout layout, PortPoint[] points) {
-        this.layout = layout;
-        this.points = points;
+    AwakePorts(StageValues values) {
+        Layout layout = values.layout;
+        this.values = values;
+        this.points = values.points;
         this.port = new int[layout.ports];
         this.device = new int[points.length];
         this.right = new double[layout.ports];
+        this.siemens = new double
+                [Arrays.stream(points).mapToInt(at -> at.siemens.length).sum()];
         this.matrix = new double[layout.ports * layout.ports];
         this.pivots = new int[layout.ports];
         this.current = new double[layout.ports];
@@ -57,17 +67,16 @@ final class AwakePorts {
         for (int d = 0; d < points.length; d++) {
             if (awake[d]) {
                 device[devices++] = d;
-                int first = layout.devices.get(d).firstPort();
+                int first = values.firstPort[d];
                 for (int k = 0; k < points[d].amps.length; k++) {
                     port[ports++] = first + k;
                 }
             }
         }
-        int portInput = layout.states + layout.sources.size();
         for (int c = 0; c < ports; c++) {
-            double[] column = reduction.columns[portInput + port[c]];
+            double[] column = reduction.columns[values.firstPortInput + port[c]];
             for (int r = 0; r < ports; r++) {
-                ohms[r * ports + c] = column[reduction.portRow[port[r]]];
+                ohms[c * ports + r] = column[reduction.portRow[port[r]]];
             }
         }
         gatheredFrom = reduction;
@@ -90,13 +99,61 @@ final class AwakePorts {
                 current[c++] = at.amps[k];
             }
         }
-        for (int r = 0; r < n; r++) {
-            double sum = out[reduction.portRow[port[r]]] - volts[port[r]];
-            for (int k = 0; k < n; k++) {
-                sum += ohms[r * n + k] * current[k];
+        mismatch(reduction, out, volts);
+        for (int k = 0; k < n; k++) {
+            double amps = current[k];
+            for (int r = 0; r < n; r++) {
+                right[r] += ohms[k * n + r] * amps;
             }
-            right[r] = sum;
         }
+    }
+
+    /**
+     * Sets the right side to what the outputs and the ports' voltages differ by, all currents being in the outputs.
+     *
+     * @param out outputs of the reduction. Not modified.
+     * @param volts at all ports. Not modified.
+     */
+    void mismatch(Reduction reduction, double[] out, double[] volts) {
+        for (int r = 0; r < ports; r++) {
+            right[r] = out[reduction.portRow[port[r]]] - volts[port[r]];
+        }
+    }
+
+    /**
+     * About how long the step after the one in {@link #right} would be [V]: after a step s of Newton's along an exponential
+     * that doubles within r, at most s²·ln 2/(2·r); with old factors, as much shorter as this step was than the one before.
+     * A port that goes further than a hundredth of its law's reach counts with all of its step.
+     *
+     * @param fresh whether the factors are those of the present slopes
+     * @param contraction this step over the one before
+     */
+    double nextStep(boolean fresh, double contraction) {
+        double most = 0;
+        int r = 0;
+        for (int a = 0; a < devices; a++) {
+            int d = device[a];
+            int n = points[d].volts.length;
+            for (int k = 0; k < n; k++, r++) {
+                double dv = Math.abs(right[r]);
+                double next = fresh ? 0 : dv * Math.min(1, contraction);
+                if (dv > next) {
+                    double straight = STRAIGHT * values.laws[d].reachVolts(points[d], k);
+                    next = !(dv <= straight) ? dv : fresh ? dv * dv * (STRAIGHT / 2) / straight : next;
+                }
+                most = Math.max(most, next);
+            }
+        }
+        return most;
+    }
+
+    /** Largest magnitude in {@link #right}. */
+    double longest() {
+        double most = 0;
+        for (int r = 0; r < ports; r++) {
+            most = Math.max(most, Math.abs(right[r]));
+        }
+        return most;
     }
 
     /** Factors 1 − Z·J at the present slopes; false where it is singular. */
@@ -123,10 +180,7 @@ final class AwakePorts {
 
     /** Shortens the whole step so that no port moves by more than {@code mostVolts}. */
     void shorten(double mostVolts) {
-        double most = 0;
-        for (int r = 0; r < ports; r++) {
-            most = Math.max(most, Math.abs(right[r]));
-        }
+        double most = longest();
         for (int r = 0; r < ports && most > mostVolts; r++) {
             right[r] *= mostVolts / most;
         }
@@ -135,22 +189,25 @@ final class AwakePorts {
     private void build() {
         int n = ports;
         int c = 0;
+        int kept = 0;
         for (int a = 0; a < devices; a++) {
             PortPoint at = points[device[a]];
             int size = at.amps.length;
+            System.arraycopy(at.siemens, 0, siemens, kept, size * size);
+            kept += size * size;
             if (size == 1) {
                 double g = at.siemens[0];
                 for (int r = 0; r < n; r++) {
-                    matrix[r * n + c] = -ohms[r * n + c] * g;
+                    matrix[c * n + r] = -ohms[c * n + r] * g;
                 }
             } else {
                 for (int j = 0; j < size; j++) {
                     for (int r = 0; r < n; r++) {
                         double sum = 0;
                         for (int k = 0; k < size; k++) {
-                            sum += ohms[r * n + c + k] * at.siemens[k * size + j];
+                            sum += ohms[(c + k) * n + r] * at.siemens[k * size + j];
                         }
-                        matrix[r * n + c + j] = -sum;
+                        matrix[(c + j) * n + r] = -sum;
                     }
                 }
             }

@@ -139,6 +139,15 @@ public final class BipolarLaw implements PortLaw {
     }
 
     @Override
+    public double reachVolts(PortPoint at, int port) {
+        double be = sign * at.volts[0];
+        double bc = sign * at.volts[1];
+        double own = ebers.reachVolts(port == 0 ? be : bc);
+        // two ports may move at once
+        return Math.min(own, breakdown.reachVolts(be - bc)) / 2;
+    }
+
+    @Override
     public double limited(int port, double proposedVolts, double presentVolts) {
         return sign * ebers.limited(sign * proposedVolts, sign * presentVolts);
     }

@@ -20,6 +20,9 @@ final class Breakdown {
     private static final double LEAST_KNEE_VOLTS = Exponential.THERMAL_VOLTS / 4;
 
     private static final double FIRMLY_OFF = -40;
+    /** ln 2. */
+    private static final double DOUBLING = 0.6931471805599453;
+
     private static final double STRAIGHT = 40;
 
     private final double kneeVolts;
@@ -56,6 +59,11 @@ final class Breakdown {
             throw new IllegalArgumentException(
                     "breakdown " + what + " of " + value + "; it must be above 0 and finite");
         }
+    }
+
+    /** How far [V] from a reverse voltage the slope stays below its double, or the current nothing. */
+    double reachVolts(double reverseVolts) {
+        return Math.max(kneeVolts * DOUBLING, cornerVolts + FIRMLY_OFF * kneeVolts - reverseVolts);
     }
 
     /** Whether nothing flows at this reverse voltage. */

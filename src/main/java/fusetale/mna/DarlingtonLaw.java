@@ -119,6 +119,23 @@ public final class DarlingtonLaw implements PortLaw {
     }
 
     @Override
+    public double reachVolts(PortPoint at, int port) {
+        double bm = sign * at.volts[0];
+        double me = sign * at.volts[1];
+        double mc = sign * at.volts[2];
+        double reach;
+        if (port == 0) {
+            reach = Math.min(first.reachVolts(bm), first.reachVolts(bm + mc));
+        } else {
+            reach = Math.min(second.reachVolts(port == 1 ? me : mc), across.reachVolts(mc - me));
+            reach = Math.min(reach, breakdown.reachVolts(me - mc));
+            reach = port == 1 ? reach : Math.min(reach, first.reachVolts(bm + mc));
+        }
+        // two ports may move at once
+        return reach / 2;
+    }
+
+    @Override
     public double limited(int port, double proposedVolts, double presentVolts) {
         Ebers junction = port == 0 ? first : second;
         double limited = sign * junction.limited(sign * proposedVolts, sign * presentVolts);

@@ -11,16 +11,17 @@ final class DensePivoting {
     /**
      * Factors in place.
      *
-     * @param a row-major n × n. Modified.
+     * @param a column-major n × n. Modified: the reciprocals of the pivots stand on the diagonal.
      * @param pivots row taken at each step. Modified.
      * @return false where a pivot is zero or not finite
      */
     static boolean factor(double[] a, int n, int[] pivots) {
         for (int k = 0; k < n; k++) {
+            int column = k * n;
             int best = k;
-            double most = Math.abs(a[k * n + k]);
+            double most = Math.abs(a[column + k]);
             for (int r = k + 1; r < n; r++) {
-                double candidate = Math.abs(a[r * n + k]);
+                double candidate = Math.abs(a[column + r]);
                 if (candidate > most) {
                     most = candidate;
                     best = r;
@@ -31,10 +32,10 @@ final class DensePivoting {
                 return false;
             }
             if (best != k) {
-                for (int c = 0; c < n; c++) {
-                    double held = a[k * n + c];
-                    a[k * n + c] = a[best * n + c];
-                    a[best * n + c] = held;
+                for (int c = 0; c < n * n; c += n) {
+                    double held = a[c + k];
+                    a[c + k] = a[c + best];
+                    a[c + best] = held;
                 }
             }
             eliminate(a, n, k);
@@ -43,14 +44,22 @@ final class DensePivoting {
     }
 
     private static void eliminate(double[] a, int n, int k) {
-        double inverse = 1 / a[k * n + k];
+        int column = k * n;
+        double inverse = 1 / a[column + k];
+        a[column + k] = inverse;
         for (int r = k + 1; r < n; r++) {
-            double factor = a[r * n + k] * inverse;
-            a[r * n + k] = factor;
-            if (factor != 0) {
-                for (int c = k + 1; c < n; c++) {
-                    a[r * n + c] -= factor * a[k * n + c];
-                }
+            a[column + r] *= inverse;
+        }
+        for (int c = column + n; c < n * n; c += n) {
+            subtract(a, c, column, k + 1, n, a[c + k]);
+        }
+    }
+
+    /** Takes {@code times} the entries of one column off those of another, from a row on. */
+    private static void subtract(double[] a, int to, int from, int first, int n, double times) {
+        if (times != 0) {
+            for (int r = first; r < n; r++) {
+                a[to + r] -= times * a[from + r];
             }
         }
     }
@@ -67,19 +76,24 @@ final class DensePivoting {
             b[p] = b[k];
             b[k] = held;
         }
-        for (int r = 1; r < n; r++) {
-            double sum = b[r];
-            for (int c = 0; c < r; c++) {
-                sum -= a[r * n + c] * b[c];
+        for (int k = 0; k < n; k++) {
+            double x = b[k];
+            if (x != 0) {
+                int column = k * n;
+                for (int r = k + 1; r < n; r++) {
+                    b[r] -= x * a[column + r];
+                }
             }
-            b[r] = sum;
         }
-        for (int r = n - 1; r >= 0; r--) {
-            double sum = b[r];
-            for (int c = r + 1; c < n; c++) {
-                sum -= a[r * n + c] * b[c];
+        for (int k = n - 1; k >= 0; k--) {
+            int column = k * n;
+            double x = b[k] * a[column + k];
+            b[k] = x;
+            if (x != 0) {
+                for (int r = 0; r < k; r++) {
+                    b[r] -= x * a[column + r];
+                }
             }
-            b[r] = sum / a[r * n + r];
         }
     }
 }

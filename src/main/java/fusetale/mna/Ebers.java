@@ -21,6 +21,11 @@ record Ebers(Exponential transport, double forwardGain, double reverseGain, doub
         return transport.siemens(amps);
     }
 
+    /** How far [V] a junction may go without its slope doubling. */
+    double reachVolts(double volts) {
+        return transport.reachVolts(volts);
+    }
+
     double widening(double collectorVolts) {
         return Math.max(1 - collectorVolts * perEarlyVolt, LEAST_WIDENING);
     }

@@ -14,6 +14,8 @@ final class Exponential {
     private static final double MOST_AMPS = 1e5;
 
     private static final double DEEP_REVERSE = -40;
+    /** ln 2. */
+    private static final double DOUBLING = 0.6931471805599453;
 
     private final double saturationAmps;
     private final double emissionVolts;
@@ -39,6 +41,11 @@ final class Exponential {
         this.straightFrom = Math.log((MOST_AMPS + saturationAmps) / saturationAmps);
         // the point of strongest curvature of the exponential
         this.criticalVolts = emissionVolts * Math.log(emissionVolts / (Math.sqrt(2) * saturationAmps));
+    }
+
+    /** How far [V] from a voltage the slope stays below its double, or below the last bit of the current. */
+    double reachVolts(double volts) {
+        return Math.max(emissionVolts * DOUBLING, DEEP_REVERSE * emissionVolts - volts);
     }
 
     /** Current [A] at a voltage [V]. */

@@ -21,6 +21,7 @@ public final class FilamentLaw implements PortLaw {
     /** Below this [K], which no filament reaches, the resistance stays: a solver may ask. */
     private static final double FLOOR_KELVIN = 100;
 
+    private static final double REACH_RATIO = 0.1;
     private static final double SETTLED_KELVIN = 1e-8;
     private static final int MOST_PASSES = 200;
 
@@ -124,6 +125,12 @@ public final class FilamentLaw implements PortLaw {
         at.amps[0] = v * (1 / ohms - baselineSiemens);
         at.siemens[0] = 1 / ohms - baselineSiemens + ampsByKelvin * kelvinByVolts;
         at.ampsByStart[0] = ampsByKelvin * kelvinByStart;
+    }
+
+    /** A filament's resistance and heat change by little within a tenth of its rated voltage. */
+    @Override
+    public double reachVolts(PortPoint at, int port) {
+        return Math.abs(at.siemens[0]) * ratedVolts * REACH_RATIO / (Math.abs(at.siemens[0]) + baselineSiemens);
     }
 
     /** Resistance [ohm] at a temperature [K]. */

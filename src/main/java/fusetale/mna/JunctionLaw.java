@@ -87,6 +87,12 @@ public final class JunctionLaw implements PortLaw {
     }
 
     @Override
+    public double reachVolts(PortPoint at, int port) {
+        double v = at.volts[0];
+        return Math.min(forward.reachVolts(v), breakdown.reachVolts(-v));
+    }
+
+    @Override
     public double limited(int port, double proposedVolts, double presentVolts) {
         if (proposedVolts > presentVolts) {
             return forward.limited(proposedVolts, presentVolts);

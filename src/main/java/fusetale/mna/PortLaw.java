@@ -63,6 +63,30 @@ public interface PortLaw {
         return proposedVolts;
     }
 
+    /**
+     * Limits one Newton step of all ports at once; by default each for itself. A law whose ports belong together overrides
+     * it.
+     *
+     * @param present where the ports are [V]. Not modified.
+     * @param proposed where Newton wants to go [V], then where to go. Modified.
+     */
+    default void limit(double[] present, double[] proposed) {
+        for (int k = 0; k < ports(); k++) {
+            proposed[k] = limited(k, proposed[k], present[k]);
+        }
+    }
+
+    /**
+     * How far [V] the voltage of a port may move from where {@code at} was evaluated while no slope grows to more than twice
+     * the largest there, the other ports moving as far as theirs may; 0 where the law does not say. Only speed depends on
+     * it: a current that cannot have changed is not worked out again, and a short step goes along the tangent.
+     *
+     * @param at an evaluated point. Not modified.
+     */
+    default double reachVolts(PortPoint at, int port) {
+        return 0;
+    }
+
     /** Times [s] at which the law changes abruptly, within one period or one run; steps land on them. */
     default double[] corners() {
         return new double[0];

@@ -16,6 +16,10 @@ public final class PortPoint {
     public double stepSeconds;
     /** Read: predicted states before the stage. In the steady state a guess. */
     public final double[] start;
+    /** Room for a step of Newton's: where the ports are, and where they go [V]. */
+    final double[] present;
+
+    final double[] proposed;
     /** Written: port currents [A]. */
     public final double[] amps;
     /** Written: d amps / d volts [S], row-major ports × ports, total (through the states too). */
@@ -33,6 +37,8 @@ public final class PortPoint {
     public PortPoint(int ports, int states) {
         volts = new double[ports];
         start = new double[states];
+        present = new double[ports];
+        proposed = new double[ports];
         amps = new double[ports];
         siemens = new double[ports * ports];
         end = new double[states];

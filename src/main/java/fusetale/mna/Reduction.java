@@ -23,9 +23,12 @@ final class Reduction {
     final double[][] columns;
     /** Output index of each port's voltage. */
     final int[] portRow;
+    /** What each port's voltage rises by per ampere of its own current [ohm]: 0 or less, the current flowing out. */
+    final double[] ownOhms;
     /** {@code full[input][unknown]}. */
     private final double[][] full;
 
+    private final int firstPortInput;
     private final LinearSystem system;
     private final @Nullable Laid laid;
 
@@ -47,6 +50,56 @@ final class Reduction {
         this.columns = new double[inputs][outputs];
         for (int j = 0; j < inputs; j++) {
             fillOutputs(full[j], columns[j]);
+        }
+        this.ownOhms = new double[layout.ports];
+        this.firstPortInput = layout.states + layout.sources.size();
+        for (int p = 0; p < layout.ports; p++) {
+            ownOhms[p] = columns[firstPortInput + p][portRow[p]];
+        }
+    }
+
+    /**
+     * Outputs for given inputs, the first {@code count} of them.
+     *
+     * @param out at least {@link #outputs} long. Modified.
+     */
+    void multiply(double[] input, int count, double[] out) {
+        java.util.Arrays.fill(out, 0, outputs, 0.0);
+        add(input, count, out);
+    }
+
+    /** Adds to {@code out} what the first {@code count} inputs do; four columns at a time, for the traffic. Modified. */
+    private void add(double[] input, int count, double[] out) {
+        int j = 0;
+        for (; j + 3 < count; j += 4) {
+            double a = input[j];
+            double b = input[j + 1];
+            double c = input[j + 2];
+            double d = input[j + 3];
+            double[] ca = columns[j];
+            double[] cb = columns[j + 1];
+            double[] cc = columns[j + 2];
+            double[] cd = columns[j + 3];
+            for (int k = 0; k < outputs; k++) {
+                out[k] += a * ca[k] + b * cb[k] + c * cc[k] + d * cd[k];
+            }
+        }
+        for (; j < count; j++) {
+            axpy(out, columns[j], input[j], outputs);
+        }
+    }
+
+    /** Adds to {@code out} what a current [A] through a port does. Modified. */
+    void addPort(double[] out, int port, double amps) {
+        if (amps != 0) {
+            axpy(out, columns[firstPortInput + port], amps, outputs);
+        }
+    }
+
+    /** y + a·x over the first {@code n}. {@code y}: Modified. */
+    static void axpy(double[] y, double[] x, double a, int n) {
+        for (int k = 0; k < n; k++) {
+            y[k] += a * x[k];
         }
     }
 

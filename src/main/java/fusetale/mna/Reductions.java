@@ -19,16 +19,17 @@ final class Reductions {
     private final @Nullable Norton norton;
     private final @Nullable Solved<Reduction>[] byLevel;
     private @Nullable Solved<Reduction> atRest;
-    private double grainSeconds;
+    private final double grainSeconds;
 
     Reductions(Layout layout) {
-        this(layout, null, null);
+        this(layout, null, null, Double.NaN);
     }
 
-    private Reductions(Layout layout, @Nullable Reductions base, @Nullable Norton norton) {
+    private Reductions(Layout layout, @Nullable Reductions base, @Nullable Norton norton, double grainSeconds) {
         this.layout = layout;
         this.base = base;
         this.norton = norton;
+        this.grainSeconds = grainSeconds;
         this.byLevel = emptyLevels();
     }
 
@@ -39,21 +40,18 @@ final class Reductions {
 
     /** The same linear part with a Norton source across two of its nodes. */
     Reductions with(Layout widened, Norton extra) {
-        Reductions r = new Reductions(widened, this, extra);
-        r.grainSeconds = grainSeconds;
-        return r;
+        return new Reductions(widened, this, extra, grainSeconds);
     }
 
-    /** Tells the period that steps divide; another one than before forgets the reductions. */
-    void period(double seconds) {
-        double grain = seconds / GRAINS;
-        if (grain != grainSeconds) {
-            grainSeconds = grain;
-            java.util.Arrays.fill(byLevel, null);
-        }
-        if (base != null) {
-            base.period(seconds);
-        }
+    /**
+     * Those for the steps that divide a period [s]: these where it is theirs, else others. (States handed out work their
+     * waveforms out of the reductions they were found with.)
+     */
+    Reductions of(double period) {
+        double grain = period / GRAINS;
+        return grain == grainSeconds
+                ? this
+                : new Reductions(layout, base == null ? null : base.of(period), norton, grain);
     }
 
     double grainSeconds() {

@@ -131,15 +131,33 @@ public final class RegulatorLaw implements PortLaw {
         at.siemens[3] = restByIn;
     }
 
+    /** In regulation the law is straight as far as the nearest corner; elsewhere it does not say. */
     @Override
-    public double limited(int port, double proposedVolts, double presentVolts) {
-        if (port == 1) {
-            return stopped(outputVolts - outputOhms * limitAmps, outputVolts, proposedVolts, presentVolts);
+    public double reachVolts(PortPoint at, int port) {
+        double across = at.volts[0];
+        double in = across + at.volts[1];
+        double asked = (outputVolts + (in - statedInputVolts) * perRejection - at.volts[1]) / outputOhms;
+        double passed = (across - passFromVolts) / passOhms;
+        double toEdge = Math.min(asked - off.width(), limitAmps - between.width() - asked);
+        double toCorner = Math.min(toEdge, passed - between.width() - asked);
+        double toRest = Math.min(across, in - QUIESCENT_FROM_VOLTS - QUIESCENT_SPAN_VOLTS);
+        // both ports may move at once
+        double amps = toCorner / (2 / outputOhms + 2 / passOhms);
+        return Math.max(0, Math.min(amps, toRest / 2));
+    }
+
+    /** The stretch in which the output answers to its voltage moves with the input. */
+    @Override
+    public void limit(double[] present, double[] proposed) {
+        double across = proposed[0];
+        if (across < present[0] && across < 0) {
+            proposed[0] = -back.limited(-across, -present[0]);
+        } else {
+            proposed[0] = stopped(passFromVolts, passFromVolts + passOhms * limitAmps, across, present[0]);
         }
-        if (proposedVolts < presentVolts && proposedVolts < 0) {
-            return -back.limited(-proposedVolts, -presentVolts);
-        }
-        return stopped(passFromVolts, passFromVolts + passOhms * limitAmps, proposedVolts, presentVolts);
+        double in = proposed[0] + proposed[1];
+        double high = outputVolts + (in - statedInputVolts) * perRejection;
+        proposed[1] = stopped(high - outputOhms * limitAmps, high, proposed[1], present[1]);
     }
 
     /**

@@ -49,7 +49,7 @@ final class RestPoint implements OperatingPoint {
         for (int s = 0; s < layout.sources.size(); s++) {
             java.util.Arrays.fill(unit, 0);
             layout.sourceColumn(s, unit);
-            PortStage.axpy(right, unit, input[nx + s], right.length);
+            Reduction.axpy(right, unit, input[nx + s], right.length);
         }
         for (int p = 0; p < layout.ports; p++) {
             Layout.nodes(right, layout.portOne[p], layout.portTwo[p], -input[nx + layout.sources.size() + p]);

@@ -15,7 +15,7 @@ public final class Solver {
 
     private final Network network;
     private final Layout layout;
-    private final Reductions reductions;
+    private Reductions reductions;
     private @Nullable List<NotSolved> flaws;
     private @Nullable Stepper stepper;
     private @Nullable PortStage restStage;
@@ -129,9 +129,8 @@ public final class Solver {
         if (!flaws().isEmpty()) {
             return new Solved.Failed<>(flaws().get(0));
         }
-        reductions.period(settings.period());
         SampledRun.Restart restart = near instanceof SampledRun run ? run.restart : null;
-        return new Shooting(stepper(), settings, stopped).solve(restart);
+        return new Shooting(stepper(settings.period()), settings, stopped).solve(restart);
     }
 
     /**
@@ -144,8 +143,7 @@ public final class Solver {
         if (!flaws().isEmpty()) {
             return new Solved.Failed<>(flaws().get(0));
         }
-        reductions.period(settings.period());
-        Stepper s = stepper();
+        Stepper s = stepper(settings.period());
         s.accuracy(settings.accuracy());
         s.rest();
         s.recorder.clear();
@@ -159,10 +157,12 @@ public final class Solver {
         return new Solved.Found<>(new SampledRun(reductions, s.recorder.tape(), work, null));
     }
 
-    private Stepper stepper() {
+    private Stepper stepper(double period) {
+        Reductions of = reductions.of(period);
         Stepper s = stepper;
-        if (s == null) {
-            s = new Stepper(reductions);
+        if (s == null || of != reductions) {
+            reductions = of;
+            s = new Stepper(of);
             stepper = s;
         }
         return s;

@@ -54,8 +54,8 @@ final class StepControl {
                 level--;
                 continue;
             }
-            if (record) {
-                recordAgain(level, tick);
+            if (record && !recordAgain(level, tick)) {
+                return false;
             }
             stepper.accept();
             keep(level);
@@ -70,10 +70,10 @@ final class StepControl {
         return true;
     }
 
-    private void recordAgain(int level, long tick) {
-        // the step is known to hold: taken once more, its stages go on the tape
+    /** The step is known to hold: taken once more, its stages go on the tape. */
+    private boolean recordAgain(int level, long tick) {
         stepper.refuse();
-        stepper.attempt(level, tick, false, true);
+        return stepper.attempt(level, tick, false, true);
     }
 
     private void keep(int level) {

@@ -47,6 +47,7 @@ final class Stepper {
     private double[][] sensitivity = new double[0][];
     private double[][] sensitivityMiddle = new double[0][];
     private double[] column = new double[0];
+    private double[] startColumn = new double[0];
     private double[] ownColumn = new double[0];
     private double[] ownColumnEnd = new double[0];
     private int[] carriedStates;
@@ -136,6 +137,7 @@ final class Stepper {
             sensitivity = new double[n][layout.states + layout.deviceStates];
             sensitivityMiddle = new double[n][layout.states + layout.deviceStates];
             column = new double[stage.out.length];
+            startColumn = new double[layout.states];
             ownColumn = new double[layout.deviceStates];
             ownColumnEnd = new double[layout.deviceStates];
         }
@@ -282,22 +284,17 @@ final class Stepper {
     private void carry(
             Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
         int linear = layout.states;
-        int portInput = layout.states + layout.sources.size();
-        int rows = reduction.outputs;
-        stage.refreshSlopes(reduction, portInput);
+        stage.slopes.refresh(reduction);
         for (int k = 0; k < from.length; k++) {
-            java.util.Arrays.fill(column, 0, rows, 0.0);
             for (int s = 0; s < linear; s++) {
-                double start = from[k][s] + extrapolation * (towards[k][s] - from[k][s]);
-                if (start != 0) {
-                    PortStage.axpy(column, reduction.columns[s], start, rows);
-                }
+                startColumn[s] = from[k][s] + extrapolation * (towards[k][s] - from[k][s]);
             }
+            reduction.multiply(startColumn, linear, column);
             for (int s = 0; s < ownColumn.length; s++) {
                 double f = from[k][linear + s];
                 ownColumn[s] = f + extrapolation * (towards[k][linear + s] - f);
             }
-            stage.sensitivities(reduction, portInput, column, ownColumn, ownColumnEnd);
+            stage.slopes.carry(reduction, column, ownColumn, ownColumnEnd);
             System.arraycopy(column, 0, into[k], 0, linear);
             System.arraycopy(ownColumnEnd, 0, into[k], linear, ownColumnEnd.length);
         }

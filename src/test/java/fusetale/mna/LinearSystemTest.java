@@ -82,8 +82,12 @@ class LinearSystemTest {
             }
             double[] expected = solve(a, b);
             int[] pivots = new int[n];
-            assertThat(DensePivoting.factor(a, n, pivots)).isTrue();
-            DensePivoting.solve(a, n, pivots, b);
+            double[] byColumn = new double[n * n];
+            for (int k = 0; k < a.length; k++) {
+                byColumn[k % n * n + k / n] = a[k];
+            }
+            assertThat(DensePivoting.factor(byColumn, n, pivots)).isTrue();
+            DensePivoting.solve(byColumn, n, pivots, b);
             assertThat(b).containsExactly(expected, within(1e-9));
         }
     }

@@ -1,0 +1,348 @@
+package fusetale.mna;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The dormant devices of a stage: junctions that are firmly off, loads of constant current, lamps near the temperature they
+ * were linearised at. Their currents are kept as they were and looked at again only where a port's voltage has left the
+ * stretch over which its law promises next to no change; a current that did change is corrected in place, and a device
+ * whose current answers to its voltage wakes and takes part in Newton's iteration. One thread.
+ */
+final class Sleepers {
+    /** What {@link #settle} found. */
+    static final int NOTHING = 0;
+
+    static final int MOVED = 1;
+    static final int WOKE = 2;
+
+    /** A device whose slope times its own port resistance stays below this may sleep: its fixed point contracts so fast. */
+    private static final double DORMANT_SLOPE = 0.02;
+    /** Above this a sleeper is woken at once. */
+    private static final double WAKING_SLOPE = 0.1;
+    /** A sleeper that does not settle within so many passes of its own is woken. */
+    private static final int MOST_CORRECTIONS = 8;
+    /**
+     * What a sleeper's current may be wrong by at its own port, as a part of what is close enough for Newton: the error has
+     * the same sign for a whole cycle, and where a small capacitor has nothing else to live on it adds up.
+     */
+    private static final double CURRENT_SHARE = 1.0 / 32;
+    /** What it may be wrong by [A] where its port sees next to no resistance. */
+    private static final double CLOSE_AMPS = 1e-8;
+    /** After a correction no larger than this [V] a law is its tangent. */
+    private static final double LINEAR_VOLTS = 5e-5;
+
+    /** Tangents hold for this part of a law's reach. */
+    private static final double STRAIGHT = 0.01;
+    /** Own states that differ by this ratio have the same currents, to {@link #CURRENT_SHARE} and more. */
+    private static final double STEADY_RATIO = 1e-9;
+
+    private final StageValues values;
+    private final boolean[] awake;
+    private double closeVolts;
+    /** Counts changes of who sleeps. */
+    private int turns;
+    /** Stretch of each sleeping port's voltage [V] over which its current stays as it is; empty where it must be looked at. */
+    private final double[] quietFrom;
+
+    private final double[] quietTo;
+    /** Port resistance [ohm] that the stretch was worked out for. */
+    private final double[] quietOhms;
+    /** Predicted own states that each sleeper was evaluated for. */
+    private final double[] quietStart;
+
+    private @Nullable Reduction quietFor;
+    /** Per reduction slot: what all sleeping currents add to the outputs, and the currents it was summed from. */
+    private final double[] @Nullable [] sums = new double[Reductions.SLOTS] @Nullable [];
+
+    private final double[] @Nullable [] summed = new double[Reductions.SLOTS] @Nullable [];
+
+    Sleepers(StageValues values, double closeVolts) {
+        this.values = values;
+        this.closeVolts = closeVolts;
+        this.awake = new boolean[values.points.length];
+        int ports = values.layout.ports;
+        this.quietFrom = new double[ports];
+        this.quietTo = new double[ports];
+        this.quietOhms = new double[ports];
+        this.quietStart = new double[values.layout.deviceStates];
+        wakeAll();
+    }
+
+    /** Sets the step [V] at which Newton has converged. */
+    void close(double volts) {
+        closeVolts = volts;
+    }
+
+    boolean[] awake() {
+        return awake;
+    }
+
+    /** Changes with every change of who sleeps. */
+    int turns() {
+        return turns;
+    }
+
+    /** Wakes every device: where nothing else led to a balance. */
+    void wakeAll() {
+        Arrays.fill(awake, true);
+        forget();
+    }
+
+    /** Decides anew who sleeps, from the port voltages. */
+    void sort(Reduction reduction) {
+        for (int d = 0; d < awake.length; d++) {
+            values.evaluate(d);
+            awake[d] = values.slopeRatio(reduction, d) >= DORMANT_SLOPE;
+            if (!awake[d]) {
+                PortPoint at = values.points[d];
+                System.arraycopy(at.amps, 0, values.amps, values.firstPort[d], at.amps.length);
+            }
+        }
+        forget();
+    }
+
+    /** Sums and stretches of another story say nothing: an answer must not depend on what was solved before. */
+    private void forget() {
+        turns++;
+        Arrays.fill(quietFrom, Double.POSITIVE_INFINITY);
+        for (double[] s : sums) {
+            if (s != null) {
+                Arrays.fill(s, 0);
+            }
+        }
+        for (double[] s : summed) {
+            if (s != null) {
+                Arrays.fill(s, 0);
+            }
+        }
+    }
+
+    /** Adds what the sleeping currents do to the outputs. */
+    void addCurrents(Reduction reduction) {
+        double[] sum = sums[reduction.slot];
+        double[] of = summed[reduction.slot];
+        if (sum == null || of == null) {
+            sum = new double[values.out.length];
+            of = new double[values.layout.ports];
+            sums[reduction.slot] = sum;
+            summed[reduction.slot] = of;
+        }
+        for (int d = 0; d < awake.length; d++) {
+            int first = values.firstPort[d];
+            int end = first + values.points[d].amps.length;
+            for (int p = first; p < end; p++) {
+                double amps = awake[d] ? 0 : values.amps[p];
+                if (amps != of[p]) {
+                    reduction.addPort(sum, p, amps - of[p]);
+                    of[p] = amps;
+                }
+            }
+        }
+        Reduction.axpy(values.out, sum, 1, reduction.outputs);
+        if (quietFor != reduction) {
+            narrow(reduction);
+        }
+    }
+
+    /** Stretches worked out for a port that saw less resistance are too wide now. */
+    private void narrow(Reduction reduction) {
+        for (int p = 0; p < quietFrom.length; p++) {
+            if (Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
+                quietFrom[p] = Double.POSITIVE_INFINITY;
+            }
+        }
+        for (int d = 0; d < awake.length; d++) {
+            if (values.points[d].end.length > 0) {
+                // its states follow the step size
+                quietFrom[values.firstPort[d]] = Double.POSITIVE_INFINITY;
+            }
+        }
+        quietFor = reduction;
+    }
+
+    /**
+     * Looks at the sleepers where the awake ports have put them, correcting in the outputs what their currents changed.
+     *
+     * @param impatient whether one that still moves is woken
+     * @return {@link #NOTHING}, or {@link #MOVED} and {@link #WOKE} added up
+     */
+    int settle(Reduction reduction, boolean impatient) {
+        int found = NOTHING;
+        for (int d = 0; d < awake.length; d++) {
+            if (!awake[d] && !isQuiet(reduction, d)) {
+                found |= correct(reduction, d, impatient ? 1 : MOST_CORRECTIONS);
+            }
+        }
+        return found;
+    }
+
+    private boolean isQuiet(Reduction reduction, int d) {
+        int first = values.firstPort[d];
+        int end = first + values.points[d].amps.length;
+        boolean quiet = true;
+        for (int p = first; p < end; p++) {
+            double v = values.out[reduction.portRow[p]];
+            values.volts[p] = v;
+            quiet &= v >= quietFrom[p] && v <= quietTo[p];
+        }
+        return quiet && (values.points[d].end.length == 0 || isSteady(d));
+    }
+
+    /** Whether a sleeper's own states start where they started when it was looked at last. */
+    private boolean isSteady(int d) {
+        int first = values.firstState[d];
+        int end = first + values.points[d].end.length;
+        boolean steady = true;
+        for (int s = first; s < end; s++) {
+            double start = values.ownStart[s];
+            steady &= Math.abs(start - quietStart[s]) <= STEADY_RATIO * Math.abs(start);
+        }
+        return steady;
+    }
+
+    /**
+     * Finds one sleeper's currents with everybody else's held, each port by a Newton iteration of its own (block relaxation
+     * of Gauss and Seidel).
+     */
+    private int correct(Reduction reduction, int d, int mostPasses) {
+        int n = values.points[d].amps.length;
+        int found = NOTHING;
+        for (int pass = 0; pass < mostPasses; pass++) {
+            if (!place(reduction, d)) {
+                values.evaluate(d);
+                System.arraycopy(
+                        values.ownStart,
+                        values.firstState[d],
+                        quietStart,
+                        values.firstState[d],
+                        values.points[d].end.length);
+                if (values.slopeRatio(reduction, d) > WAKING_SLOPE) {
+                    wake(reduction, d);
+                    return found | WOKE;
+                }
+            }
+            double most = correctPorts(reduction, d);
+            found = most > 0 ? MOVED : found;
+            if (most == 0 || (n == 1 && most <= LINEAR_VOLTS && mostPasses > 1)) {
+                values.volts[values.firstPort[d]] = values.out[reduction.portRow[values.firstPort[d]]];
+                hush(reduction, d);
+                return found;
+            }
+        }
+        wake(reduction, d);
+        return found | WOKE;
+    }
+
+    /** Reads a sleeper's voltages; whether its tangents still hold there. */
+    private boolean place(Reduction reduction, int d) {
+        PortPoint at = values.points[d];
+        int first = values.firstPort[d];
+        boolean straight = quietFrom[first] < Double.POSITIVE_INFINITY && (at.end.length == 0 || isSteady(d));
+        for (int k = 0; k < at.volts.length; k++) {
+            double v = values.out[reduction.portRow[first + k]];
+            values.volts[first + k] = v;
+            straight = straight && Math.abs(v - at.volts[k]) <= STRAIGHT * values.laws[d].reachVolts(at, k);
+        }
+        return straight;
+    }
+
+    /** One correction of each port; the largest change of a voltage [V], 0 where all were good enough. */
+    private double correctPorts(Reduction reduction, int d) {
+        PortPoint at = values.points[d];
+        int first = values.firstPort[d];
+        int n = at.amps.length;
+        double enough = CURRENT_SHARE * closeVolts;
+        double most = 0;
+        for (int k = 0; k < n; k++) {
+            int p = first + k;
+            double change = at.amps[k] - values.amps[p];
+            for (int j = 0; j < n; j++) {
+                change += at.siemens[k * n + j] * (values.volts[first + j] - at.volts[j]);
+            }
+            if (change == 0) {
+                continue;
+            }
+            double ohms = reduction.ownOhms[p];
+            change /= 1 - ohms * at.siemens[k * n + k];
+            double moved = Math.abs(change * ohms);
+            if (!(moved > enough || Math.abs(change) > CLOSE_AMPS)) {
+                continue;
+            }
+            most = Math.max(most, Math.max(moved, Double.MIN_NORMAL));
+            reduction.addPort(values.out, p, change);
+            values.amps[p] += change;
+        }
+        return most;
+    }
+
+    /** Works out over which stretch around its present voltages a sleeper need not be looked at. */
+    private void hush(Reduction reduction, int d) {
+        PortPoint at = values.points[d];
+        int first = values.firstPort[d];
+        int n = at.amps.length;
+        for (int k = 0; k < n; k++) {
+            int p = first + k;
+            double answer = 0;
+            double siemens = 0;
+            for (int j = 0; j < n; j++) {
+                siemens = Math.max(siemens, Math.abs(at.siemens[j * n + k]));
+                answer = Math.max(answer, Math.abs(at.siemens[j * n + k] * reduction.ownOhms[first + j]));
+            }
+            // over its reach a slope at most doubles, and n ports move at once
+            double reach = values.laws[d].reachVolts(at, k);
+            double within = Math.min(CURRENT_SHARE * closeVolts / answer, CLOSE_AMPS / siemens) / (2 * n);
+            double half = Math.min(reach, within);
+            quietOhms[p] = Math.abs(reduction.ownOhms[p]);
+            quietFrom[p] = values.volts[p] - half;
+            quietTo[p] = values.volts[p] + half;
+        }
+    }
+
+    private void wake(Reduction reduction, int d) {
+        awake[d] = true;
+        turns++;
+        PortPoint at = values.points[d];
+        int first = values.firstPort[d];
+        for (int k = 0; k < at.amps.length; k++) {
+            int p = first + k;
+            reduction.addPort(values.out, p, -values.amps[p]);
+            quietFrom[p] = Double.POSITIVE_INFINITY;
+            at.present[k] = 0;
+            at.proposed[k] = values.volts[p];
+        }
+        // a junction that was asleep must not start from a wild forward voltage
+        values.laws[d].limit(at.present, at.proposed);
+        System.arraycopy(at.proposed, 0, values.volts, first, at.proposed.length);
+    }
+
+    /** At the end of a stage: takes over the sleepers' own states, and puts to sleep who answers no more. */
+    void finish(Reduction reduction) {
+        for (int d = 0; d < awake.length; d++) {
+            if (!awake[d]) {
+                carryStates(d);
+            } else if (values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
+                awake[d] = false;
+                turns++;
+            }
+        }
+    }
+
+    /** A sleeper's states after the stage, from those it was evaluated for and its slopes. */
+    private void carryStates(int d) {
+        PortPoint at = values.points[d];
+        int first = values.firstState[d];
+        int own = at.end.length;
+        int n = at.volts.length;
+        for (int s = 0; s < own; s++) {
+            double end = at.end[s];
+            for (int j = 0; j < n; j++) {
+                end += at.endByVolts[s * n + j] * (values.volts[values.firstPort[d] + j] - at.volts[j]);
+            }
+            for (int j = 0; j < own; j++) {
+                end += at.endByStart[s * own + j] * (values.ownStart[first + j] - quietStart[first + j]);
+            }
+            values.ownEnd[first + s] = end;
+        }
+    }
+}
