@@ -25,14 +25,15 @@ import java.util.concurrent.atomic.AtomicLong;
  */
 public final class FuzzCircuits {
     /** After which the search for a periodic state is asked to stop [s]. */
-    private static final double PATIENCE_SECONDS = 20;
+    private static final double PATIENCE_SECONDS = 5;
     /** After which a network counts as hanging [s]. */
     private static final long HANGING_SECONDS = 60;
     /** Of each sort of finding so many are made small. */
     private static final int MADE_SMALL = 3;
 
-    private static final String NOT_PERIODIC = "NO_PERIODIC_STATE";
-    private static final String UNSOLVED = "no periodic state";
+    /** Endings that say no more than that the solver gave up. */
+    private static final List<String> GIVEN_UP =
+            List.of("NO_OPERATING_POINT", "NO_PERIODIC_STATE", "STEP_TOO_SMALL", "STOPPED", "SINGULAR");
 
     private final AtomicLong next;
     private final long endNanos;
@@ -96,8 +97,9 @@ public final class FuzzCircuits {
         counts.merge(nature + ", all", 1, Integer::sum);
         verdict.outcomes().forEach((question, outcome) -> {
             counts.merge(nature + ", " + question + ": " + outcome, 1, Integer::sum);
-            if (question.equals("periodic") && outcome.equals(NOT_PERIODIC)) {
-                add(UNSOLVED, new Case(at.nature(), at.seed(), ""));
+            if (GIVEN_UP.contains(outcome)) {
+                String detail = String.valueOf(verdict.refusals().get(question));
+                add(unsolved(question, outcome), new Case(at.nature(), at.seed(), detail));
             }
         });
         for (Trial.Finding finding : verdict.findings()) {
@@ -135,14 +137,18 @@ public final class FuzzCircuits {
     }
 
     private static Trial.Verdict only(String what, String detail) {
-        return new Trial.Verdict(Map.of(), List.of(new Trial.Finding(what, detail)));
+        return new Trial.Verdict(Map.of(), Map.of(), List.of(new Trial.Finding(what, detail)));
     }
 
     private static boolean shows(Network network, String what) {
         Trial.Verdict verdict = tried(network);
-        return what.equals(UNSOLVED)
-                ? NOT_PERIODIC.equals(verdict.outcomes().get("periodic"))
-                : verdict.findings().stream().anyMatch(f -> f.what().equals(what));
+        return verdict.findings().stream().anyMatch(f -> f.what().equals(what))
+                || verdict.outcomes().entrySet().stream()
+                        .anyMatch(o -> unsolved(o.getKey(), o.getValue()).equals(what));
+    }
+
+    private static String unsolved(String question, String outcome) {
+        return "not solved, " + question + ": " + outcome;
     }
 
     /** Takes elements away, many at once and at last one by one, while the finding stays. */
@@ -170,6 +176,7 @@ public final class FuzzCircuits {
         drawn.listing(drawn.network()).forEach(line -> say("  %s", line));
         Trial.Verdict verdict = tried(drawn.network());
         say("%s", verdict.outcomes());
+        verdict.refusals().forEach((question, reason) -> say("%s: %s", question, reason));
         verdict.findings().forEach(f -> say("%s: %s", f.what(), f.detail()));
     }
 

@@ -306,7 +306,7 @@ public final class RandomNetworks {
         String base = "h" + ++count;
         b.voltage(name("V"), drive, GROUND, drive());
         b.resistor(name("R"), drive, base, between(100, 10e3));
-        double breakdown = chance(0.5) ? between(40, 120) : Double.POSITIVE_INFINITY;
+        double breakdown = between(40, 120);
         if (chance(0.5)) {
             transistor(BipolarLaw.Polarity.NPN, base, collector, GROUND, breakdown);
         } else {
