@@ -29,7 +29,7 @@ public final class FuzzCircuits {
     /** After which a network counts as hanging [s]. */
     private static final long HANGING_SECONDS = 60;
     /** Of each sort of finding so many are made small. */
-    private static final int MADE_SMALL = 3;
+    private static final int MADE_SMALL = 2;
 
     /** Endings that say no more than that the solver gave up. */
     private static final List<String> GIVEN_UP =
@@ -154,7 +154,7 @@ public final class FuzzCircuits {
     /** Takes elements away, many at once and at last one by one, while the finding stays. */
     private static Network small(Network network, String what) {
         Network least = network;
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
         for (int chunk = least.elements().size() / 2; chunk >= 1; chunk /= 2) {
             int at = 0;
             while (at < least.elements().size() && System.nanoTime() < end) {

@@ -88,22 +88,26 @@ public final class RandomNetworks {
     }
 
     /**
-     * The same with capacitors (1 μF to 1 mF), inductors (1 mH to 1 H), a transformer and amplifiers of little gain. No
-     * sources.
+     * The same with capacitors (1 μF to 1 mF), inductors (1 mH to 1 H) and a transformer, each behind its resistance, and an
+     * amplifier of little gain. No sources.
      */
     static Network linear(long seed, int nodes) {
         RandomNetworks r = new RandomNetworks(seed);
         r.meshed(nodes);
         for (int k = 0; k < nodes; k++) {
             r.b.capacitor(r.name("C"), r.among(nodes), r.other(nodes), r.between(1e-6, 1e-3));
-            r.b.inductor(r.name("L"), r.among(nodes), r.other(nodes), r.between(1e-3, 1));
+            String coil = "k" + k;
+            r.b.resistor(r.name("R"), r.among(nodes), coil, r.between(1, 1000));
+            r.b.inductor(r.name("L"), coil, r.other(nodes), r.between(1e-3, 1));
         }
         double primary = r.between(0.1, 10);
         double secondary = r.between(0.01, 1);
         double mutual = 0.9 * Math.sqrt(primary * secondary);
+        r.b.resistor(r.name("R"), "n1", "t1", r.between(1, 100));
+        r.b.resistor(r.name("R"), "n2", "t2", r.between(1, 100));
         r.b.add(new Element.CoupledInductors(
                 r.name("T"),
-                List.of(r.b.ends("n1", GROUND), r.b.ends("n2", GROUND)),
+                List.of(r.b.ends("t1", GROUND), r.b.ends("t2", GROUND)),
                 List.of(List.of(primary, mutual), List.of(mutual, secondary))));
         r.b.add(new Element.CurrentByVoltage(
                 r.name("G"), r.b.node("n1"), 0, r.b.node("n2"), r.b.node("n3"), r.between(1e-7, 1e-6)));
