@@ -17,12 +17,17 @@ import java.util.Set;
  * none.
  */
 public final class Trial {
-    /** Part of the largest current anywhere that rounding may leave at a node: 2⁻⁵³ times a spread of values of 10⁸. */
-    private static final double ROUNDING_RATIO = 1e-8;
+    /** Part of a current that rounding leaves where resistances and conductances cancel, per ohm and siemens: 2⁻⁵². */
+    private static final double CANCELLING_RATIO = 0x1p-52;
+    /** But never more of the largest current anywhere than this. */
+    private static final double MOST_ROUNDING_RATIO = 1e-4;
     /** A voltage is told to so much of the largest one: eight roundings. */
     private static final double VOLTS_ROUNDING_RATIO = 0x1p-50;
     /** A state may come back this far from where it was [ratio of full scale], for a cycle taken with other steps. */
     private static final double REPEATS_RATIO = 2e-3;
+
+    /** A part that sleeps is followed to 0.3 μV across the resistance it sees: 3 mohm and an ampere. */
+    private static final double LAW_RATIO = 1e-4;
 
     private static final double FULL_SCALE_FLOOR = 0.05;
     /** Beyond the time asked for, the solver may go on for so long [s]: one cycle at the shortest step. */
@@ -218,14 +223,35 @@ public final class Trial {
         return true;
     }
 
+    /**
+     * Behind a winding that hangs on junction capacitance alone a stage sees γh/C, ahead of a small resistance: a current
+     * through both is told to 2⁻⁵² of itself times their ratio.
+     */
+    private double cancellingRatio() {
+        double ohms = 1e6;
+        double siemens = 1;
+        for (Element e : network.elements()) {
+            if (e instanceof Element.Resistor r) {
+                siemens = Math.max(siemens, 1 / r.ohms());
+            } else if (e instanceof Element.Ported p) {
+                for (int k = 0; k < p.ports().size(); k++) {
+                    double farads = p.law().farads(k);
+                    double longest = Sdirk.GAMMA * SETTINGS.period() / SETTINGS.fewestSteps();
+                    ohms = Math.max(ohms, farads > 0 ? longest / farads : 0);
+                }
+            }
+        }
+        return Math.min(MOST_ROUNDING_RATIO, CANCELLING_RATIO * ohms * siemens);
+    }
+
     private void balanced(String question, Balance balance, double roundingAmps) {
-        List<String> unbalanced = balance.unbalanced(1e-6, 1e-9 + roundingAmps, ROUNDING_RATIO);
+        List<String> unbalanced = balance.unbalanced(1e-6, 1e-9 + roundingAmps, cancellingRatio());
         if (!unbalanced.isEmpty()) {
             found(question + ": currents do not add up", "%s", unbalanced);
         }
         // what charges a junction's capacitance comes back within a cycle, not in a run from empty: 1 nF, 100 V, 33 ms
         double charging = question.equals("run") ? 3e-6 : 0;
-        List<String> disobedient = balance.disobedient(1e-3, 1e-6, 2e-8 + roundingAmps + charging);
+        List<String> disobedient = balance.disobedient(1e-3, LAW_RATIO, 2e-8 + roundingAmps + charging);
         if (!disobedient.isEmpty()) {
             found(question + ": a part does not obey its law", "%s", disobedient);
         }
