@@ -106,6 +106,17 @@ public final class Balance {
         return movedJoules;
     }
 
+    /** Largest current [A] of any element at any moment. */
+    public double largestAmps() {
+        double most = 0;
+        for (double[] node : largest) {
+            for (double amps : node) {
+                most = Math.max(most, amps);
+            }
+        }
+        return most;
+    }
+
     /** A part of the energy given [J], for comparing with. */
     public Offset<Double> partOfDelivered(double ratio) {
         return Offset.offset(ratio * Math.abs(deliveredJoules));

@@ -484,9 +484,9 @@ public final class RandomNetworks {
             String one = among(nodes);
             String two = other(nodes);
             switch (random.nextInt(tame ? 14 : 18)) {
-                case 0, 1, 2, 3 -> b.resistor(name("R"), one, two, value(tame, 0.1, 1e5, 1e-9, 1e15));
-                case 4, 5 -> b.capacitor(name("C"), one, two, value(tame, 1e-9, 1e-2, 1e-18, 1e3));
-                case 6 -> b.inductor(name("L"), one, two, value(tame, 1e-5, 10, 1e-12, 1e6));
+                case 0, 1, 2, 3 -> b.resistor(name("R"), one, two, value(tame, 0.1, 1e5, 1e-6, 1e12));
+                case 4, 5 -> b.capacitor(name("C"), one, two, value(tame, 1e-9, 1e-2, 1e-14, 10));
+                case 6 -> b.inductor(name("L"), one, two, value(tame, 1e-5, 10, 1e-9, 1e4));
                 case 7 -> diode(one, two);
                 case 8 -> bareDiode(one, two);
                 case 9 -> zener(one, two, between(2, 60));

@@ -224,34 +224,51 @@ public final class Trial {
     }
 
     /**
-     * Behind a winding that hangs on junction capacitance alone a stage sees γh/C, ahead of a small resistance: a current
-     * through both is told to 2⁻⁵² of itself times their ratio.
+     * Largest resistance [ohm] a stage may see: of resistors, and behind a winding that hangs on capacitance alone γh/C. A
+     * current through it is told to 2⁻⁵² of itself times its ratio to the smallest resistance.
      */
-    private double cancellingRatio() {
+    private double largestOhms() {
         double ohms = 1e6;
-        double siemens = 1;
+        double longest = Sdirk.GAMMA * SETTINGS.period() / SETTINGS.fewestSteps();
         for (Element e : network.elements()) {
             if (e instanceof Element.Resistor r) {
-                siemens = Math.max(siemens, 1 / r.ohms());
+                ohms = Math.max(ohms, r.ohms());
+            } else if (e instanceof Element.Capacitor c) {
+                ohms = Math.max(ohms, longest / c.farads());
             } else if (e instanceof Element.Ported p) {
                 for (int k = 0; k < p.ports().size(); k++) {
                     double farads = p.law().farads(k);
-                    double longest = Sdirk.GAMMA * SETTINGS.period() / SETTINGS.fewestSteps();
                     ohms = Math.max(ohms, farads > 0 ? longest / farads : 0);
                 }
             }
         }
-        return Math.min(MOST_ROUNDING_RATIO, CANCELLING_RATIO * ohms * siemens);
+        return ohms;
+    }
+
+    private double largestSiemens() {
+        double siemens = 1;
+        for (Element e : network.elements()) {
+            if (e instanceof Element.Resistor r) {
+                siemens = Math.max(siemens, 1 / r.ohms());
+            }
+        }
+        return siemens;
     }
 
     private void balanced(String question, Balance balance, double roundingAmps) {
-        List<String> unbalanced = balance.unbalanced(1e-6, 1e-9 + roundingAmps, cancellingRatio());
+        List<String> unbalanced = balance.unbalanced(
+                1e-6,
+                1e-9 + roundingAmps,
+                Math.min(MOST_ROUNDING_RATIO, CANCELLING_RATIO * largestOhms() * largestSiemens()));
         if (!unbalanced.isEmpty()) {
             found(question + ": currents do not add up", "%s", unbalanced);
         }
         // what charges a junction's capacitance comes back within a cycle, not in a run from empty: 1 nF, 100 V, 33 ms
         double charging = question.equals("run") ? 3e-6 : 0;
-        List<String> disobedient = balance.disobedient(1e-3, LAW_RATIO, 2e-8 + roundingAmps + charging);
+        List<String> disobedient = balance.disobedient(
+                1e-3 + CANCELLING_RATIO * largestOhms() * balance.largestAmps(),
+                LAW_RATIO,
+                2e-8 + roundingAmps + charging);
         if (!disobedient.isEmpty()) {
             found(question + ": a part does not obey its law", "%s", disobedient);
         }
