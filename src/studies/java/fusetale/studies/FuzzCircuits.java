@@ -11,12 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
@@ -26,8 +21,6 @@ import java.util.concurrent.atomic.AtomicLong;
 public final class FuzzCircuits {
     /** After which the search for a periodic state is asked to stop [s]. */
     private static final double PATIENCE_SECONDS = 5;
-    /** After which a network counts as hanging [s]. */
-    private static final long HANGING_SECONDS = 60;
     /** Of each sort of finding so many are made small. */
     private static final int MADE_SMALL = 2;
 
@@ -111,33 +104,9 @@ public final class FuzzCircuits {
         cases.computeIfAbsent(what, w -> new ArrayList<>()).add(found);
     }
 
-    /** A trial in a thread of its own, so that neither what hangs nor what is thrown stops the others. */
     private static Trial.Verdict tried(Network network) {
-        ExecutorService alone = Executors.newSingleThreadExecutor(work -> {
-            Thread thread = new Thread(work);
-            thread.setDaemon(true);
-            return thread;
-        });
-        Future<Trial.Verdict> verdict = alone.submit(() -> Trial.of(network, PATIENCE_SECONDS));
-        try {
-            return verdict.get(HANGING_SECONDS, TimeUnit.SECONDS);
-        } catch (TimeoutException hanging) {
-            return only("hangs", HANGING_SECONDS + " s");
-        } catch (ExecutionException thrown) {
-            Throwable cause = thrown.getCause() == null ? thrown : thrown.getCause();
-            StackTraceElement[] trace = cause.getStackTrace();
-            String where = trace.length == 0 ? "" : " at " + trace[0];
-            return only("throws " + cause.getClass().getSimpleName(), cause.getMessage() + where);
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            return only("interrupted", "");
-        } finally {
-            alone.shutdownNow();
-        }
-    }
-
-    private static Trial.Verdict only(String what, String detail) {
-        return new Trial.Verdict(Map.of(), Map.of(), List.of(new Trial.Finding(what, detail)));
+        return Alone.done(
+                () -> Trial.of(network, PATIENCE_SECONDS), findings -> new Trial.Verdict(Map.of(), Map.of(), findings));
     }
 
     private static boolean shows(Network network, String what) {
