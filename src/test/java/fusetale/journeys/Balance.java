@@ -16,7 +16,7 @@ import org.assertj.core.data.Offset;
  * Where the currents and the power of a run go, added up from outside: from the elements of the network and from the
  * currents and voltages that the solver tells, not from its equations.
  */
-final class Balance {
+public final class Balance {
     private final Network network;
     private final Run run;
     private final Waveform[] nodeVolts;
@@ -30,6 +30,7 @@ final class Balance {
     private double takenJoules;
     private double idealJoules;
     private double storedJoules;
+    private double movedJoules;
 
     /**
      * A port's current beside what its law says, over the whole run.
@@ -55,12 +56,13 @@ final class Balance {
         network.elements().forEach(this::add);
     }
 
-    static Balance of(Network network, Run run) {
+    /** Of a run of this network. */
+    public static Balance of(Network network, Run run) {
         return new Balance(network, run);
     }
 
     /** Of a state at rest, as a run of one sample. */
-    static Balance of(Network network, OperatingPoint rest) {
+    public static Balance of(Network network, OperatingPoint rest) {
         return new Balance(network, new Run() {
             @Override
             public Waveform volts(int one, int two) {
@@ -80,27 +82,43 @@ final class Balance {
     }
 
     /** Energy [J] that the independent sources gave over the run. */
-    double deliveredJoules() {
+    public double deliveredJoules() {
         return deliveredJoules;
     }
 
     /** Energy [J] that resistors and elements with a law of their own took. */
-    double takenJoules() {
+    public double takenJoules() {
         return takenJoules;
     }
 
     /** Energy [J] that controlled sources took: those of an ideal transformer together take none. */
-    double idealJoules() {
+    public double idealJoules() {
         return idealJoules;
     }
 
     /** Energy [J] in capacitors and inductors at the end of the run. */
-    double storedJoules() {
+    public double storedJoules() {
         return storedJoules;
     }
 
+    /** Energy [J] that went in or out of any element at any moment, whichever way: full scale of what rounding leaves. */
+    public double movedJoules() {
+        return movedJoules;
+    }
+
+    /** Largest current [A] of any element at any moment. */
+    public double largestAmps() {
+        double most = 0;
+        for (double[] node : largest) {
+            for (double amps : node) {
+                most = Math.max(most, amps);
+            }
+        }
+        return most;
+    }
+
     /** A part of the energy given [J], for comparing with. */
-    Offset<Double> partOfDelivered(double ratio) {
+    public Offset<Double> partOfDelivered(double ratio) {
         return Offset.offset(ratio * Math.abs(deliveredJoules));
     }
 
@@ -122,10 +140,12 @@ final class Balance {
                 double volts = across(ends, current.size() - 1);
                 storedJoules += c.farads() * volts * volts / 2;
             } else if (element instanceof Element.Inductor l) {
-                double last = current.value(current.size() - 1);
-                storedJoules += l.henries() * last * last / 2;
-            } else if (element instanceof Element.CoupledInductors) {
-                throw new IllegalArgumentException("no model uses coupled inductors yet; add their energy here");
+                storedJoules += l.henries() * last(current) * last(current) / 2;
+            } else if (element instanceof Element.CoupledInductors c) {
+                for (int j = 0; j <= k; j++) {
+                    double henries = c.henries().get(k).get(j) * (j == k ? 0.5 : 1);
+                    storedJoules += henries * last(amps.get(j)) * last(current);
+                }
             } else {
                 idealJoules += joules;
             }
@@ -147,10 +167,16 @@ final class Balance {
         return nodeVolts[ends.one()].value(sample) - nodeVolts[ends.two()].value(sample);
     }
 
+    private static double last(Waveform wave) {
+        return wave.value(wave.size() - 1);
+    }
+
     private double joules(Element.Ends ends, Waveform current) {
         double joules = 0;
         for (int s = 0; s < current.size(); s++) {
-            joules += current.weight(s) * across(ends, s) * current.value(s);
+            double part = current.weight(s) * across(ends, s) * current.value(s);
+            joules += part;
+            movedJoules += Math.abs(part);
         }
         return joules;
     }
@@ -193,7 +219,7 @@ final class Balance {
      * @param floorAmps allowed besides [A]
      * @param ratioOfAll allowed besides, of the largest current in the circuit at that moment
      */
-    List<String> unbalanced(double ratio, double floorAmps, double ratioOfAll) {
+    public List<String> unbalanced(double ratio, double floorAmps, double ratioOfAll) {
         List<String> found = new ArrayList<>();
         double[] anywhere = new double[nodeVolts[0].size()];
         for (double[] node : largest) {
@@ -221,7 +247,7 @@ final class Balance {
      * @param ratio allowed besides, of the largest current at its nodes
      * @param floorAmps allowed besides [A]
      */
-    List<String> disobedient(double volts, double ratio, double floorAmps) {
+    public List<String> disobedient(double volts, double ratio, double floorAmps) {
         List<String> found = new ArrayList<>();
         for (Followed f : followed) {
             double most = 0;
