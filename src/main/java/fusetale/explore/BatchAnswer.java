@@ -43,4 +43,12 @@ public sealed interface BatchAnswer<T> {
      * @param text what to change
      */
     record Unfit<T>(Supposition supposition, String text) implements BatchAnswer<T> {}
+
+    /**
+     * A mistake in the program showed itself; kept, so that it does not take the other answers along.
+     *
+     * @param supposition what was supposed
+     * @param thrown what was thrown
+     */
+    record Mistaken<T>(Supposition supposition, Throwable thrown) implements BatchAnswer<T> {}
 }

@@ -12,6 +12,7 @@ import fusetale.mna.Solved;
 import fusetale.mna.Work;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
@@ -64,8 +65,6 @@ public final class BatchSolver {
      * @param stopped asked now and then, from several threads; true ends the work, what is left being {@link
      *     NotSolved.Kind#STOPPED}. Interrupting the calling thread does the same
      * @return one answer a supposition, in their order
-     * @throws IllegalStateException where a mistake in the program showed itself: that of the first supposition concerned,
-     *     which the message names
      */
     public <T> List<BatchAnswer<T>> solve(
             Batch batch,
@@ -117,7 +116,7 @@ public final class BatchSolver {
                 over.set(true);
                 interrupted = true;
             } catch (ExecutionException e) {
-                throw new IllegalStateException("a mistake in the program, at " + supposition, e.getCause());
+                answers.add(new BatchAnswer.Mistaken<>(supposition, Objects.requireNonNullElse(e.getCause(), e)));
             }
         }
         if (interrupted) {

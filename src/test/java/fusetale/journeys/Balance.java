@@ -16,7 +16,7 @@ import org.assertj.core.data.Offset;
  * Where the currents and the power of a run go, added up from outside: from the elements of the network and from the
  * currents and voltages that the solver tells, not from its equations.
  */
-final class Balance {
+public final class Balance {
     private final Network network;
     private final Run run;
     private final Waveform[] nodeVolts;
@@ -55,12 +55,13 @@ final class Balance {
         network.elements().forEach(this::add);
     }
 
-    static Balance of(Network network, Run run) {
+    /** Of a run. */
+    public static Balance of(Network network, Run run) {
         return new Balance(network, run);
     }
 
     /** Of a state at rest, as a run of one sample. */
-    static Balance of(Network network, OperatingPoint rest) {
+    public static Balance of(Network network, OperatingPoint rest) {
         return new Balance(network, new Run() {
             @Override
             public Waveform volts(int one, int two) {
@@ -193,7 +194,7 @@ final class Balance {
      * @param floorAmps allowed besides [A]
      * @param ratioOfAll allowed besides, of the largest current in the circuit at that moment
      */
-    List<String> unbalanced(double ratio, double floorAmps, double ratioOfAll) {
+    public List<String> unbalanced(double ratio, double floorAmps, double ratioOfAll) {
         List<String> found = new ArrayList<>();
         double[] anywhere = new double[nodeVolts[0].size()];
         for (double[] node : largest) {
