@@ -62,8 +62,8 @@ public final class BatchSolver {
      *     half a megabyte
      * @param progress told how many suppositions are answered, one more each time, from several threads but never from two
      *     at once
-     * @param stopped asked now and then, from several threads; true ends the work, what is left being {@link
-     *     NotSolved.Kind#STOPPED}. Interrupting the calling thread does the same
+     * @param stopped asked now and then, from several threads; true once ends the work, what is left being
+     *     {@link NotSolved.Kind#STOPPED}. Interrupting the calling thread does the same
      * @return one answer a supposition, in their order
      */
     public <T> List<BatchAnswer<T>> solve(
@@ -72,27 +72,35 @@ public final class BatchSolver {
             Function<Seen, T> keep,
             Progress progress,
             BooleanSupplier stopped) {
+        AtomicBoolean over = new AtomicBoolean();
+        BooleanSupplier enough = () -> {
+            if (stopped.getAsBoolean()) {
+                over.set(true);
+            }
+            return over.get();
+        };
         Start start;
         try {
-            start = Start.of(batch, stopped);
+            start = Start.of(batch, enough);
         } catch (UnfitArrangement e) {
             String text = String.valueOf(e.getMessage());
             return suppositions.stream()
                     .<BatchAnswer<T>>map(s -> new BatchAnswer.Unfit<>(s, text))
                     .toList();
         }
-        AtomicBoolean over = new AtomicBoolean();
-        BooleanSupplier enough = () -> over.get() || stopped.getAsBoolean();
         Count count = new Count(progress, suppositions.size());
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<BatchAnswer<T>>> futures = new ArrayList<>();
             for (Supposition supposition : suppositions) {
                 futures.add(pool.submit(() -> {
-                    BatchAnswer<T> answer = enough.getAsBoolean()
-                            ? new BatchAnswer.NotFound<>(supposition, stopped())
-                            : start.answer(supposition, keep, enough);
-                    count.oneMore();
+                    if (enough.getAsBoolean()) {
+                        return new BatchAnswer.NotFound<>(supposition, stopped());
+                    }
+                    BatchAnswer<T> answer = start.answer(supposition, keep, enough);
+                    if (!over.get()) {
+                        count.oneMore();
+                    }
                     return answer;
                 }));
             }
