@@ -182,6 +182,9 @@ public final class VerifySolver {
 
     private void round(String name, String asked, Batch batch, List<Supposition> suppositions) {
         long start = System.nanoTime();
+        if (start > deadlineNanos) {
+            return;
+        }
         List<BatchAnswer<List<String>>> answers = new BatchSolver(
                         Runtime.getRuntime().availableProcessors())
                 .solve(

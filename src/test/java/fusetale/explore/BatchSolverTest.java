@@ -45,7 +45,7 @@ class BatchSolverTest {
     void aLargeMachineToo() {
         Circuit ferry = read("night-ferry");
         Batch batch = Batch.of(ferry, Arrangement.powered(ferry));
-        List<Supposition> some = singles(ferry, 120);
+        List<Supposition> some = singles(ferry, 160);
 
         assertThat(bits(2, batch, some)).isEqualTo(bits(1, batch, some));
     }
