@@ -1,5 +1,6 @@
 package fusetale.studies;
 
+import com.sun.management.OperatingSystemMXBean;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
@@ -14,6 +15,7 @@ import fusetale.explore.Progress;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FaultForm;
 import fusetale.fault.Supposition;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +44,7 @@ public final class BatchTiming {
         List<Supposition> suppositions = spread(circuit, count);
         Arrangement arrangement = Arrangement.of(circuit, setting);
         say("%s, %d single failures, %s", circuit.name(), suppositions.size(), arrangement.name());
-        say("%-34s%12s%12s%8s%14s", "wall-clock seconds", "1 thread", "2 threads", "ratio", "same bits");
+        say("%-34s%12s%12s%8s%12s%12s", "seconds", "1 thread", "2 threads", "ratio", "CPU time", "same bits");
         Batch held = Batch.of(circuit, arrangement);
         time("states only", held, suppositions);
         List<Check> all = Check.all(circuit, arrangement.powerOn());
@@ -71,35 +73,51 @@ public final class BatchTiming {
 
     private static void time(String what, Batch batch, List<Supposition> suppositions) {
         Round first = round(batch, suppositions, 2);
-        say("%-34s%24.2f   the first time in this JVM", what, first.seconds());
+        say("%-34s%12s%12.2f%8s%12.2f", what + ", at first", "", first.seconds(), "", first.busySeconds());
         for (int k = 0; k < WARMING_ROUNDS; k++) {
             round(batch, suppositions, 2);
         }
         double one = Double.POSITIVE_INFINITY;
         double two = Double.POSITIVE_INFINITY;
+        double busy = Double.POSITIVE_INFINITY;
         boolean same = true;
         for (int k = 0; k < ROUNDS; k++) {
             Round alone = round(batch, suppositions, 1);
             Round together = round(batch, suppositions, 2);
             one = Math.min(one, alone.seconds());
             two = Math.min(two, together.seconds());
+            busy = Math.min(busy, together.busySeconds());
             same &= alone.answers().equals(together.answers())
                     && alone.answers().equals(first.answers());
         }
-        say("%-34s%12.2f%12.2f%8.2f%14s", "  warm, best of " + ROUNDS, one, two, one / two, same ? "yes" : "NO");
+        String bits = same ? "yes" : "NO";
+        say("%-34s%12.2f%12.2f%8.2f%12.2f%12s", "  warm, best of " + ROUNDS, one, two, one / two, busy, bits);
         long solved = first.answers().stream()
                 .filter(a -> a instanceof BatchAnswer.Found)
                 .count();
         say("  %d solved", solved);
     }
 
-    private record Round(double seconds, List<BatchAnswer<List<Long>>> answers) {}
+    /**
+     * A batch solved once.
+     *
+     * @param seconds by the wall clock
+     * @param busySeconds time that the cores spent on it, which other programs do not lengthen as they do the clock's
+     * @param answers readings, bit for bit
+     */
+    private record Round(double seconds, double busySeconds, List<BatchAnswer<List<Long>>> answers) {}
 
     private static Round round(Batch batch, List<Supposition> suppositions, int threads) {
         long start = System.nanoTime();
+        long busy = busyNanos();
         List<BatchAnswer<List<Long>>> answers =
                 new BatchSolver(threads).solve(batch, suppositions, BatchTiming::bits, Progress.SILENT, () -> false);
-        return new Round((System.nanoTime() - start) * 1e-9, answers);
+        return new Round((System.nanoTime() - start) * 1e-9, (busyNanos() - busy) * 1e-9, answers);
+    }
+
+    /** Time of all threads of this program, compiler and collector included [ns]. */
+    private static long busyNanos() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     /** All readings, or the mean voltage of the test points, bit for bit. */

@@ -32,7 +32,7 @@ final class Family {
         add(
                 text,
                 "mains: {volts: 120 V, range: 110..126 V, hertz: 60 Hz, source: %s}",
-                ownTransformers ? "0 ohm" : "0.1 ohm");
+                ownTransformers ? "1 mohm" : "0.1 ohm");
         add(text, "ground: gnd");
         add(text, "parts:");
         add(text, "  B1: {is: battery, plus: v5, minus: gnd, volts: 5 V, ohms: 50 mohm}");

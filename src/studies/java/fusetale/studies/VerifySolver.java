@@ -37,6 +37,9 @@ import java.util.TreeMap;
 public final class VerifySolver {
     private static final List<String> DIRECT = List.of("shooting", "direct");
 
+    /** Solved, but slowly: told too, though not counted. */
+    private static final int MANY_PASSES = 100;
+
     /** What may be missing at a net: see the test of balance for the reasons. */
     private static final double OF_NODE_RATIO = 1e-6;
 
@@ -224,7 +227,7 @@ public final class VerifySolver {
     private static String oddity(BatchAnswer<List<String>> answer) {
         if (answer instanceof BatchAnswer.Found<List<String>> found) {
             Effort effort = found.effort();
-            String needed = DIRECT.contains(effort.method())
+            String needed = DIRECT.contains(effort.method()) && effort.passes() <= MANY_PASSES
                     ? ""
                     : "by " + effort.method() + ", " + effort.passes() + " passes, " + effort.solves() + " solves";
             String unbalanced = found.kept().isEmpty() ? "" : "unbalanced: " + found.kept();
