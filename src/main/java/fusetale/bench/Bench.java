@@ -125,12 +125,25 @@ public final class Bench {
      * @throws IllegalArgumentException where a check is one that {@link #refusal} refuses, with its reason
      */
     public Solved<Seen> look(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
-        for (Check check : checks) {
-            refusal(check).ifPresent(reason -> {
-                throw new IllegalArgumentException(reason);
-            });
-        }
+        refuse(checks);
         return arrangement.powerOn() ? powered(checks, near, true, stopped) : unpowered(checks, stopped);
+    }
+
+    /**
+     * Takes readings from a look that this bench has made, without solving the machine again.
+     *
+     * @param looked a look of this very bench
+     * @param checks what to measure, in order
+     * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
+     * @throws IllegalArgumentException where a check is one that {@link #refusal} refuses, or the look is another bench's
+     */
+    public Solved<Seen> read(Seen looked, List<Check> checks, BooleanSupplier stopped) {
+        if (!looked.modelled().equals(modelled)) {
+            throw new IllegalArgumentException("a look at another bench");
+        }
+        refuse(checks);
+        PeriodicState state = looked.state();
+        return state != null ? readings(state, checks, true, stopped) : unpowered(checks, stopped);
     }
 
     /** The same, but with the power on without the meter's load; nothing is refused. */
@@ -138,16 +151,29 @@ public final class Bench {
         return arrangement.powerOn() ? powered(checks, near, false, stopped) : unpowered(checks, stopped);
     }
 
+    private void refuse(List<Check> checks) {
+        for (Check check : checks) {
+            refusal(check).ifPresent(reason -> {
+                throw new IllegalArgumentException(reason);
+            });
+        }
+    }
+
+    private PeriodicSettings settings() {
+        return PeriodicSettings.mains(circuit.mains().hertz().si());
+    }
+
     private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, boolean loads, BooleanSupplier stopped) {
-        PeriodicSettings settings =
-                PeriodicSettings.mains(circuit.mains().hertz().si());
         Solved<PeriodicState> solved =
-                solver(near).periodicState(settings, near == null ? null : near.state(), stopped);
+                solver(near).periodicState(settings(), near == null ? null : near.state(), stopped);
         if (!(solved instanceof Solved.Found<PeriodicState> found)) {
             return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
         }
-        PeriodicState state = found.value();
-        LoadedStates loaded = new LoadedStates(solver(near), meter, loading(), settings, state);
+        return readings(found.value(), checks, loads, stopped);
+    }
+
+    private Solved<Seen> readings(PeriodicState state, List<Check> checks, boolean loads, BooleanSupplier stopped) {
+        LoadedStates loaded = new LoadedStates(solver(null), meter, loading(), settings(), state);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {

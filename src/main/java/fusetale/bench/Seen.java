@@ -78,6 +78,11 @@ public final class Seen {
         return state;
     }
 
+    /** The state at rest; null with the power on. */
+    public @Nullable OperatingPoint rest() {
+        return rest;
+    }
+
     /** Cost and quality of the state without a meter. */
     public Work work() {
         PeriodicState periodic = state;

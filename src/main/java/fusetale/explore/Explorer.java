@@ -158,41 +158,31 @@ public final class Explorer {
                 baseline,
                 baseline.settled(),
                 baseline.seen(),
-                baseline.seen().readings());
+                baseline.seen().readings(),
+                baseline.settled().solves() + baseline.seen().work().solves());
     }
 
     private static Answer supposed(Question question, Baseline baseline, BooleanSupplier stopped)
             throws UnfitArrangement, UnfitSupposition {
         Machine machine = Machine.of(question.healthy(), question.arrangement(), question.supposition());
-        Set<String> open = Fates.openFromTheStart(question);
+        Set<String> open = Fates.openFromTheStart(question.arrangement(), question.supposition());
         Solved<Settled> settling =
                 Settled.of(machine, question.meter(), baseline.settled().seen(), open, stopped);
         if (!(settling instanceof Solved.Found<Settled> found)) {
             return unanswered(Baseline.reason(settling));
         }
         Settled settled = found.value();
-        List<Check> here = question.checks().stream()
-                .map(c -> new Check(
-                        settled.machine().pointHere(c.from(), baseline.asArranged()),
-                        settled.machine().pointHere(c.to(), baseline.asArranged()),
-                        c.function()))
-                .toList();
-        Solved<Seen> looking = Bench.of(
-                        settled.machine().arranged(), settled.machine().bare(), question.meter())
-                .look(here, settled.seen(), stopped);
+        List<Check> here = settled.machine().checksHere(question.checks(), baseline.asArranged());
+        Solved<Seen> looking = settled.bench().read(settled.seen(), here, stopped);
         if (!(looking instanceof Solved.Found<Seen> seen)) {
             return unanswered(Baseline.reason(looking));
         }
-        List<Reading> readings = new ArrayList<>();
-        for (int k = 0; k < here.size(); k++) {
-            Reading r = seen.value().readings().get(k);
-            readings.add(new Reading(question.checks().get(k), r.value(), r.overRange(), r.shows(), r.halfWidth()));
-        }
-        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings));
+        List<Reading> readings = Readings.of(question.checks(), seen.value()).readings();
+        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings, settled.solves()));
     }
 
     private static Outcome outcome(
-            Question question, Baseline baseline, Settled settled, Seen seen, List<Reading> readings) {
+            Question question, Baseline baseline, Settled settled, Seen seen, List<Reading> readings, long solves) {
         List<Compared> compared = new ArrayList<>();
         for (int k = 0; k < readings.size(); k++) {
             Spread.Range range = baseline.spread().ranges().get(k);
@@ -216,7 +206,7 @@ public final class Explorer {
                 new Effort(
                         seen.work().method(),
                         seen.work().passes(),
-                        settled.solves() + seen.work().solves(),
+                        solves,
                         seen.work().residual()));
     }
 

@@ -1,10 +1,12 @@
 package fusetale.explore;
 
+import fusetale.bench.Arrangement;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.FuseLink;
 import fusetale.circuit.Part;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +18,9 @@ final class Fates {
     private Fates() {}
 
     /** Fuses that are pulled, blown or missing before anything happens. */
-    static Set<String> openFromTheStart(Question question) {
-        Set<String> open = new TreeSet<>(question.arrangement().pulledFuses());
-        for (Fault fault : question.supposition().faults()) {
+    static Set<String> openFromTheStart(Arrangement arrangement, Supposition supposition) {
+        Set<String> open = new TreeSet<>(arrangement.pulledFuses());
+        for (Fault fault : supposition.faults()) {
             if (fault.mode() == FailureMode.BLOWN || fault.mode() == FailureMode.MISSING) {
                 open.add(fault.part());
             }

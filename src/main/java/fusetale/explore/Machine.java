@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Net;
@@ -49,6 +50,13 @@ record Machine(Circuit arranged, Arrangement bare) {
 
     static Supposition blown(String fuse) {
         return new Supposition(List.of(new Fault(fuse, "", FailureMode.BLOWN, null)));
+    }
+
+    /** Checks of the healthy machine with their points as they are called here. */
+    List<Check> checksHere(List<Check> checks, Circuit asArranged) {
+        return checks.stream()
+                .map(c -> new Check(pointHere(c.from(), asArranged), pointHere(c.to(), asArranged), c.function()))
+                .toList();
     }
 
     /**

@@ -26,13 +26,21 @@ import org.jspecify.annotations.Nullable;
  * that ends first opens; solve again; until none is left. Fuses that only may melt stay.
  *
  * @param machine with the melted fuses open
+ * @param bench on which it was looked at last; belongs to the thread that let it settle
  * @param seen a look at it without readings
  * @param melted fuses that melted, in that order, with the current that melted them
  * @param held what fuses still in place carry and how long they may
  * @param race fuses that may have melted before one that was taken to melt first
  * @param solves solves in all
  */
-record Settled(Machine machine, Seen seen, List<Carrying> melted, List<Carrying> held, Set<String> race, long solves) {
+record Settled(
+        Machine machine,
+        Bench bench,
+        Seen seen,
+        List<Carrying> melted,
+        List<Carrying> held,
+        Set<String> race,
+        long solves) {
     /** Copies the lists. */
     Settled {
         melted = List.copyOf(melted);
@@ -76,8 +84,8 @@ record Settled(Machine machine, Seen seen, List<Carrying> melted, List<Carrying>
         Set<String> race = new TreeSet<>();
         long solves = 0;
         while (true) {
-            Solved<Seen> solved =
-                    Bench.of(machine.arranged(), machine.bare(), meter).look(List.of(), from, stopped);
+            Bench bench = Bench.of(machine.arranged(), machine.bare(), meter);
+            Solved<Seen> solved = bench.look(List.of(), from, stopped);
             if (!(solved instanceof Solved.Found<Seen> found)) {
                 return new Solved.Failed<>(((Solved.Failed<Seen>) solved).reason());
             }
@@ -90,7 +98,7 @@ record Settled(Machine machine, Seen seen, List<Carrying> melted, List<Carrying>
                             .thenComparing(c -> c.fuse().name()))
                     .orElse(null);
             if (first == null) {
-                return new Solved.Found<>(new Settled(machine, seen, melted, carrying, race, solves));
+                return new Solved.Found<>(new Settled(machine, bench, seen, melted, carrying, race, solves));
             }
             for (Carrying other : carrying) {
                 if (!other.fuse().name().equals(first.fuse().name())
