@@ -1,8 +1,11 @@
 package fusetale.mna;
 
+import java.util.Arrays;
+
 /**
- * A thyristor, port 0 from gate to cathode, port 1 from anode to cathode. Two states: how far it conducts, w, from 0
- * (blocking) over 0.3 (held open by its gate) to 1 (latched), and its anode current as the latching sees it, a [A]. The
+ * A thyristor, port 0 from gate to cathode, port 1 from anode to cathode. Three states: how far it conducts, w, from 0
+ * (blocking) over 0.3 (held open by its gate) to 1 (latched), and its anode and gate current as switching sees them, a and
+ * b [A]. The
  * static figures are those of data sheets (IEC 60747-6: gate trigger current IGT and voltage VGT, latching current IL,
  * holding current IH, threshold voltage VT0, slope resistance rT); how they are joined is ours:
  *
@@ -10,7 +13,8 @@ package fusetale.mna;
  * iA = c(w)·(vA − VT0)/rT above VT0                                      c: 0 to 1 for w from 0.1 to 0.25
  * iG = IS·(exp(vG/VT) − 1) + vG/RGK − IGT/2·h(w)                         h: 0 to 1 for w from 0.5 to 0.9
  * τ·dw/dt = 1 − (1 − latched)·(1 − 0.3·triggered) − w                    60 μs·da/dt = iA − a
- * triggered: iG without its last term past IGT
+ *                                                                        60 μs·db/dt = iG without its last term − b
+ * triggered: b past IGT
  * latched: a past IL, where w is below 0.85, or IH, where it is above
  * </pre>
  *
@@ -19,7 +23,7 @@ package fusetale.mna;
  * its own gate up near VGT, as a meter finds it. Forward breakdown turns it on (breakover), reverse breakdown conducts. A
  * gate pulse of less than 0.1 ms is not judged rightly, and a rate of rise that would fire it not at all.
  *
- * <p>What latching sees is taken before the step, and so is the state that tells IL from IH: the law then has one answer at
+ * <p>What switching sees is taken before the step, and so is the state that tells IL from IH: the law then has one answer at
  * every voltage, where the thyristor itself has two. At rest it is followed from where it is asked to start, and its gate
  * is not held up.
  */
@@ -35,7 +39,7 @@ public final class ThyristorLaw implements PortLaw {
     private static final Rise HOLDS_GATE = new Rise(0.5, 0.9);
     /** Share of the trigger current that a latched thyristor feeds its own gate: short of triggering itself. */
     private static final double HELD_RATIO = 0.5;
-    /** How fast latching sees the current [s]: slow enough that the longest step does not show it more than flows. */
+    /** How fast switching sees the currents [s]: slow enough that the longest step does not show it more than flows. */
     private static final double SEES_SECONDS = 60e-6;
 
     private static final Rise PAST = new Rise(0.95, 1.05);
@@ -144,7 +148,7 @@ public final class ThyristorLaw implements PortLaw {
 
     @Override
     public int states() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -170,58 +174,89 @@ public final class ThyristorLaw implements PortLaw {
         double broken = broken(volts);
         double brokenSlope = brokenSlope(volts);
 
-        boolean steady = Double.isInfinite(at.stepSeconds);
-        double triggerRatio = shunted / gate.triggerAmps();
-        double triggered = PAST.at(triggerRatio);
-        double flowing = Math.max(broken, 0);
-        double before = steady ? settled(triggered, full, flowing, at.start[0]) : at.start[0];
-        double seen = steady ? CONDUCTS.at(before) * full + flowing : at.start[1];
+        if (Double.isInfinite(at.stepSeconds)) {
+            double triggered = PAST.at(shunted / gate.triggerAmps());
+            double triggeredSlope = PAST.slope(shunted / gate.triggerAmps()) * shuntedSlope / gate.triggerAmps();
+            double end = settled(triggered, full, Math.max(broken, 0), at.start[0]);
+            settle(at, end, triggered, full, fullSlope);
+            at.siemens[0] = gateSlope;
+            at.siemens[2] *= triggeredSlope;
+            at.endByVolts[0] *= triggeredSlope;
+            at.amps[0] = gateAmps;
+            at.amps[1] += broken;
+            at.siemens[3] += brokenSlope;
+            return;
+        }
+        step(at);
+        double c = CONDUCTS.at(at.end[0]);
+        double opened = CONDUCTS.slope(at.end[0]) * full;
+        double held = HELD_RATIO * gate.triggerAmps();
+        double heldSlope = held * HOLDS_GATE.slope(at.end[0]);
+        double seeing = at.stepSeconds / (SEES_SECONDS + at.stepSeconds);
+        at.amps[0] = gateAmps - held * HOLDS_GATE.at(at.end[0]);
+        at.amps[1] = c * full + broken;
+        at.siemens[0] = gateSlope;
+        at.siemens[1] = 0;
+        at.siemens[2] = 0;
+        at.siemens[3] = c * fullSlope + brokenSlope;
+        at.end[1] = at.start[1] + seeing * (c * full + Math.max(broken, 0) - at.start[1]);
+        at.end[2] = at.start[2] + seeing * (shunted - at.start[2]);
+        Arrays.fill(at.endByVolts, 0.0);
+        at.endByVolts[3] = seeing * (c * fullSlope + (broken > 0 ? brokenSlope : 0));
+        at.endByVolts[4] = seeing * shuntedSlope;
+        for (int s = 0; s < 3; s++) {
+            at.ampsByStart[s] = -heldSlope * at.endByStart[s];
+            at.ampsByStart[3 + s] = opened * at.endByStart[s];
+            at.endByStart[3 + s] = seeing * opened * at.endByStart[s];
+            at.endByStart[6 + s] = 0;
+        }
+        at.endByStart[4] += 1 - seeing;
+        at.endByStart[8] = 1 - seeing;
+    }
+
+    /** How far it conducts after a step; answers to the states before it only. */
+    private void step(PortPoint at) {
+        double before = at.start[0];
+        double triggered = PAST.at(at.start[2] / gate.triggerAmps());
+        double triggeredSlope = PAST.slope(at.start[2] / gate.triggerAmps()) / gate.triggerAmps();
         double least = latchAmps(before);
+        double seen = at.start[1];
         double latched = PAST.at(seen / least);
         double latchedSlope = PAST.slope(seen / least) * (1 - GATED * triggered) / least;
-        double byGate = (1 - latched) * GATED * PAST.slope(triggerRatio) * shuntedSlope / gate.triggerAmps();
-        double byBefore = -latchedSlope * seen / least * latchAmpsSlope(before);
+        double share = at.stepSeconds / (constantSeconds + at.stepSeconds);
+        at.end[0] = before + share * (target(latched, triggered) - before);
+        at.endByStart[0] = 1 - share - share * latchedSlope * seen / least * latchAmpsSlope(before);
+        at.endByStart[1] = share * latchedSlope;
+        at.endByStart[2] = share * (1 - latched) * GATED * triggeredSlope;
+    }
 
-        // the state after the step, and how it answers to gate, anode, and both states before
-        double ratio = at.stepSeconds / constantSeconds;
-        double share = steady ? 1 : ratio / (1 + ratio);
-        double end = steady ? before : before + share * (target(latched, triggered) - before);
-        double endByAnode = 0;
-        if (steady) {
-            double c = CONDUCTS.at(end);
-            share = 1 / (1 - byBefore - latchedSlope * CONDUCTS.slope(end) * full);
-            endByAnode = share * latchedSlope * (c * fullSlope + (broken > 0 ? brokenSlope : 0));
-        }
-        double endByGate = share * byGate;
-        double endByBefore = steady ? 0 : 1 - share + share * byBefore;
-        double endBySeen = steady ? 0 : share * latchedSlope;
-
+    /**
+     * The state at rest and its slopes, without breakdown; what answers to the gate is left to be multiplied with the slope
+     * of the triggering.
+     */
+    private void settle(PortPoint at, double end, double triggered, double full, double fullSlope) {
         double c = CONDUCTS.at(end);
+        double seen = c * full + Math.max(broken(at.volts[1]), 0);
+        double seenSlope = c * fullSlope + Math.max(Math.signum(at.volts[1]) * brokenSlope(at.volts[1]), 0);
+        double least = latchAmps(end);
+        double latched = PAST.at(seen / least);
+        double latchedSlope = PAST.slope(seen / least) * (1 - GATED * triggered) / least;
         double opened = CONDUCTS.slope(end) * full;
-        double seeing = steady ? 1 : at.stepSeconds / (SEES_SECONDS + at.stepSeconds);
-        double held = steady ? 0 : HELD_RATIO * gate.triggerAmps();
-        double heldSlope = held * HOLDS_GATE.slope(end);
-        double anodeSlope = c * fullSlope + opened * endByAnode;
-        at.amps[0] = gateAmps - held * HOLDS_GATE.at(end);
-        at.amps[1] = c * full + broken;
-        at.siemens[0] = gateSlope - heldSlope * endByGate;
-        at.siemens[1] = -heldSlope * endByAnode;
-        at.siemens[2] = opened * endByGate;
-        at.siemens[3] = anodeSlope + brokenSlope;
-        at.ampsByStart[0] = -heldSlope * endByBefore;
-        at.ampsByStart[1] = -heldSlope * endBySeen;
-        at.ampsByStart[2] = opened * endByBefore;
-        at.ampsByStart[3] = opened * endBySeen;
+        double share = 1 / (1 - latchedSlope * (opened - seen / least * latchAmpsSlope(end)));
+        double endByAnode = share * latchedSlope * seenSlope;
+        double endByGate = share * (1 - latched) * GATED;
+        Arrays.fill(at.endByStart, 0.0);
+        Arrays.fill(at.ampsByStart, 0.0);
+        Arrays.fill(at.endByVolts, 0.0);
         at.end[0] = end;
+        at.end[1] = seen;
+        at.end[2] = junction.amps(at.volts[0]) + at.volts[0] / gate.shuntOhms();
         at.endByVolts[0] = endByGate;
         at.endByVolts[1] = endByAnode;
-        at.endByStart[0] = endByBefore;
-        at.endByStart[1] = endBySeen;
-        at.end[1] = steady ? seen : seen + seeing * (c * full + flowing - seen);
-        at.endByVolts[2] = seeing * opened * endByGate;
-        at.endByVolts[3] = seeing * (anodeSlope + (broken > 0 ? brokenSlope : 0));
-        at.endByStart[2] = seeing * opened * endByBefore;
-        at.endByStart[3] = steady ? 0 : 1 - seeing + seeing * opened * endBySeen;
+        at.amps[1] = c * full;
+        at.siemens[1] = 0;
+        at.siemens[2] = opened * endByGate;
+        at.siemens[3] = c * fullSlope + opened * endByAnode;
     }
 
     private static double target(double latched, double triggered) {
