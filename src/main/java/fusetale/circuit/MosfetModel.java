@@ -36,4 +36,21 @@ public record MosfetModel(
         /** A negative gate turns on. */
         P
     }
+
+    /** The same transistor with another gate leakage [ohm]. */
+    public MosfetModel leaking(double ohms) {
+        return new MosfetModel(
+                name,
+                channel,
+                thresholdVolts,
+                ampsPerSquareVolt,
+                earlyVolts,
+                drainOhms,
+                bodySaturationAmps,
+                ohms,
+                gateFarads,
+                drainFarads,
+                breakdownVolts,
+                ratings);
+    }
 }

@@ -14,8 +14,14 @@ import java.util.List;
 /**
  * MOSFETs. Shares: FMD-91, "transistor, FET": short .51, open .05, the rest changes of output (from memory), divided among
  * the places by judgement; the gate's oxide, which a finger can break through, stands for the changes.
+ *
+ * <p>A gate that is open does not keep what it had: what dirt and damp leak from it to the source takes it to the source's
+ * voltage in the end, and the transistor is off. That leak is taken as {@link #FLOATING_GATE_OHMS}, by judgement.
  */
 final class MosfetFailures implements Failures<Mosfet> {
+    /** Leak of a board around a gate that nothing drives [Ω], against {@link Failing#OPEN_OHMS} to what drove it. */
+    private static final double FLOATING_GATE_OHMS = 5e6;
+
     @Override
     public List<FaultForm> forms(Mosfet q) {
         FailureRate rate = FailureRate.MOSFET;
@@ -38,6 +44,15 @@ final class MosfetFailures implements Failures<Mosfet> {
 
     @Override
     public Circuit apply(Failing<Mosfet> f) {
-        return f.fault().mode() == OPEN ? ThreePins.open(f) : ThreePins.across(f);
+        if (f.fault().mode() != OPEN) {
+            return ThreePins.across(f);
+        }
+        Mosfet q = f.now();
+        if (!f.fault().place().equals("g")) {
+            return ThreePins.open(f);
+        }
+        Mosfet dirty =
+                new Mosfet(q.name(), q.drain(), q.gate(), q.source(), q.model().leaking(FLOATING_GATE_OHMS), q.about());
+        return f.inSeries(dirty, "gate", f.amountSi());
     }
 }
