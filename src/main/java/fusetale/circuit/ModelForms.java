@@ -326,8 +326,7 @@ final class ModelForms {
     }
 
     private static @Nullable MosfetModel mosfet(Values v) {
-        double above = v.get(GATE_VOLTS).si() - v.get(THRESHOLD).si();
-        if (above <= 0) {
+        if (v.get(GATE_VOLTS).si() <= v.get(THRESHOLD).si()) {
             v.error(GATE_VOLTS, "no drain current flows at this gate voltage", "a voltage above the threshold", "");
             return null;
         }
@@ -335,7 +334,8 @@ final class ModelForms {
                 v.name(),
                 v.get(CHANNEL),
                 v.get(THRESHOLD).si(),
-                v.get(DRAIN_AMPS).si() / (above * above),
+                v.get(GATE_VOLTS).si(),
+                v.get(DRAIN_AMPS).si(),
                 v.get(EARLY).si(),
                 v.get(DRAIN).si(),
                 v.get(BODY).si(),

@@ -6,7 +6,8 @@ package fusetale.circuit;
  * @param name the model's name in the part files
  * @param channel N or P
  * @param thresholdVolts gate-source threshold, above 0 for both channels
- * @param ampsPerSquareVolt drain current in saturation over the square of what the gate exceeds the threshold by [A/V²]
+ * @param gateVolts gate-source voltage, above the threshold, at which {@code drainAmps} flow
+ * @param drainAmps drain current in saturation at that voltage
  * @param earlyVolts Early voltage, the inverse of the slope in saturation
  * @param drainOhms resistance in series with the drain
  * @param bodySaturationAmps saturation current of the body diode
@@ -20,7 +21,8 @@ public record MosfetModel(
         String name,
         Channel channel,
         double thresholdVolts,
-        double ampsPerSquareVolt,
+        double gateVolts,
+        double drainAmps,
         double earlyVolts,
         double drainOhms,
         double bodySaturationAmps,
@@ -43,7 +45,8 @@ public record MosfetModel(
                 name,
                 channel,
                 thresholdVolts,
-                ampsPerSquareVolt,
+                gateVolts,
+                drainAmps,
                 earlyVolts,
                 drainOhms,
                 bodySaturationAmps,

@@ -23,10 +23,11 @@ final class MosfetBuilder {
             case N -> MosfetLaw.Channel.N;
             case P -> MosfetLaw.Channel.P;
         };
+        double above = model.gateVolts() - model.thresholdVolts();
         return new MosfetLaw(
                         channel,
                         model.thresholdVolts(),
-                        model.ampsPerSquareVolt(),
+                        model.drainAmps() / (above * above),
                         model.earlyVolts(),
                         model.bodySaturationAmps(),
                         model.breakdownVolts())

@@ -21,7 +21,8 @@ class FogBellJourneyTest {
         return Typed.in(words.toArray(String[]::new))
                 .out()
                 .lines()
-                .map(line -> line.split(",", -1))
+                // commas between an even number of quotes
+                .map(line -> line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1))
                 .filter(f -> f[1].equals("d.c. volts") && f[2].equals(point))
                 .mapToDouble(f -> Double.parseDouble(f[5]))
                 .findFirst()
