@@ -76,6 +76,7 @@ public final class OneOfEach {
     private static List<Part> parts() {
         List<Part> parts = new ArrayList<>(supply());
         parts.addAll(loads());
+        parts.addAll(switches());
         return parts;
     }
 
@@ -132,6 +133,39 @@ public final class OneOfEach {
                         net("gnd"),
                         new DarlingtonModel("darl", NPN, NPN, 5000, 150, JUNCTION, RATINGS),
                         About.NOTHING),
+                new Regulator(
+                        "U101",
+                        net("raw"),
+                        net("logic"),
+                        net("gnd"),
+                        new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, RATINGS),
+                        About.NOTHING),
+                new Battery("B501", net("logic"), net("gnd"), volts(3.6), ohms(1), About.NOTHING),
+                new Switch("S1", net("line"), net("p1"), true, ohms(0.02), About.NOTHING),
+                new LogicOutput(
+                        "U502",
+                        net("base"),
+                        net("logic"),
+                        net("gnd"),
+                        ohms(1000),
+                        ohms(50),
+                        LogicOutput.State.LOW,
+                        "L205",
+                        About.NOTHING),
+                new Controller(
+                        "U501",
+                        net("logic"),
+                        net("gnd"),
+                        volts(5),
+                        new Quantity(0.8, Unit.AMPERE),
+                        volts(4.5),
+                        List.of(),
+                        About.NOTHING),
+                new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING));
+    }
+
+    private static List<Part> switches() {
+        return List.of(
                 new Mosfet(
                         "Q206",
                         net("drive"),
@@ -173,36 +207,7 @@ public final class OneOfEach {
                         ohms(0.05),
                         false,
                         Armature.FOLLOWS,
-                        About.NOTHING),
-                new Regulator(
-                        "U101",
-                        net("raw"),
-                        net("logic"),
-                        net("gnd"),
-                        new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, RATINGS),
-                        About.NOTHING),
-                new Battery("B501", net("logic"), net("gnd"), volts(3.6), ohms(1), About.NOTHING),
-                new Switch("S1", net("line"), net("p1"), true, ohms(0.02), About.NOTHING),
-                new LogicOutput(
-                        "U502",
-                        net("base"),
-                        net("logic"),
-                        net("gnd"),
-                        ohms(1000),
-                        ohms(50),
-                        LogicOutput.State.LOW,
-                        "L205",
-                        About.NOTHING),
-                new Controller(
-                        "U501",
-                        net("logic"),
-                        net("gnd"),
-                        volts(5),
-                        new Quantity(0.8, Unit.AMPERE),
-                        volts(4.5),
-                        List.of(),
-                        About.NOTHING),
-                new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING));
+                        About.NOTHING));
     }
 
     private static Transformer transformer() {
