@@ -8,6 +8,7 @@ import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Ratings;
 import fusetale.circuit.Resistor;
+import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transformer.Winding;
 import fusetale.circuit.Wire;
 import fusetale.quantity.Quantity;
@@ -58,6 +59,22 @@ public final class Stresses {
         rows.addAll(row(diode.name(), "", Strain.PEAK_CURRENT, Math.max(0, amps.highest()), ratings.surgeAmps()));
         rows.addAll(
                 row(diode.name(), "", Strain.REVERSE_VOLTAGE, Math.max(0, -volts.lowest()), ratings.inverseVolts()));
+        return rows;
+    }
+
+    /**
+     * A thyristor's mean and peak current and the voltage it blocks, either way.
+     *
+     * @param amps current from anode to cathode [A]
+     * @param volts anode against cathode [V]
+     */
+    public static List<Stress> thyristor(Thyristor thyristor, Waveform amps, Waveform volts) {
+        Ratings ratings = thyristor.model().ratings();
+        List<Stress> rows = new ArrayList<>();
+        rows.addAll(row(thyristor.name(), "", Strain.AVERAGE_CURRENT, Math.max(0, amps.mean()), ratings.averageAmps()));
+        rows.addAll(row(thyristor.name(), "", Strain.PEAK_CURRENT, Math.max(0, amps.highest()), ratings.surgeAmps()));
+        double blocked = Math.max(volts.highest(), -volts.lowest());
+        rows.addAll(row(thyristor.name(), "", Strain.VOLTAGE, blocked, ratings.inverseVolts()));
         return rows;
     }
 

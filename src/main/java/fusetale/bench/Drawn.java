@@ -10,6 +10,7 @@ import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
+import fusetale.circuit.Relay;
 import fusetale.circuit.Resistor;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Wire;
@@ -91,6 +92,10 @@ final class Drawn {
                     p.endOfStroke(),
                     p.pulledIn(),
                     p.about());
+        } else if (part instanceof Relay p) {
+            Relay.Winding w = p.winding();
+            return p.with(new Relay.Winding(
+                    value(w.ohms()), value(w.henries()), w.pullInAmps(), w.dropOutAmps(), w.operateSeconds()));
         } else if (part instanceof Regulator p) {
             double ratio = p.model().outputToleranceRatio();
             double volts = p.model().outputVolts() * (1 + between(-ratio, ratio));

@@ -9,7 +9,7 @@ import java.util.List;
  * @param name reference designator
  * @param plus first pin's net
  * @param minus second pin's net
- * @param volts open-circuit voltage as charged
+ * @param volts open-circuit voltage at its charge
  * @param seriesOhms internal resistance
  * @param about notes
  */

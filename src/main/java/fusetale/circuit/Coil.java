@@ -6,12 +6,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A solenoid or relay coil with one winding.
+ * A solenoid coil with one winding.
  *
  * @param name reference designator
  * @param one first pin's net
  * @param two second pin's net
- * @param ohms winding resistance at 25 °C
+ * @param ohms winding resistance at its temperature
  * @param henries inductance, plunger out
  * @param pullInAmps current that pulls the plunger in, where known
  * @param holdAmps current that holds it, where known

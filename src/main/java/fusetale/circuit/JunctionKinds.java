@@ -16,6 +16,9 @@ final class JunctionKinds {
     private static final Key<Net> COLLECTOR = net("collector");
     private static final Key<Net> BASE = net("base");
     private static final Key<Net> EMITTER = net("emitter");
+    private static final Key<Net> DRAIN = net("drain");
+    private static final Key<Net> GATE = net("gate");
+    private static final Key<Net> SOURCE = net("source");
     private static final Key<Net> IN = net("in");
     private static final Key<Net> OUT = net("out");
     private static final Key<Net> GROUND = net("ground");
@@ -27,6 +30,8 @@ final class JunctionKinds {
     private static final Key<DiodeModel> BRIDGE = model("bridges", PartLibrary::bridges);
     private static final Key<TransistorModel> TRANSISTOR = model("transistors", PartLibrary::transistors);
     private static final Key<DarlingtonModel> DARLINGTON = model("darlingtons", PartLibrary::darlingtons);
+    private static final Key<MosfetModel> MOSFET = model("mosfets", PartLibrary::mosfets);
+    private static final Key<ThyristorModel> THYRISTOR = model("thyristors", PartLibrary::thyristors);
     private static final Key<RegulatorModel> REGULATOR = model("regulators", PartLibrary::regulators);
     private static final Key<Stated> ZENER_VOLTS =
             Key.optional("volts", Amounts.stated(Unit.VOLT), "zener voltage; left out: the model's breakdown voltage");
@@ -73,6 +78,19 @@ final class JunctionKinds {
                     List.of(COLLECTOR, BASE, EMITTER, DARLINGTON),
                     v -> new Darlington(
                             v.name(), v.get(COLLECTOR), v.get(BASE), v.get(EMITTER), v.get(DARLINGTON), v.about())),
+            PartKind.of(
+                    "mosfet",
+                    Mosfet.class,
+                    "A field-effect transistor with an insulated gate and its body diode.",
+                    List.of(DRAIN, GATE, SOURCE, MOSFET),
+                    v -> new Mosfet(v.name(), v.get(DRAIN), v.get(GATE), v.get(SOURCE), v.get(MOSFET), v.about())),
+            PartKind.of(
+                    "thyristor",
+                    Thyristor.class,
+                    "A thyristor (silicon-controlled rectifier).",
+                    List.of(ANODE, GATE, CATHODE, THYRISTOR),
+                    v -> new Thyristor(
+                            v.name(), v.get(ANODE), v.get(GATE), v.get(CATHODE), v.get(THYRISTOR), v.about())),
             PartKind.of(
                     "regulator",
                     Regulator.class,

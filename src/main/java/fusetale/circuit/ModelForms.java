@@ -130,6 +130,82 @@ final class ModelForms {
                     v.get(ACROSS),
                     rated(v)));
 
+    private static final Key<MosfetModel.Channel> CHANNEL =
+            Key.required("channel", Forms.choice(channels()), "which channel");
+    private static final Key<Quantity> THRESHOLD = Key.required(
+            "threshold voltage", Amounts.positive(Unit.VOLT), "where the channel begins to conduct, or the on-state");
+    private static final Key<Quantity> GATE_VOLTS = Key.required(
+            "gate voltage",
+            Amounts.positive(Unit.VOLT),
+            "gate to source at the drain current; of a thyristor to trigger");
+    private static final Key<Quantity> DRAIN_AMPS = Key.required(
+            "drain current", Amounts.positive(Unit.AMPERE), "drain current in saturation at the gate voltage");
+    private static final Key<Quantity> DRAIN =
+            Key.required("drain resistance", Amounts.positive(Unit.OHM), "in series with the drain");
+    private static final Key<Quantity> BODY =
+            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "IS of the body diode");
+    private static final Key<Quantity> GATE_LEAK =
+            Key.required("gate leakage", Amounts.positive(Unit.OHM), "gate to source as a resistance");
+    private static final Key<Quantity> GATE_FARADS =
+            Key.required("gate capacitance", Amounts.positive(Unit.FARAD), "from gate to source");
+    private static final Key<Quantity> DRAIN_FARADS =
+            Key.required("drain capacitance", Amounts.positive(Unit.FARAD), "from drain to source");
+    private static final Key<Quantity> DRAIN_BREAKS =
+            Key.required("breakdown voltage", Amounts.positive(Unit.VOLT), "drain to source, gate at rest");
+
+    static final Form<MosfetModel> MOSFET = new Shape<>(
+            "a MOSFET model",
+            "An enhancement MOSFET with its body diode.",
+            List.of(
+                    CHANNEL,
+                    THRESHOLD,
+                    GATE_VOLTS,
+                    DRAIN_AMPS,
+                    EARLY,
+                    DRAIN,
+                    BODY,
+                    GATE_LEAK,
+                    GATE_FARADS,
+                    DRAIN_FARADS,
+                    DRAIN_BREAKS,
+                    RATINGS,
+                    SOURCES),
+            ModelForms::mosfet);
+
+    private static final Key<Quantity> GATE_AMPS =
+            Key.required("gate current", Amounts.positive(Unit.AMPERE), "gate current that triggers it");
+    private static final Key<Quantity> GATE_OHMS =
+            Key.required("gate resistance", Amounts.positive(Unit.OHM), "inside, from gate to cathode");
+    private static final Key<Quantity> LATCHES = Key.required(
+            "latching current", Amounts.positive(Unit.AMPERE), "anode current that keeps it on without its gate");
+    private static final Key<Quantity> HOLDS =
+            Key.required("holding current", Amounts.positive(Unit.AMPERE), "anode current below which it turns off");
+    private static final Key<Quantity> SLOPE = Key.required(
+            "slope resistance", Amounts.positive(Unit.OHM), "of the on-state, above the threshold voltage");
+    private static final Key<Quantity> BLOCKS = Key.required(
+            "breakdown voltage", Amounts.positive(Unit.VOLT), "where it breaks over forward, or down in reverse");
+    private static final Key<Quantity> TURN_OFF =
+            Key.required("turn-off time", Amounts.positive(Unit.SECOND), "until it blocks again, as 30 us");
+
+    static final Form<ThyristorModel> THYRISTOR = new Shape<>(
+            "a thyristor model",
+            "A thyristor by the figures of its data sheet.",
+            List.of(
+                    GATE_AMPS,
+                    GATE_VOLTS,
+                    GATE_OHMS,
+                    LATCHES,
+                    HOLDS,
+                    THRESHOLD,
+                    SLOPE,
+                    REVERSE,
+                    JUNCTION,
+                    BLOCKS,
+                    TURN_OFF,
+                    RATINGS,
+                    SOURCES),
+            ModelForms::thyristor);
+
     private static final Key<Quantity> OUTPUT =
             Key.required("output", Amounts.positive(Unit.VOLT), "regulated voltage");
     private static final Key<fusetale.quantity.Tolerance> TOLERANCE =
@@ -189,6 +265,13 @@ final class ModelForms {
         return words;
     }
 
+    private static java.util.Map<String, MosfetModel.Channel> channels() {
+        java.util.Map<String, MosfetModel.Channel> words = new java.util.LinkedHashMap<>();
+        words.put("N", MosfetModel.Channel.N);
+        words.put("P", MosfetModel.Channel.P);
+        return words;
+    }
+
     private static double known(Values v, Key<Quantity> key) {
         Quantity quantity = v.find(key);
         return quantity == null ? Double.POSITIVE_INFINITY : quantity.si();
@@ -240,6 +323,48 @@ final class ModelForms {
                 v.get(CAPACITANCE).si(),
                 v.get(BREAKS).si(),
                 ratings);
+    }
+
+    private static @Nullable MosfetModel mosfet(Values v) {
+        if (v.get(GATE_VOLTS).si() <= v.get(THRESHOLD).si()) {
+            v.error(GATE_VOLTS, "no drain current flows at this gate voltage", "a voltage above the threshold", "");
+            return null;
+        }
+        return new MosfetModel(
+                v.name(),
+                v.get(CHANNEL),
+                v.get(THRESHOLD).si(),
+                v.get(GATE_VOLTS).si(),
+                v.get(DRAIN_AMPS).si(),
+                v.get(EARLY).si(),
+                v.get(DRAIN).si(),
+                v.get(BODY).si(),
+                v.get(GATE_LEAK).si(),
+                v.get(GATE_FARADS).si(),
+                v.get(DRAIN_FARADS).si(),
+                v.get(DRAIN_BREAKS).si(),
+                rated(v));
+    }
+
+    private static @Nullable ThyristorModel thyristor(Values v) {
+        if (v.get(LATCHES).si() < v.get(HOLDS).si()) {
+            v.error(LATCHES, "it would let go where it still holds", "a current not below the holding current", "");
+            return null;
+        }
+        return new ThyristorModel(
+                v.name(),
+                v.get(GATE_AMPS).si(),
+                v.get(GATE_VOLTS).si(),
+                v.get(GATE_OHMS).si(),
+                v.get(LATCHES).si(),
+                v.get(HOLDS).si(),
+                v.get(THRESHOLD).si(),
+                v.get(SLOPE).si(),
+                v.get(REVERSE).si(),
+                v.get(JUNCTION).si(),
+                v.get(BLOCKS).si(),
+                v.get(TURN_OFF).si(),
+                rated(v));
     }
 
     private static List<Key<?>> with(List<Key<?>> keys, Key<?>... more) {

@@ -22,6 +22,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "zeners.yaml",
             "transistors.yaml",
             "darlingtons.yaml",
+            "mosfets.yaml",
+            "thyristors.yaml",
             "regulators.yaml",
             "fuses.yaml");
 
@@ -32,6 +34,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             section("transistors", ModelForms.TRANSISTOR);
     private static final Key<List<Declared<DarlingtonModel>>> DARLINGTONS =
             section("darlingtons", ModelForms.DARLINGTON);
+    private static final Key<List<Declared<MosfetModel>>> MOSFETS = section("mosfets", ModelForms.MOSFET);
+    private static final Key<List<Declared<ThyristorModel>>> THYRISTORS = section("thyristors", ModelForms.THYRISTOR);
     private static final Key<List<Declared<RegulatorModel>>> REGULATORS = section("regulators", ModelForms.REGULATOR);
     private static final Key<List<Declared<FuseTable>>> FUSES = Key.optional(
             "fuses",
@@ -42,7 +46,17 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
     static final Shape<PartLibrary> SHAPE = new Shape<>(
             "a file of part models",
             "Part models by name.",
-            List.of(MachineForms.FORMAT, DIODES, BRIDGES, ZENERS, TRANSISTORS, DARLINGTONS, REGULATORS, FUSES),
+            List.of(
+                    MachineForms.FORMAT,
+                    DIODES,
+                    BRIDGES,
+                    ZENERS,
+                    TRANSISTORS,
+                    DARLINGTONS,
+                    MOSFETS,
+                    THYRISTORS,
+                    REGULATORS,
+                    FUSES),
             v -> PartLibrary.EMPTY);
 
     /** Copies the list. */
@@ -103,7 +117,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             Values values = SHAPE.readValues(root, spot(root, new Findings(), PartLibrary.EMPTY));
             diodes.putAll(named(values.find(DIODES), new Findings()));
         }
-        PartLibrary known = new PartLibrary(diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+        PartLibrary known = PartLibrary.withDiodes(diodes);
         return new PartFiles(everything(roots, findings, known), findings.inOrder());
     }
 
@@ -121,6 +135,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 gathered(all, ZENERS, findings),
                 gathered(all, TRANSISTORS, findings),
                 gathered(all, DARLINGTONS, findings),
+                gathered(all, MOSFETS, findings),
+                gathered(all, THYRISTORS, findings),
                 gathered(all, REGULATORS, findings),
                 List.copyOf(gathered(all, FUSES, findings).values()));
     }

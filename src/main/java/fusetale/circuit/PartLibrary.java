@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param zeners zener diodes
  * @param transistors bipolar transistors
  * @param darlingtons Darlington transistors
+ * @param mosfets field-effect transistors
+ * @param thyristors thyristors
  * @param regulators three-terminal regulators
  * @param fuses cold resistances of fuse links
  */
@@ -23,11 +25,12 @@ public record PartLibrary(
         Map<String, DiodeModel> zeners,
         Map<String, TransistorModel> transistors,
         Map<String, DarlingtonModel> darlingtons,
+        Map<String, MosfetModel> mosfets,
+        Map<String, ThyristorModel> thyristors,
         Map<String, RegulatorModel> regulators,
         List<FuseTable> fuses) {
     /** Nothing at all. */
-    public static final PartLibrary EMPTY =
-            new PartLibrary(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+    public static final PartLibrary EMPTY = withDiodes(Map.of());
 
     /** Copies what can change, keeping its order. */
     public PartLibrary {
@@ -36,8 +39,15 @@ public record PartLibrary(
         zeners = ordered(zeners);
         transistors = ordered(transistors);
         darlingtons = ordered(darlingtons);
+        mosfets = ordered(mosfets);
+        thyristors = ordered(thyristors);
         regulators = ordered(regulators);
         fuses = List.copyOf(fuses);
+    }
+
+    /** Diodes only. */
+    static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
+        return new PartLibrary(diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
     }
 
     /**

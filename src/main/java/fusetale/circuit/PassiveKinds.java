@@ -4,7 +4,9 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** How parts without junctions are written: resistor, wire, capacitors, coils, switch. */
@@ -39,6 +41,12 @@ final class PassiveKinds {
             "leakage as a resistance; left out: from 3·√(C·V) µA at rated voltage, C in µF");
     private static final Key<Stated> COIL_OHMS =
             Key.required("ohms", Amounts.stated(Unit.OHM), "winding resistance at 25 °C");
+    private static final Key<Quantity> TEMPERATURE = Key.defaulted(
+            "temperature", Amounts.signed(Unit.CELSIUS), "25 °C", "of its copper, which the resistance follows");
+    /** What insulation and solder leave of a winding's temperatures [°C]. */
+    private static final double COLDEST_CELSIUS = -55;
+
+    private static final double HOTTEST_CELSIUS = 250;
     private static final Key<Toleranced> INDUCTANCE =
             Key.required("inductance", Amounts.toleranced(Unit.HENRY, "±20 %"), "inductance, plunger out, as 25 mH");
     private static final Key<Quantity> PULL_IN =
@@ -56,6 +64,23 @@ final class PassiveKinds {
             Key.defaulted("closed", Forms.TRUTH, "true", "whether it conducts as drawn");
     private static final Key<Quantity> CONTACT =
             Key.defaulted("contact", Amounts.positive(Unit.OHM), "20 mohm", "resistance when closed");
+
+    private static final Key<List<Net>> RELAY_COIL =
+            Key.required("coil", Forms.nets(2, 2), "the nets at both ends of its coil");
+    private static final Key<List<Net>> CONTACTS =
+            Key.required("contacts", Forms.nets(2, 2), "the nets at both sides of its contact");
+    private static final Key<Toleranced> RELAY_INDUCTANCE =
+            Key.required("inductance", Amounts.toleranced(Unit.HENRY, "±20 %"), "inductance of its coil, as 300 mH");
+    private static final Key<Quantity> PULLS_IN =
+            Key.required("pull-in", Amounts.positive(Unit.AMPERE), "current that pulls the armature in");
+    private static final Key<Quantity> DROPS_OUT =
+            Key.required("drop-out", Amounts.positive(Unit.AMPERE), "current below which it lets go");
+    private static final Key<Quantity> OPERATES =
+            Key.defaulted("operates", Amounts.positive(Unit.SECOND), "10 ms", "time until its contact moves");
+    private static final Key<Quantity> RELAY_CONTACT =
+            Key.defaulted("contact", Amounts.positive(Unit.OHM), "50 mohm", "contact resistance when closed");
+    private static final Key<Boolean> AT_REST =
+            Key.defaulted("rests", Forms.choice(restings()), "open", "its contact, coil without current");
 
     static final List<PartKind<?>> ALL = List.of(
             PartKind.of(
@@ -87,23 +112,32 @@ final class PassiveKinds {
             PartKind.of(
                     "coil",
                     Coil.class,
-                    "A solenoid or relay coil with one winding.",
-                    List.of(BETWEEN, COIL_OHMS, WINDING, INDUCTANCE, PULL_IN, HOLD),
-                    v -> new Coil(
-                            v.name(),
-                            one(v),
-                            two(v),
-                            v.toleranced(COIL_OHMS, WINDING),
-                            v.get(INDUCTANCE),
-                            v.find(PULL_IN),
-                            v.find(HOLD),
-                            v.about())),
+                    "A solenoid with one winding.",
+                    List.of(BETWEEN, COIL_OHMS, WINDING, INDUCTANCE, PULL_IN, HOLD, TEMPERATURE),
+                    PassiveKinds::coil),
             PartKind.of(
                     "dual coil",
                     DualCoil.class,
                     "A coil of a strong and a holding winding in series with an end-of-stroke switch.",
-                    List.of(BETWEEN, POWER, HOLDING, WINDING),
+                    List.of(BETWEEN, POWER, HOLDING, WINDING, TEMPERATURE),
                     PassiveKinds::dualCoil),
+            PartKind.of(
+                    "relay",
+                    Relay.class,
+                    "A relay with one contact.",
+                    List.of(
+                            RELAY_COIL,
+                            CONTACTS,
+                            COIL_OHMS,
+                            WINDING,
+                            RELAY_INDUCTANCE,
+                            PULLS_IN,
+                            DROPS_OUT,
+                            OPERATES,
+                            RELAY_CONTACT,
+                            AT_REST,
+                            TEMPERATURE),
+                    PassiveKinds::relay),
             PartKind.of(
                     "switch",
                     Switch.class,
@@ -115,6 +149,13 @@ final class PassiveKinds {
 
     /** One winding as the file says it. */
     private record HalfCoil(Stated ohms, Toleranced henries) {}
+
+    private static Map<String, Boolean> restings() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("open", false);
+        words.put("closed", true);
+        return words;
+    }
 
     private static Key<Tolerance> tolerance(String usual, String doc) {
         return Key.defaulted("tolerance", Amounts.TOLERANCE, usual, doc);
@@ -155,17 +196,70 @@ final class PassiveKinds {
         return new Quantity(volts / amps, Unit.OHM);
     }
 
+    private static boolean tooColdOrHot(Values v, double celsius) {
+        boolean fits = celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS;
+        if (!fits) {
+            v.error(TEMPERATURE, "no winding is as cold or as hot as this", "a temperature from -55 °C to 250 °C", "");
+        }
+        return !fits;
+    }
+
+    private static @Nullable Coil coil(Values v) {
+        double celsius = v.get(TEMPERATURE).si();
+        if (tooColdOrHot(v, celsius)) {
+            return null;
+        }
+        return new Coil(
+                v.name(),
+                one(v),
+                two(v),
+                Copper.at(celsius, v.toleranced(COIL_OHMS, WINDING)),
+                v.get(INDUCTANCE),
+                v.find(PULL_IN),
+                v.find(HOLD),
+                v.about());
+    }
+
+    private static @Nullable Relay relay(Values v) {
+        double celsius = v.get(TEMPERATURE).si();
+        if (tooColdOrHot(v, celsius)) {
+            return null;
+        }
+        if (v.get(DROPS_OUT).si() >= v.get(PULLS_IN).si()) {
+            v.error(DROPS_OUT, "it would let go of what it has just pulled in", "a current below 'pull-in'", "");
+            return null;
+        }
+        return new Relay(
+                v.name(),
+                new Relay.Ends(v.get(RELAY_COIL).get(0), v.get(RELAY_COIL).get(1)),
+                new Relay.Ends(v.get(CONTACTS).get(0), v.get(CONTACTS).get(1)),
+                new Relay.Winding(
+                        Copper.at(celsius, v.toleranced(COIL_OHMS, WINDING)),
+                        v.get(RELAY_INDUCTANCE),
+                        v.get(PULLS_IN),
+                        v.get(DROPS_OUT),
+                        v.get(OPERATES)),
+                v.get(RELAY_CONTACT),
+                v.get(AT_REST),
+                Armature.FOLLOWS,
+                v.about());
+    }
+
     private static @Nullable DualCoil dualCoil(Values v) {
         HalfCoil power = v.get(POWER);
         HalfCoil hold = v.get(HOLDING);
         Tolerance usual = v.get(WINDING);
+        double celsius = v.get(TEMPERATURE).si();
+        if (tooColdOrHot(v, celsius)) {
+            return null;
+        }
         return new DualCoil(
                 v.name(),
                 one(v),
                 two(v),
-                power.ohms().or(usual),
+                Copper.at(celsius, power.ohms().or(usual)),
                 power.henries(),
-                hold.ohms().or(usual),
+                Copper.at(celsius, hold.ohms().or(usual)),
                 hold.henries(),
                 EndOfStroke.FOLLOWS,
                 false,

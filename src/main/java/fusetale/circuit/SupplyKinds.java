@@ -68,6 +68,11 @@ final class SupplyKinds {
             Key.required("volts", Amounts.positive(Unit.VOLT), "open-circuit voltage as charged");
     private static final Key<Quantity> SERIES = Key.required("ohms", Amounts.positive(Unit.OHM), "internal resistance");
 
+    private static final Key<Cells> CELLS =
+            Key.defaulted("cells", Forms.choice(Cells.class), "nickel cadmium", "what its cells are made of");
+    private static final Key<Quantity> CHARGE =
+            Key.defaulted("charge", Amounts.positive(Unit.RATIO), "100 %", "how full it is, which its voltage follows");
+
     static final List<PartKind<?>> ALL = List.of(
             PartKind.of(
                     "transformer",
@@ -85,14 +90,8 @@ final class SupplyKinds {
                     "battery",
                     Battery.class,
                     "A battery for the memory.",
-                    List.of(PassiveKinds.PLUS, PassiveKinds.MINUS, EMF, SERIES),
-                    v -> new Battery(
-                            v.name(),
-                            v.get(PassiveKinds.PLUS),
-                            v.get(PassiveKinds.MINUS),
-                            v.get(EMF),
-                            v.get(SERIES),
-                            v.about())));
+                    List.of(PassiveKinds.PLUS, PassiveKinds.MINUS, EMF, SERIES, CELLS, CHARGE),
+                    SupplyKinds::battery));
 
     private SupplyKinds() {}
 
@@ -147,6 +146,21 @@ final class SupplyKinds {
         }
         double total = voltAmperes.stream().mapToDouble(Double::doubleValue).sum();
         return new Quantity(total > 0 ? share * total / primary.volts().si() : 0.040, Unit.AMPERE);
+    }
+
+    private static @Nullable Battery battery(Values v) {
+        double charge = v.get(CHARGE).si();
+        if (charge > 1) {
+            v.error(CHARGE, "a battery is never more than full", "a share up to 100 %", "");
+            return null;
+        }
+        return new Battery(
+                v.name(),
+                v.get(PassiveKinds.PLUS),
+                v.get(PassiveKinds.MINUS),
+                new Quantity(v.get(EMF).si() * v.get(CELLS).ratio(charge), Unit.VOLT),
+                v.get(SERIES),
+                v.about());
     }
 
     private static @Nullable Fuse fuse(Values v) {

@@ -11,10 +11,12 @@ import fusetale.circuit.Diode;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
+import fusetale.circuit.Mosfet;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Resistor;
+import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Transformer.Winding;
 import fusetale.circuit.Transistor;
@@ -68,6 +70,11 @@ final class Strains {
         } else if (part instanceof Darlington d) {
             double watts = transistorWatts(d.name(), d.collector(), d.base(), d.emitter());
             rows.addAll(Stresses.dissipation(d.name(), d.model().ratings(), Waveform.steady(watts)));
+        } else if (part instanceof Mosfet m) {
+            double watts = watts(m.name(), m.drain(), m.source());
+            rows.addAll(Stresses.dissipation(m.name(), m.model().ratings(), Waveform.steady(watts)));
+        } else if (part instanceof Thyristor t) {
+            amps(t.name()).ifPresent(a -> rows.addAll(Stresses.thyristor(t, a, volts(t.anode(), t.cathode()))));
         } else if (part instanceof Regulator r) {
             double watts = watts(r.name(), r.in(), r.out()) + watts(r.name() + ".ground", r.in(), r.ground());
             rows.addAll(Stresses.dissipation(r.name(), r.model().ratings(), Waveform.steady(watts)));

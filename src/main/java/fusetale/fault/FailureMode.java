@@ -34,6 +34,8 @@ public enum FailureMode {
     STUCK_ON("stuck-on", "is stuck on", "is stuck on"),
     /** Cannot be switched on. */
     STUCK_OFF("stuck-off", "is stuck off", "is stuck off"),
+    /** Thyristor: conducts only while its gate is driven. */
+    NO_LATCH("no-latch", "does not latch", "does not latch"),
     /** Less of what it should give: gain, output, charge. */
     WEAK("weak", "is weak", "is weak, {} left");
 

@@ -16,6 +16,10 @@ enum FailureRate {
     SMALL_TRANSISTOR(0.009),
     /** Bipolar transistor, power: 0.042 × 8. */
     POWER_TRANSISTOR(0.34),
+    /** MOSFET, low frequency: 0.012 × 8 (from memory). */
+    MOSFET(0.1),
+    /** Thyristor: 0.0022 × 8 for 1 A, more with the current (from memory); rounded up. */
+    THYRISTOR(0.04),
     /** Aluminium electrolytic: 0.061 to 0.081 × 10, and age. */
     ELECTROLYTIC(0.7 * FailureRate.AGE_RATIO),
     /** Ceramic capacitor: 0.0074 × 10; film capacitors taken alike. */

@@ -12,10 +12,13 @@ import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
+import fusetale.circuit.Mosfet;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
+import fusetale.circuit.Relay;
 import fusetale.circuit.Resistor;
 import fusetale.circuit.Switch;
+import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Wire;
@@ -37,9 +40,12 @@ final class Kinds {
             new Entry<>(Fuse.class, new FuseFailures()),
             new Entry<>(Lamp.class, new LampFailures()),
             new Entry<>(LogicOutput.class, new LogicOutputFailures()),
+            new Entry<>(Mosfet.class, new MosfetFailures()),
             new Entry<>(Regulator.class, new RegulatorFailures()),
+            new Entry<>(Relay.class, new RelayFailures()),
             new Entry<>(Resistor.class, new ResistorFailures()),
             new Entry<>(Switch.class, new SwitchFailures()),
+            new Entry<>(Thyristor.class, new ThyristorFailures()),
             new Entry<>(Transformer.class, new TransformerFailures()),
             new Entry<>(Transistor.class, new TransistorFailures()),
             new Entry<>(Wire.class, new WireFailures()),

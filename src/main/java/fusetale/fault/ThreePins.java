@@ -17,7 +17,8 @@ import java.util.List;
 
 /**
  * What transistors and Darlingtons have in common: shorts and leaks between two of collector, emitter and base ({@code ce},
- * {@code be}, {@code cb}), opens of one ({@code c}, {@code b}, {@code e}). Shares: FMD-91, "transistor, bipolar", short .73
+ * {@code be}, {@code cb}), opens of one ({@code c}, {@code b}, {@code e}); MOSFETs ({@code d}, {@code g}, {@code s}) and thyristors ({@code a}, {@code g},
+ * {@code k}) use the same letters' way. Shares: FMD-91, "transistor, bipolar", short .73
  * and open .27 (from memory), divided among the places by judgement, with a little set aside for leaks and lost gain.
  */
 final class ThreePins {
@@ -67,6 +68,11 @@ final class ThreePins {
             case 'c' -> "collector";
             case 'b' -> "base";
             case 'e' -> "emitter";
+            case 'd' -> "drain";
+            case 'g' -> "gate";
+            case 's' -> "source";
+            case 'a' -> "anode";
+            case 'k' -> "cathode";
             default -> throw new IllegalStateException("no pin for " + letter);
         };
     }

@@ -14,11 +14,14 @@ import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
+import fusetale.circuit.Mosfet;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
+import fusetale.circuit.Relay;
 import fusetale.circuit.Resistor;
 import fusetale.circuit.Switch;
+import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Wire;
@@ -104,12 +107,18 @@ public final class NetworkBuilder {
             LampBuilder.build(p, sketch);
         } else if (part instanceof LogicOutput p) {
             LogicOutputBuilder.build(p, sketch);
+        } else if (part instanceof Mosfet p) {
+            MosfetBuilder.build(p, sketch);
         } else if (part instanceof Regulator p) {
             RegulatorBuilder.build(p, sketch);
+        } else if (part instanceof Relay p) {
+            RelayBuilder.build(p, sketch);
         } else if (part instanceof Resistor p) {
             ResistorBuilder.build(p, sketch);
         } else if (part instanceof Switch p) {
             SwitchBuilder.build(p, sketch);
+        } else if (part instanceof Thyristor p) {
+            ThyristorBuilder.build(p, sketch);
         } else if (part instanceof Transformer p) {
             TransformerBuilder.build(p, sketch);
         } else if (part instanceof Transistor p) {

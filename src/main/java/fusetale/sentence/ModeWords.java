@@ -75,8 +75,9 @@ final class ModeWords {
             case MISSING -> List.of("not there", "pulled");
             case WEAK -> List.of("flat", "low");
             case DRIED_OUT -> List.of("dry", "dried up");
-            case LEAKY, DRIFTED, HIGH_ESR, BLOWN, LOOSE, BURNT, REVERSED, SHORTED_TURNS, STUCK_ON, STUCK_OFF ->
-                List.of();
+            case NO_LATCH -> List.of("will not latch", "not latching");
+            case STUCK_ON -> List.of("welded");
+            case LEAKY, DRIFTED, HIGH_ESR, BLOWN, LOOSE, BURNT, REVERSED, SHORTED_TURNS, STUCK_OFF -> List.of();
         };
     }
 }

@@ -42,16 +42,17 @@ class KeyProblemsTest {
         assertThat(told("is: resistor", "is: resister"))
                 .containsExactly("bench.yaml:7: R1: 'resister' is not a kind of part; nearest: 'resistor'. Allowed:"
                         + " transformer, fuse, battery, resistor, wire, capacitor, electrolytic, coil, dual coil,"
-                        + " switch, diode, zener, bridge, transistor, darlington, regulator, lamp, logic output,"
-                        + " controller.");
+                        + " relay, switch, diode, zener, bridge, transistor, darlington, mosfet, thyristor, regulator,"
+                        + " lamp, logic output, controller.");
     }
 
     @Test
     void missingKindIsTold() {
         assertThat(told("is: resistor, ", ""))
                 .containsExactly("bench.yaml:7: R1: key 'is' is missing: the kind of part. Allowed: transformer, fuse,"
-                        + " battery, resistor, wire, capacitor, electrolytic, coil, dual coil, switch, diode, zener,"
-                        + " bridge, transistor, darlington, regulator, lamp, logic output, controller.");
+                        + " battery, resistor, wire, capacitor, electrolytic, coil, dual coil, relay, switch, diode,"
+                        + " zener, bridge, transistor, darlington, mosfet, thyristor, regulator, lamp, logic output,"
+                        + " controller.");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package fusetale.fault;
 
 import fusetale.circuit.About;
+import fusetale.circuit.Armature;
 import fusetale.circuit.Battery;
 import fusetale.circuit.Bridge;
 import fusetale.circuit.Capacitor;
@@ -21,13 +22,18 @@ import fusetale.circuit.FuseLink;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mains;
+import fusetale.circuit.Mosfet;
+import fusetale.circuit.MosfetModel;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Ratings;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.RegulatorModel;
+import fusetale.circuit.Relay;
 import fusetale.circuit.Resistor;
 import fusetale.circuit.Switch;
+import fusetale.circuit.Thyristor;
+import fusetale.circuit.ThyristorModel;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Transformer.Magnetics;
 import fusetale.circuit.Transformer.Winding;
@@ -70,6 +76,7 @@ public final class OneOfEach {
     private static List<Part> parts() {
         List<Part> parts = new ArrayList<>(supply());
         parts.addAll(loads());
+        parts.addAll(switches());
         return parts;
     }
 
@@ -155,6 +162,52 @@ public final class OneOfEach {
                         List.of(),
                         About.NOTHING),
                 new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING));
+    }
+
+    private static List<Part> switches() {
+        return List.of(
+                new Mosfet(
+                        "Q206",
+                        net("drive"),
+                        net("base"),
+                        net("gnd"),
+                        new MosfetModel(
+                                "nmos",
+                                MosfetModel.Channel.N,
+                                2,
+                                3,
+                                0.1,
+                                50,
+                                1,
+                                1e-12,
+                                1e9,
+                                50e-12,
+                                20e-12,
+                                60,
+                                RATINGS),
+                        About.NOTHING),
+                new Thyristor(
+                        "Q207",
+                        net("raw"),
+                        net("base"),
+                        net("gnd"),
+                        new ThyristorModel(
+                                "scr", 1e-3, 0.8, 1e4, 8e-3, 5e-3, 0.95, 0.1, 1e7, 50e-12, 100, 30e-6, RATINGS),
+                        About.NOTHING),
+                new Relay(
+                        "K201",
+                        new Relay.Ends(net("raw"), net("drive")),
+                        new Relay.Ends(net("ref"), net("logic")),
+                        new Relay.Winding(
+                                exact(160, Unit.OHM),
+                                exact(0.3, Unit.HENRY),
+                                new Quantity(0.056, Unit.AMPERE),
+                                new Quantity(0.02, Unit.AMPERE),
+                                new Quantity(0.01, Unit.SECOND)),
+                        ohms(0.05),
+                        false,
+                        Armature.FOLLOWS,
+                        About.NOTHING));
     }
 
     private static Transformer transformer() {

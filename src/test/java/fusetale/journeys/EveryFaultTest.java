@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Every single fault of every machine shipped. */
 class EveryFaultTest {
     @ParameterizedTest
-    @ValueSource(strings = {"first-light", "night-ferry"})
+    @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
     void everyFaultLeavesANetworkThatCanBeSolved(String machine) throws UnfitSupposition {
         Circuit healthy = read(machine);
         List<String> flawed = new ArrayList<>();
@@ -41,7 +41,7 @@ class EveryFaultTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-light", "night-ferry"})
+    @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
     void everyFaultCanBeSaidAndReadBack(String machine) throws UnfitSupposition, SentenceException {
         Circuit healthy = read(machine);
         SentenceParser parser = new SentenceParser(healthy);

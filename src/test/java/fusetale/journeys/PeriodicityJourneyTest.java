@@ -30,7 +30,7 @@ class PeriodicityJourneyTest {
             USUAL.withAccuracy(USUAL.accuracy() / 1000).withFewestSteps(2048);
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-light", "night-ferry"})
+    @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
     void directVoltagesStayWithTenTimesTheSteps(String machine) {
         Circuit circuit = read(machine);
         Modelled modelled = powered(circuit);
@@ -58,6 +58,8 @@ class PeriodicityJourneyTest {
     @CsvSource({
         "first-light, T1.primary",
         "first-light, T1.sec",
+        "fog-bell, T1.primary",
+        "fog-bell, T1.sec",
         "night-ferry, T101.primary",
         "night-ferry, T101.log",
         "night-ferry, T101.sol",

@@ -15,29 +15,39 @@ import fusetale.circuit.Part;
 import fusetale.mna.Solver;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class NetworkBuilderTest {
     private static final Circuit FERRY = Objects.requireNonNull(CircuitReader.withShippedParts()
             .read(Path.of("circuits/night-ferry.yaml"))
             .circuit());
+    private static final Circuit BELL = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("circuits/fog-bell.yaml"))
+            .circuit());
 
-    /** The shipped machine has all kinds: the build below has gone through every builder. */
+    /** The two machines together have all kinds: the builds below have gone through every builder. */
     @Test
-    void theMachineOfTheNextTestsHoldsEveryKindOfPart() {
-        Set<Class<?>> kinds = FERRY.parts().stream().map(Object::getClass).collect(Collectors.toSet());
+    void theMachinesOfTheNextTestsHoldEveryKindOfPart() {
+        Set<Class<?>> kinds = Stream.of(FERRY, BELL)
+                .flatMap(machine -> machine.parts().stream())
+                .map(Object::getClass)
+                .collect(Collectors.toSet());
 
         assertThat(kinds).containsExactlyInAnyOrderElementsOf(Arrays.asList(Part.class.getPermittedSubclasses()));
     }
 
     @Test
     void everyKindOfPartBuildsASoundNetwork() {
-        Modelled m = NetworkBuilder.build(FERRY, Conditions.mains(120));
+        for (Circuit machine : List.of(FERRY, BELL)) {
+            Modelled m = NetworkBuilder.build(machine, Conditions.mains(120));
 
-        assertThat(new Solver(m.network()).flaws()).isEmpty();
+            assertThat(new Solver(m.network()).flaws()).as(machine.name()).isEmpty();
+        }
     }
 
     @Test
@@ -48,6 +58,9 @@ class NetworkBuilderTest {
                 .filteredOn(
                         p -> !(p instanceof fusetale.circuit.Bridge) && !(p instanceof fusetale.circuit.Transformer))
                 .allSatisfy(p -> assertThat(m.element(p.name())).as(p.name()).isPresent());
+        Modelled bell = NetworkBuilder.build(BELL, Conditions.mains(120));
+        assertThat(List.of("Q1", "Q1.gate", "Q2", "K1", "K1.contact"))
+                .allSatisfy(name -> assertThat(bell.element(name)).as(name).isPresent());
         assertThat(m.element("BR201.leg4")).isPresent();
         assertThat(m.element("T101.sol")).isPresent();
         assertThat(m.element("mains")).isPresent();

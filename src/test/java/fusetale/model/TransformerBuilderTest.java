@@ -99,6 +99,43 @@ class TransformerBuilderTest {
         assertThat(solved(m).amps("T1.primary").rms()).isCloseTo(Math.hypot(0.1, 0.05), within(3e-4));
     }
 
+    /** Open-circuit test (M.I.T. staff, ch. XII): the wattmeter shows the iron loss alone, 6 W; copper adds 45 mW. */
+    @Test
+    void openCircuitTestMeasuresTheIronLoss() {
+        Modelled m = loaded(transformer(3.6, 0.10, 0.392, 1e-3, "s", "gnd"), 1e6);
+        PeriodicState state = solved(m);
+
+        assertThat(watts(m, state)).isCloseTo(6.045, within(0.03));
+    }
+
+    /** The same test: what is left of the volt-amperes, √(S² − P²)/V, is the magnetising current, 0.1 A. */
+    @Test
+    void openCircuitTestMeasuresTheMagnetisingCurrent() {
+        Modelled m = loaded(transformer(1e-3, 0.10, 0.392, 1e-3, "s", "gnd"), 1e6);
+        PeriodicState state = solved(m);
+        double apparent = 120 * state.amps("T1.primary").rms();
+
+        assertThat(Math.sqrt(apparent * apparent - Math.pow(watts(m, state), 2)) / 120)
+                .isCloseTo(0.1, within(5e-4));
+    }
+
+    /** Short-circuit test: the wattmeter shows the copper, I²·R of both windings; core and eddies add less than 1 %. */
+    @Test
+    void shortCircuitTestMeasuresTheCopper() {
+        Modelled m = loaded(transformer(3.6, 0.10, 0.392, 0.02, "s", "gnd"), 1e-3);
+        PeriodicState state = solved(m);
+        double copper = 3.6 * Math.pow(state.amps("T1.primary").rms(), 2)
+                + 0.393 * Math.pow(state.amps("T1.sec").rms(), 2);
+
+        assertThat(watts(m, state)).isBetween(copper, 1.01 * copper);
+    }
+
+    private static double watts(Modelled m, PeriodicState state) {
+        return state.volts(m.node(net("line")), m.node(net("neutral")))
+                .times(state.amps("T1.primary"))
+                .mean();
+    }
+
     /** An ideal transformer: load current over the ratio, here with the no-load ratio 120 : 30.8. */
     @Test
     void loadCurrentComesBackThroughTheTurnsRatio() {
