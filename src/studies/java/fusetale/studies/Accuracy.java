@@ -236,8 +236,7 @@ public final class Accuracy {
         if (near == null) {
             return;
         }
-        PeriodicSettings finest =
-                usual.withAccuracy(usual.accuracy() / 1000).withFewestSteps(16 * usual.fewestSteps());
+        PeriodicSettings finest = usual.withAccuracy(usual.accuracy() / 1000).withFewestSteps(16 * usual.fewestSteps());
         PeriodicState converged = solve(solver, finest, near, where);
         if (converged == null) {
             return;
@@ -259,7 +258,8 @@ public final class Accuracy {
         }
         for (Part part : circuit.parts()) {
             if (part instanceof Fuse) {
-                modelled.element(part.name()).ifPresent(e -> traces.add(new Trace("A of " + part.name(), state.amps(e))));
+                modelled.element(part.name())
+                        .ifPresent(e -> traces.add(new Trace("A of " + part.name(), state.amps(e))));
             } else if (part instanceof Bridge) {
                 for (int leg = 1; leg <= 4; leg++) {
                     String name = part.name() + ".leg" + leg;
