@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 /**
  * The judge from outside over whole waveforms: state equations derived by hand, device equations written here anew, both
  * integrated by Hipparchus ODE (Dormand-Prince 8(5,3)); every state is compared at every second step of the run, from rest.
- * Bound: 2e-4 of the waveform's largest magnitude; steps are a hundredth as wrong as usual, hence errors a twentieth of the 5e-4
- * to 5e-3 seen pointwise with usual steps.
+ * Bound: 2e-4 of the waveform's largest magnitude, at a hundredth of the usual local accuracy; set after a first look at the
+ * results, the worst of which was 8e-5.
  */
 class IndependentWaveformsTest {
     /** kT/q at 25 °C by the constants of the SI of 2019 [V]. */

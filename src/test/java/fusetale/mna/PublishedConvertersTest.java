@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Periodic states of rectifiers and networks that textbooks publish or that close in a formula. Examples of D. W. Hart,
- * Introduction to Power Electronics (1997), are cited from memory; the closed form is worked out anew beside each, and the
- * book's rounded answer has to lie within its last digit of it. Diodes drop 14 mV where the sources have hundreds of volts.
+ * Introduction to Power Electronics (1997), are cited from memory; the check is the closed form, worked out anew beside
+ * each, and the remembered answer only has to come near it. Diodes drop 14 mV where the sources have hundreds of volts.
  */
 class PublishedConvertersTest {
     private static final double OMEGA = 2 * Math.PI * 60;
@@ -136,7 +136,7 @@ class PublishedConvertersTest {
                 .build();
         Waveform amps = Solve.periodic(n, fine()).amps("R");
 
-        // the book adds few harmonics
+        // remembered figure, 16.352 by the closed form: the fourth digit is not vouched for
         assertThat(Math.sqrt(square) / scale).isCloseTo(16.34, within(0.02));
         assertThat(amps.mean()).isCloseTo(mean, within(1e-4 * mean));
         assertThat(amps.rms()).isCloseTo(Math.sqrt(square), within(1e-4 * Math.sqrt(square)));
@@ -195,7 +195,7 @@ class PublishedConvertersTest {
         Waveform v = Solve.periodic(n, fine()).volts(n.node("k"), 0);
 
         assertThat(Math.toDegrees(alpha)).isCloseTo(48, within(0.5));
-        // the book adds rounded terms
+        // remembered figure, 4.515 by the closed form: the third digit is not vouched for
         assertThat(amps / scale).isCloseTo(4.50, within(0.02));
         assertThat(v.peakToPeak()).isCloseTo(ripple, within(2e-4 * ripple));
     }

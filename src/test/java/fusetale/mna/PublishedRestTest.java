@@ -57,7 +57,8 @@ class PublishedRestTest {
     /**
      * Current mirror, IO = IREF/(1 + 2/β)·(1 + (VO − VBE)/VA) (Sedra and Smith, Microelectronic Circuits, 5th ed., §6.3);
      * exact where Early's effect leaves the base current alone.
-     * States at rest are good to 1 μV, and 1 μV in VT is 4e-5.
+     * Nothing but
+     * junctions holds the base here: through their 10¹² ohm rounding shows as up to 0.7 μV, 3e-5 of VT; hence the bounds.
      */
     @ParameterizedTest
     @ValueSource(doubles = {1, 5, 20})
