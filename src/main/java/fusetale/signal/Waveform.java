@@ -8,6 +8,9 @@ public final class Waveform {
     /** A sine's rms over its rectified mean, π/(2√2): what an average-responding meter multiplies by. */
     public static final double SINE_FORM_FACTOR = Math.PI / (2 * Math.sqrt(2));
 
+    /** Second differences side by side that differ by less than this belong to a smooth curve: a corner's differ by tens. */
+    private static final double ALIKE = 4;
+
     private final double[] seconds;
     private final double[] values;
     private final double[] weights;
@@ -102,22 +105,25 @@ public final class Waveform {
         return rectifiedMean(mean());
     }
 
-    /** Lowest sample. */
+    /** Lowest value: see {@link #highest}. */
     public double lowest() {
-        double low = values[0];
-        for (double v : values) {
-            low = Math.min(low, v);
+        int at = 0;
+        for (int k = 1; k < values.length; k++) {
+            at = values[k] < values[at] ? k : at;
         }
-        return low;
+        return values[at] - beyond(at, -1);
     }
 
-    /** Highest sample. */
+    /**
+     * Highest value: that of the highest sample or, where the curve is smooth there, of the parabola through it and its
+     * neighbours, which tops that of a sine to the fourth power of the distance between samples instead of the second.
+     */
     public double highest() {
-        double high = values[0];
-        for (double v : values) {
-            high = Math.max(high, v);
+        int at = 0;
+        for (int k = 1; k < values.length; k++) {
+            at = values[k] > values[at] ? k : at;
         }
-        return high;
+        return values[at] + beyond(at, 1);
     }
 
     /** Highest less lowest: ripple, peak to peak. */
@@ -148,5 +154,34 @@ public final class Waveform {
             sum += weights[k] * Math.abs(values[k] - around);
         }
         return sum / length();
+    }
+
+    /**
+     * How far the curve goes beyond its extreme sample between the samples: by the parabola through three of them (Newton's
+     * form), where the curve bends about equally at the samples beside; 0 at corners, steps and ends.
+     */
+    private double beyond(int at, int sign) {
+        if (at < 2 || at > values.length - 3) {
+            return 0;
+        }
+        double before = sign * bend(at - 1);
+        double here = sign * bend(at);
+        double after = sign * bend(at + 1);
+        double most = Math.min(here, Math.min(before, after));
+        double least = Math.max(here, Math.max(before, after));
+        if (!(least < 0) || most < ALIKE * least) {
+            return 0;
+        }
+        double slope = sign * (values[at] - values[at - 1]) / (seconds[at] - seconds[at - 1]);
+        // slope of the parabola at the sample itself; its vertex lies −slope/(2·bend) from there
+        double tangent = slope + here * (seconds[at] - seconds[at - 1]);
+        return -tangent * tangent / (4 * here);
+    }
+
+    /** Second divided difference around sample {@code k}: half the second derivative. */
+    private double bend(int k) {
+        double late = (values[k + 1] - values[k]) / (seconds[k + 1] - seconds[k]);
+        double early = (values[k] - values[k - 1]) / (seconds[k] - seconds[k - 1]);
+        return (late - early) / (seconds[k + 1] - seconds[k - 1]);
     }
 }
