@@ -300,8 +300,7 @@ public final class Trial {
             return;
         }
         Layout layout = new Layout(network);
-        Reductions reductions = new Reductions(layout);
-        reductions.period(SETTINGS.period());
+        Reductions reductions = new Reductions(layout).of(SETTINGS.period());
         Stepper stepper = new Stepper(reductions);
         stepper.rest();
         stepper.accuracy(SETTINGS.accuracy());
