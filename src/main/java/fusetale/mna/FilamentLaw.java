@@ -95,6 +95,11 @@ public final class FilamentLaw implements PortLaw {
     }
 
     @Override
+    public double leastState(int state) {
+        return ROOM_KELVIN;
+    }
+
+    @Override
     public double baselineSiemens(int port) {
         return baselineSiemens;
     }

@@ -17,14 +17,9 @@ final class PeriodInverse {
 
     /** From the sensitivities that a stepper has carried over a whole period; null where 1 − M is singular. */
     static @Nullable PeriodInverse of(Stepper stepper) {
-        int n = stepper.carried();
-        double[] a = new double[n * n];
-        for (int j = 0; j < n; j++) {
-            for (int k = 0; k < n; k++) {
-                a[j * n + k] = (j == k ? 1 : 0) - stepper.sensitivity(j, k);
-            }
-        }
-        LinearSystem.Factored f = LinearSystem.factor(a, n);
+        PeriodMatrix matrix = PeriodMatrix.of(stepper);
+        int n = matrix.size();
+        LinearSystem.Factored f = matrix.factor(Double.POSITIVE_INFINITY);
         if (!f.ok()) {
             return null;
         }
@@ -64,14 +59,15 @@ final class PeriodInverse {
     }
 
     /**
-     * Learns from a step s that changed the residual: H += (s − H·y)(sᵀ·H)/(sᵀ·H·y) with y = residual before − after.
+     * Learns from a step s that changed the residual: H += (s − H·y)(sᵀW·H)/(sᵀW·H·y) with y = residual before − after and W
+     * the inverse squares of full scales: kelvins of a lamp must not outweigh amperes of a winding.
      *
-     * @param step Newton's step. Not modified.
-     * @param part how much of it was taken
+     * @param step the step taken. Not modified.
+     * @param full full scale of each state. Not modified.
      * @param before residual it started from. Not modified.
      * @param after residual it led to. Not modified.
      */
-    void learn(double[] step, double part, double[] before, double[] after) {
+    void learn(double[] step, double[] full, double[] before, double[] after) {
         int n = step.length;
         double[] hy = new double[n];
         double[] sh = new double[n];
@@ -79,17 +75,17 @@ final class PeriodInverse {
         for (int j = 0; j < n; j++) {
             for (int k = 0; k < n; k++) {
                 hy[j] += rows[j][k] * (before[k] - after[k]);
-                sh[k] += part * step[j] * rows[j][k];
+                sh[k] += step[j] / (full[j] * full[j]) * rows[j][k];
             }
         }
         for (int j = 0; j < n; j++) {
-            shy += part * step[j] * hy[j];
+            shy += step[j] / (full[j] * full[j]) * hy[j];
         }
         if (shy == 0 || !Double.isFinite(shy)) {
             return;
         }
         for (int j = 0; j < n; j++) {
-            double factor = (part * step[j] - hy[j]) / shy;
+            double factor = (step[j] - hy[j]) / shy;
             for (int k = 0; k < n; k++) {
                 rows[j][k] += factor * sh[k];
             }

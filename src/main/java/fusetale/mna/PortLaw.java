@@ -24,6 +24,11 @@ public interface PortLaw {
         return 0;
     }
 
+    /** Below this state {@code state} cannot be in a machine that repeats; a search need not look there. */
+    default double leastState(int state) {
+        return Double.NEGATIVE_INFINITY;
+    }
+
     /** Linear conductance [S] across a port, stamped into the network beside this law; 0 or more. */
     default double baselineSiemens(int port) {
         return 0;
