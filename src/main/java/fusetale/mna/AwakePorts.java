@@ -168,6 +168,11 @@ final class AwakePorts {
         DensePivoting.solve(matrix, ports, pivots, right);
     }
 
+    /** Solves for several right sides, one to a column of {@code rows}, in place. {@code rows}: Modified. */
+    void solve(double[][] rows) {
+        DensePivoting.solve(matrix, ports, pivots, rows);
+    }
+
     /** Whether a device was awake in the stage just solved, even if it fell asleep at its end. */
     boolean holds(int d) {
         for (int a = 0; a < devices; a++) {

@@ -96,4 +96,32 @@ final class DensePivoting {
             }
         }
     }
+
+    /**
+     * Solves with factors of {@link #factor} for several right sides at once.
+     *
+     * @param b rows of right sides in, of solutions out. Modified.
+     */
+    static void solve(double[] a, int n, int[] pivots, double[][] b) {
+        for (int k = 0; k < n; k++) {
+            int p = pivots[k];
+            double[] held = b[p];
+            b[p] = b[k];
+            b[k] = held;
+        }
+        for (int k = 0; k < n; k++) {
+            for (int r = k + 1; r < n; r++) {
+                Reduction.axpy(b[r], b[k], -a[k * n + r], b[k].length);
+            }
+        }
+        for (int k = n - 1; k >= 0; k--) {
+            double inverse = a[k * n + k];
+            for (int c = 0; c < b[k].length; c++) {
+                b[k][c] *= inverse;
+            }
+            for (int r = 0; r < k; r++) {
+                Reduction.axpy(b[r], b[k], -a[k * n + r], b[k].length);
+            }
+        }
+    }
 }

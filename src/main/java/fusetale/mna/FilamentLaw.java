@@ -100,6 +100,11 @@ public final class FilamentLaw implements PortLaw {
     }
 
     @Override
+    public double settledState(int state, double[] rmsVolts) {
+        return steadyKelvin(rmsVolts[0]);
+    }
+
+    @Override
     public double baselineSiemens(int port) {
         return baselineSiemens;
     }

@@ -1,6 +1,7 @@
 package fusetale.mna;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,10 @@ final class PeriodMap {
     final Keep start;
 
     private double[] errors = new double[0];
+    /** Devices with states of their own, and the mean square voltage [V²] of each port over the last fixed cycle. */
+    private final List<Layout.Device> ownDevices;
+
+    private final double[] squareVolts;
     private int cycles;
 
     PeriodMap(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
@@ -33,6 +38,9 @@ final class PeriodMap {
         this.settings = settings;
         this.stopped = stopped;
         this.start = new Keep(stepper);
+        this.ownDevices =
+                layout.devices.stream().filter(d -> d.law().states() > 0).toList();
+        this.squareVolts = new double[layout.ports];
     }
 
     /** Cycles taken so far. */
@@ -83,7 +91,8 @@ final class PeriodMap {
     }
 
     /** One period with error control; the steps it took, or null where it failed. */
-    @Nullable Mesh adaptiveCycle() {
+    @Nullable
+    Mesh adaptiveCycle() {
         cycles++;
         stepper.ageScale();
         StepControl control = new StepControl(stepper, settings.accuracy(), settings.coarsest());
@@ -100,6 +109,7 @@ final class PeriodMap {
         cycles++;
         stepper.ageScale();
         stepper.recorder.clear();
+        Arrays.fill(squareVolts, 0);
         if (carry) {
             stepper.startSensitivities();
         }
@@ -116,9 +126,47 @@ final class PeriodMap {
             errors[k] = level == 0 ? 0 : stepper.error(level);
             stepper.accept();
             tick += 1L << level;
+            addSquares(1L << level);
         }
         Arrays.fill(errors, mesh.size(), errors.length, 0);
         return true;
+    }
+
+    private void addSquares(long grains) {
+        double part = grains / (double) Reductions.GRAINS;
+        for (Layout.Device d : ownDevices) {
+            for (int p = d.firstPort(); p < d.firstPort() + d.law().ports(); p++) {
+                double v = stepper.stage.volts[p];
+                squareVolts[p] += part * v * v;
+            }
+        }
+    }
+
+    /**
+     * Puts the devices' own states that the last cycle changed by more than {@code ratio} where they should settle under the
+     * voltages of that cycle, everything else as it was at its start; false where there is nothing to put.
+     */
+    boolean settleOwn(double ratio) {
+        boolean put = false;
+        for (Layout.Device d : ownDevices) {
+            double[] rms = new double[d.law().ports()];
+            for (int k = 0; k < rms.length; k++) {
+                rms[k] = Math.sqrt(squareVolts[d.firstPort() + k]);
+            }
+            for (int k = 0; k < d.law().states(); k++) {
+                int s = d.firstState() + k;
+                double settled = d.law().settledState(k, rms);
+                boolean far = Math.abs(stepper.own[s] - start.own[s]) > ratio * Math.abs(start.own[s]);
+                if (far && !Double.isNaN(settled)) {
+                    if (!put) {
+                        restore(start);
+                    }
+                    put = true;
+                    stepper.own[s] = settled;
+                }
+            }
+        }
+        return put;
     }
 
     double worst() {

@@ -29,6 +29,16 @@ public interface PortLaw {
         return Double.NEGATIVE_INFINITY;
     }
 
+    /**
+     * About where state {@code state} settles under a voltage that repeats much faster than it moves; NaN where that says
+     * nothing. A guess to start from.
+     *
+     * @param rmsVolts of each port [V]. Not modified.
+     */
+    default double settledState(int state, double[] rmsVolts) {
+        return Double.NaN;
+    }
+
     /** Linear conductance [S] across a port, stamped into the network beside this law; 0 or more. */
     default double baselineSiemens(int port) {
         return 0;

@@ -25,6 +25,8 @@ final class Reduction {
     final int[] portRow;
     /** What each port's voltage rises by per ampere of its own current [ohm]: 0 or less, the current flowing out. */
     final double[] ownOhms;
+
+    private @Nullable Felt felt;
     /** {@code full[input][unknown]}. */
     private final double[][] full;
 
@@ -87,6 +89,16 @@ final class Reduction {
         for (; j < count; j++) {
             axpy(out, columns[j], input[j], outputs);
         }
+    }
+
+    /** The entries that sensitivities feel. */
+    Felt felt() {
+        Felt known = felt;
+        if (known == null) {
+            known = new Felt(columns, outputs);
+            felt = known;
+        }
+        return known;
     }
 
     /** Adds to {@code out} what a current [A] through a port does. Modified. */

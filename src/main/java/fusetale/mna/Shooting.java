@@ -1,6 +1,5 @@
 package fusetale.mna;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +27,16 @@ final class Shooting {
     private static final double ASTRAY = 4;
     /** A neighbour that has not led to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
-    /** Nor one from which three passes have led no nearer than this. */
+    /** A step by a neighbour's inverse of more than this ratio of full scale is not taken. */
+    private static final double TRUSTED = 0.5;
+    /** In so many passes at first, lamps that a neighbour lights otherwise are put where they should settle. */
+    private static final int MOST_SETTLED = 2;
+
+    /** After so many passes from a neighbour, further off than this ratio of full scale, starting from rest is quicker. */
+    private static final int FAR_PASSES = 3;
+
+    private static final double VERY_FAR = 0.25;
+    private static final int MOST_FAR_PASSES = 5;
     private static final double STILL_FAR = 0.05;
     /** Newton must not want to go further than this ratio of full scale. */
     private static final double STEP_RATIO = 1e-5;
@@ -73,18 +81,12 @@ final class Shooting {
         long solvesBefore = stepper.stage.solves;
         if (near != null) {
             load(near);
-            Solved<PeriodicState> found =
-                    passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
-            if (settled(found)) {
-                return found;
-            }
-            load(near);
-            found = strides(solvesBefore);
+            Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
             if (settled(found)) {
                 return found;
             }
         }
-        for (boolean inStrides : new boolean[] {near != null, true}) {
+        for (boolean inStrides : new boolean[] {false, true}) {
             Mesh mesh = settledFromRest();
             if (mesh == null) {
                 return failed();
@@ -93,9 +95,6 @@ final class Shooting {
                     inStrides ? strides(solvesBefore) : passes(mesh, settings.mostPasses(), solvesBefore);
             if (settled(found)) {
                 return found;
-            }
-            if (near != null) {
-                break;
             }
         }
         return plainStepping(solvesBefore);
@@ -160,14 +159,14 @@ final class Shooting {
                     }
                     return found("shooting", mesh, norm, solvesBefore);
                 }
-            } else if ((most == MOST_PASSES_NEAR && pass >= 3 && norm > STILL_FAR)
+            } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
                 return noPeriodicState();
             } else if (repeats && ++search.fastPasses >= MOST_FAST_PASSES) {
                 map.widen();
                 inverse = null;
                 search.fastPasses = 0;
-            } else if (learnt(search, carry, residual, norm)) {
+            } else if (!settledOwn(search, pass, most, norm) && learnt(search, carry, residual, norm)) {
                 search.best = Math.min(search.best, norm);
                 search.origin.copy(start);
                 search.part = 1;
@@ -176,9 +175,29 @@ final class Shooting {
                 search.length = map.norm(search.step);
                 search.residualBefore = residual;
                 search.before = norm;
+                if (search.length > TRUSTED && !search.own && !carry) {
+                    // no neighbour's inverse says where this leads: go on from where the machine itself has come
+                    map.restore(end);
+                    inverse = null;
+                    search.goOn(norm);
+                }
+                search.own |= carry;
             }
         }
         return noPeriodicState();
+    }
+
+    private static boolean isHopeless(int pass, double norm) {
+        return (pass >= FAR_PASSES && norm > VERY_FAR) || (pass >= MOST_FAR_PASSES && norm > STILL_FAR);
+    }
+
+    /** Puts lamps that are far off where they should settle; false where there are none. */
+    private boolean settledOwn(Search search, int pass, int most, double norm) {
+        if (most != MOST_PASSES_NEAR || pass > MOST_SETTLED || norm <= FAR || !map.settleOwn(FAR)) {
+            return false;
+        }
+        search.goOn(norm);
+        return true;
     }
 
     /**
@@ -212,6 +231,8 @@ final class Shooting {
         final PeriodMap.Keep origin;
 
         double part = 1;
+        /** The inverse is of this machine, not of a neighbour. */
+        boolean own;
         /** How often the inverse had to be worked out anew. */
         int renewals;
 

@@ -1,6 +1,12 @@
 package fusetale.mna;
 
-/** Carries sensitivities through the stage that was solved last, column by column. One thread. */
+import java.util.Arrays;
+
+/**
+ * Carries sensitivities through the stage that was solved last. They are kept by rows, one for each linear state and then for
+ * each own state of a device, with a column for each state perturbed at the start: a stage's linear part has few entries
+ * that matter ({@link Felt}), and each moves a whole row. One thread.
+ */
 final class StageSlopes {
     /**
      * A sleeper below this is left out of the sensitivities. Above it, it may move a stage by next to nothing and still,
@@ -10,107 +16,169 @@ final class StageSlopes {
 
     private final StageValues values;
     private final AwakePorts newton;
+    private final Layout layout;
     /** Sleepers whose slope the sensitivities feel. */
     private final int[] light;
 
     private int lights;
+    /** Outputs whose rows are worked out. */
+    private final boolean[] needed;
+    /** Rows of the predicted states, of the outputs, of the awake ports, and of one current. */
+    private double[][] start = new double[0][];
+
+    private double[][] out = new double[0][];
+    private double[][] awake = new double[0][];
+    private double[] current = new double[0];
 
     StageSlopes(StageValues values, AwakePorts newton) {
         this.values = values;
         this.newton = newton;
+        this.layout = values.layout;
         this.light = new int[values.points.length];
-    }
-
-    /** Factors anew at the answer of the stage just solved; to be called once before {@link #carry}. */
-    void refresh(Reduction reduction) {
-        newton.factor();
-        lights = 0;
-        for (int d = 0; d < values.points.length; d++) {
-            if (!newton.holds(d) && values.slopeRatio(reduction, d) > UNFELT_SLOPE) {
-                light[lights++] = d;
-            }
-        }
+        this.needed = new boolean[values.out.length];
     }
 
     /**
-     * Carries one column of sensitivities through the stage just solved. {@code column}: the column of the outputs with all
-     * port slopes at zero on entry, the true one on exit. Modified.
+     * Carries all sensitivities through the stage just solved; factors the awake ports anew at its answer.
      *
-     * @param ownStartColumn the column of the devices' predicted states
-     * @param ownEndColumn gets the column of their states after the stage. Modified.
+     * @param from rows at the start of the step. Not modified unless it is {@code into}.
+     * @param towards rows of the stage that the predictor extrapolates to. Not modified unless it is {@code into}.
+     * @param into gets the rows after the stage. Modified.
+     * @param extrapolation predicted = from + extrapolation·(towards − from)
      */
-    void carry(Reduction reduction, double[] column, double[] ownStartColumn, double[] ownEndColumn) {
-        for (int d = 0; d < values.points.length; d++) {
-            addOwnStart(reduction, d, column, ownStartColumn);
-        }
-        double[] right = newton.right;
-        for (int r = 0; r < newton.ports; r++) {
-            right[r] = column[reduction.portRow[newton.port[r]]];
-        }
-        newton.solve();
-        int r = 0;
-        for (int a = 0; a < newton.devices; a++) {
-            PortPoint at = values.points[newton.device[a]];
-            int first = values.firstPort[newton.device[a]];
-            int n = at.amps.length;
-            for (int k = 0; k < n; k++) {
-                double di = 0;
-                for (int j = 0; j < n; j++) {
-                    di += at.siemens[k * n + j] * right[r + j];
-                }
-                reduction.addPort(column, first + k, di);
+    void carry(Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
+        int columns = from.length == 0 ? 0 : from[0].length;
+        room(from.length, columns);
+        refresh(reduction);
+        for (int s = 0; s < from.length; s++) {
+            for (int k = 0; k < columns; k++) {
+                start[s][k] = from[s][k] + extrapolation * (towards[s][k] - from[s][k]);
             }
-            r += n;
         }
-        for (int a = 0; a < lights; a++) {
-            addSlopes(reduction, light[a], column);
+        for (double[] row : out) {
+            Arrays.fill(row, 0);
+        }
+        for (int s = 0; s < layout.states; s++) {
+            spread(reduction, s, start[s]);
         }
         for (int d = 0; d < values.points.length; d++) {
-            ownEnd(reduction, d, column, ownStartColumn, ownEndColumn);
+            addOwnStart(reduction, d);
+        }
+        addAwake(reduction);
+        for (int a = 0; a < lights; a++) {
+            addSlopes(reduction, light[a]);
+        }
+        for (int s = 0; s < layout.states; s++) {
+            System.arraycopy(out[s], 0, into[s], 0, columns);
+        }
+        for (int d = 0; d < values.points.length; d++) {
+            ownEnd(reduction, d, into);
         }
     }
 
-    private void ownEnd(Reduction reduction, int d, double[] column, double[] ownStartColumn, double[] ownEndColumn) {
+    private void room(int rows, int columns) {
+        if (start.length != rows || current.length != columns) {
+            start = new double[rows][columns];
+            out = new double[values.out.length][columns];
+            awake = new double[layout.ports][columns];
+            current = new double[columns];
+        }
+    }
+
+    private void refresh(Reduction reduction) {
+        newton.factor();
+        lights = 0;
+        Arrays.fill(needed, false);
+        Arrays.fill(needed, 0, layout.states, true);
+        for (int d = 0; d < values.points.length; d++) {
+            boolean felt = newton.holds(d);
+            if (!felt && values.slopeRatio(reduction, d) > UNFELT_SLOPE) {
+                light[lights++] = d;
+                felt = true;
+            }
+            if (felt || values.points[d].end.length > 0) {
+                for (int k = 0; k < values.points[d].amps.length; k++) {
+                    needed[reduction.portRow[values.firstPort[d] + k]] = true;
+                }
+            }
+        }
+    }
+
+    /** Adds what a row of an input does to the rows of the outputs. */
+    private void spread(Reduction reduction, int input, double[] row) {
+        Felt felt = reduction.felt();
+        int[] to = felt.outputs[input];
+        double[] by = felt.entries[input];
+        for (int k = 0; k < to.length; k++) {
+            if (needed[to[k]]) {
+                Reduction.axpy(out[to[k]], row, by[k], row.length);
+            }
+        }
+    }
+
+    private void addOwnStart(Reduction reduction, int d) {
         PortPoint at = values.points[d];
-        int first = values.firstPort[d];
-        int firstState = values.firstState[d];
         int own = at.end.length;
-        int n = at.amps.length;
-        for (int s = 0; s < own; s++) {
-            double dw = 0;
-            for (int j = 0; j < own; j++) {
-                dw += at.endByStart[s * own + j] * ownStartColumn[firstState + j];
+        for (int k = 0; k < at.amps.length && own > 0; k++) {
+            Arrays.fill(current, 0);
+            for (int s = 0; s < own; s++) {
+                double by = at.ampsByStart[k * own + s];
+                Reduction.axpy(current, start[layout.states + values.firstState[d] + s], by, current.length);
             }
-            for (int j = 0; j < n; j++) {
-                dw += at.endByVolts[s * n + j] * column[reduction.portRow[first + j]];
+            spread(reduction, values.firstPortInput + values.firstPort[d] + k, current);
+        }
+    }
+
+    private void addAwake(Reduction reduction) {
+        for (int r = 0; r < newton.ports; r++) {
+            System.arraycopy(out[reduction.portRow[newton.port[r]]], 0, awake[r], 0, current.length);
+        }
+        newton.solve(awake);
+        int r = 0;
+        for (int a = 0; a < newton.devices; a++) {
+            int d = newton.device[a];
+            PortPoint at = values.points[d];
+            int n = at.amps.length;
+            for (int k = 0; k < n; k++) {
+                Arrays.fill(current, 0);
+                for (int j = 0; j < n; j++) {
+                    Reduction.axpy(current, awake[r + j], at.siemens[k * n + j], current.length);
+                }
+                spread(reduction, values.firstPortInput + values.firstPort[d] + k, current);
             }
-            ownEndColumn[firstState + s] = dw;
+            r += n;
         }
     }
 
     /** A sleeper's answer to the voltage that the awake ports leave it: what it does to them in turn is of second order. */
-    private void addSlopes(Reduction reduction, int d, double[] column) {
+    private void addSlopes(Reduction reduction, int d) {
         PortPoint at = values.points[d];
         int first = values.firstPort[d];
         int n = at.amps.length;
         for (int k = 0; k < n; k++) {
-            double di = 0;
+            Arrays.fill(current, 0);
             for (int j = 0; j < n; j++) {
-                di += at.siemens[k * n + j] * column[reduction.portRow[first + j]];
+                Reduction.axpy(current, out[reduction.portRow[first + j]], at.siemens[k * n + j], current.length);
             }
-            reduction.addPort(column, first + k, di);
+            spread(reduction, values.firstPortInput + first + k, current);
         }
     }
 
-    private void addOwnStart(Reduction reduction, int d, double[] column, double[] ownStartColumn) {
+    private void ownEnd(Reduction reduction, int d, double[][] into) {
         PortPoint at = values.points[d];
+        int firstRow = layout.states + values.firstState[d];
         int own = at.end.length;
-        for (int k = 0; k < at.amps.length && own > 0; k++) {
-            double di = 0;
-            for (int s = 0; s < own; s++) {
-                di += at.ampsByStart[k * own + s] * ownStartColumn[values.firstState[d] + s];
+        int n = at.amps.length;
+        for (int s = 0; s < own; s++) {
+            double[] end = into[firstRow + s];
+            Arrays.fill(end, 0);
+            for (int j = 0; j < own; j++) {
+                Reduction.axpy(end, start[firstRow + j], at.endByStart[s * own + j], end.length);
             }
-            reduction.addPort(column, values.firstPort[d] + k, di);
+            for (int j = 0; j < n; j++) {
+                double[] volts = out[reduction.portRow[values.firstPort[d] + j]];
+                Reduction.axpy(end, volts, at.endByVolts[s * n + j], end.length);
+            }
         }
     }
 }

@@ -44,12 +44,13 @@ final class Stepper {
     private final double[] voltsBefore;
     private final double[] ampsBefore;
     private boolean slopeKnown;
+    /**
+     * Sensitivities by rows: see {@link StageSlopes}. All states are followed, though only some are perturbed at the start: a
+     * junction's charge left out would leak from a small capacitor at every step.
+     */
     private double[][] sensitivity = new double[0][];
+
     private double[][] sensitivityMiddle = new double[0][];
-    private double[] column = new double[0];
-    private double[] startColumn = new double[0];
-    private double[] ownColumn = new double[0];
-    private double[] ownColumnEnd = new double[0];
     private int[] carriedStates;
     private @Nullable NotSolved failure;
 
@@ -133,23 +134,21 @@ final class Stepper {
     /** Sets the sensitivities to those at the start of a period: the identity. */
     void startSensitivities() {
         int n = carried();
-        if (sensitivity.length != n) {
-            sensitivity = new double[n][layout.states + layout.deviceStates];
-            sensitivityMiddle = new double[n][layout.states + layout.deviceStates];
-            column = new double[stage.out.length];
-            startColumn = new double[layout.states];
-            ownColumn = new double[layout.deviceStates];
-            ownColumnEnd = new double[layout.deviceStates];
+        if (sensitivity.length == 0 || sensitivity[0].length != n) {
+            sensitivity = new double[layout.states + layout.deviceStates][n];
+            sensitivityMiddle = new double[layout.states + layout.deviceStates][n];
+        }
+        for (double[] row : sensitivity) {
+            java.util.Arrays.fill(row, 0);
         }
         for (int k = 0; k < n; k++) {
-            java.util.Arrays.fill(sensitivity[k], 0);
-            sensitivity[k][place(k)] = 1;
+            sensitivity[place(k)][k] = 1;
         }
     }
 
     /** d(carried state j now)/d(carried state k at the start). */
     double sensitivity(int j, int k) {
-        return sensitivity[k][place(j)];
+        return sensitivity[place(j)][k];
     }
 
     /** Where carried state {@code k} stands among all linear states and the devices' own behind them. */
@@ -186,7 +185,7 @@ final class Stepper {
             recorder.add(middle, (1 - Sdirk.GAMMA) * h, level, stage.input);
         }
         if (carry) {
-            carry(reduction, sensitivity, sensitivity, sensitivityMiddle, 0);
+            stage.slopes.carry(reduction, sensitivity, sensitivity, sensitivityMiddle, 0);
         }
         double perSecond = 1 / reduction.stageSeconds;
         for (int s = 0; s < x.length; s++) {
@@ -206,7 +205,7 @@ final class Stepper {
             recorder.add(start + h, Sdirk.GAMMA * h, level, stage.input);
         }
         if (carry) {
-            carry(reduction, sensitivity, sensitivityMiddle, sensitivity, Sdirk.EXTRAPOLATION);
+            stage.slopes.carry(reduction, sensitivity, sensitivityMiddle, sensitivity, Sdirk.EXTRAPOLATION);
         }
         for (int s = 0; s < slopeNext.length; s++) {
             slopeNext[s] = (stage.out[s] - stage.input[s]) * perSecond;
@@ -274,29 +273,5 @@ final class Stepper {
             most = Math.max(most, Math.abs(third) / full);
         }
         return Sdirk.ERROR_CONSTANT * most;
-    }
-
-    /**
-     * from + extrapolation·(towards − from) goes in as the predictor's column; the stage's comes out in {@code into}. All
-     * states are followed, though only some are perturbed at the start: a junction's charge left out would leak from a small
-     * capacitor at every step.
-     */
-    private void carry(
-            Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
-        int linear = layout.states;
-        stage.slopes.refresh(reduction);
-        for (int k = 0; k < from.length; k++) {
-            for (int s = 0; s < linear; s++) {
-                startColumn[s] = from[k][s] + extrapolation * (towards[k][s] - from[k][s]);
-            }
-            reduction.multiply(startColumn, linear, column);
-            for (int s = 0; s < ownColumn.length; s++) {
-                double f = from[k][linear + s];
-                ownColumn[s] = f + extrapolation * (towards[k][linear + s] - f);
-            }
-            stage.slopes.carry(reduction, column, ownColumn, ownColumnEnd);
-            System.arraycopy(column, 0, into[k], 0, linear);
-            System.arraycopy(ownColumnEnd, 0, into[k], linear, ownColumnEnd.length);
-        }
     }
 }
