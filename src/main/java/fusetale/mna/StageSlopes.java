@@ -48,6 +48,9 @@ final class StageSlopes {
      */
     void carry(Reduction reduction, double[][] from, double[][] towards, double[][] into, double extrapolation) {
         int columns = from.length == 0 ? 0 : from[0].length;
+        if (columns == 0) {
+            return;
+        }
         room(from.length, columns);
         refresh(reduction);
         for (int s = 0; s < from.length; s++) {

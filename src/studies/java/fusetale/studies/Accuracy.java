@@ -182,7 +182,7 @@ public final class Accuracy {
         settings.add(new Setting(usual.accuracy() / 100, 8 * usual.fewestSteps()));
         settings.add(new Setting(usual.accuracy(), usual.fewestSteps()));
         for (int k = 1; k < arguments.length; k++) {
-            String[] two = arguments[k].split("/");
+            String[] two = arguments[k].split("/", -1);
             settings.add(new Setting(Double.parseDouble(two[0]), Integer.parseInt(two[1])));
         }
         Accuracy study = new Accuracy(settings);
