@@ -163,8 +163,15 @@ public final class BatchSolver {
             Batch batch, Circuit asArranged, @Nullable Seen near) {
         static Start of(Batch batch, BooleanSupplier stopped) throws UnfitArrangement {
             Bench bench = Bench.of(batch.healthy(), batch.arrangement(), batch.meter());
+            Seen first = bench.look(List.of(), null, stopped).orElse(reason -> null);
+            if (first == null) {
+                return new Start(batch, bench.circuit(), null);
+            }
+            // once more beside itself: its lamps are then linearised where every supposition will linearise them, and what
+            // was worked out for its linear part is theirs too
+            Bench again = Bench.of(batch.healthy(), batch.arrangement(), batch.meter());
             return new Start(
-                    batch, bench.circuit(), bench.look(List.of(), null, stopped).orElse(reason -> null));
+                    batch, bench.circuit(), again.look(List.of(), first, stopped).orElse(reason -> first));
         }
 
         <T> BatchAnswer<T> answer(Supposition supposition, Function<Seen, T> keep, BooleanSupplier stopped) {

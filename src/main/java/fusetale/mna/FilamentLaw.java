@@ -115,6 +115,11 @@ public final class FilamentLaw implements PortLaw {
     }
 
     @Override
+    public PortLaw withBaseline(double siemens) {
+        return new FilamentLaw(this, siemens);
+    }
+
+    @Override
     public void evaluate(PortPoint at) {
         double v = at.volts[0];
         boolean steady = Double.isInfinite(at.stepSeconds);

@@ -60,6 +60,14 @@ public interface PortLaw {
     }
 
     /**
+     * The same law with its {@link #baselineSiemens} at this value [S]; itself where it cannot be chosen. Neighbours whose
+     * baselines are the same share what was worked out for the linear part.
+     */
+    default PortLaw withBaseline(double siemens) {
+        return this;
+    }
+
+    /**
      * Currents and slopes at the voltages of {@code at}.
      *
      * @param at volts, start, seconds and stepSeconds are read; everything else is written. Modified.

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  * this class holds A⁻¹[X U P] and the rows of it that are outputs.
  */
 final class Reduction {
+    /** Least that may be left of 1 by a rank-one update, which then keeps ten digits. */
+    private static final double LEAST_LEFT = 1e-6;
+
     final Layout layout;
     final int inputs;
     final int outputs;
@@ -138,7 +141,12 @@ final class Reduction {
         }
 
         private double gain() {
-            return norton.siemens() / (1 + norton.siemens() * across(direction));
+            return norton.siemens() / left();
+        }
+
+        /** What is left of 1 after the change: its distance from 0 in digits is what the update keeps. */
+        double left() {
+            return 1 + norton.siemens() * across(direction);
         }
 
         private double across(double[] z) {
@@ -199,9 +207,38 @@ final class Reduction {
         return new Reduction(widened, slot, stageSeconds, system, updated, across);
     }
 
+    /**
+     * The same with conductances changed, one after the other; null where a change undoes what was there so nearly that the
+     * difference would be rounding.
+     *
+     * @param other the layout of the network with the changes made
+     */
+    @Nullable
+    Reduction changed(Layout other, List<Norton> changes) {
+        Reduction now = this;
+        if (changes.isEmpty()) {
+            return new Reduction(other, slot, stageSeconds, system, full, laid);
+        }
+        for (Norton change : changes) {
+            Laid across = new Laid(now, change);
+            if (!(Math.abs(across.left()) > LEAST_LEFT)) {
+                return null;
+            }
+            double[][] updated = new double[inputs][];
+            for (int j = 0; j < inputs; j++) {
+                updated[j] = now.full[j].clone();
+                across.correct(updated[j]);
+            }
+            now = new Reduction(other, slot, stageSeconds, system, updated, across);
+        }
+        return now;
+    }
+
     private void solve(double[] b) {
         if (laid == null) {
-            system.solve(b);
+            synchronized (system) {
+                system.solve(b);
+            }
         } else {
             laid.over.solve(b);
             laid.correct(b);

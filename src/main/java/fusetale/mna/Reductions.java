@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,18 +18,26 @@ final class Reductions {
     final Layout layout;
     private final @Nullable Reductions base;
     private final @Nullable Norton norton;
+    /** Conductances to lay onto {@link #base} where it has no source more. */
+    private final List<Norton> changes;
     private final @Nullable Solved<Reduction>[] byLevel;
     private @Nullable Solved<Reduction> atRest;
     private final double grainSeconds;
 
     Reductions(Layout layout) {
-        this(layout, null, null, Double.NaN);
+        this(layout, null, null, List.of(), Double.NaN);
     }
 
-    private Reductions(Layout layout, @Nullable Reductions base, @Nullable Norton norton, double grainSeconds) {
+    private Reductions(
+            Layout layout,
+            @Nullable Reductions base,
+            @Nullable Norton norton,
+            List<Norton> changes,
+            double grainSeconds) {
         this.layout = layout;
         this.base = base;
         this.norton = norton;
+        this.changes = changes;
         this.grainSeconds = grainSeconds;
         this.byLevel = emptyLevels();
     }
@@ -40,7 +49,12 @@ final class Reductions {
 
     /** The same linear part with a Norton source across two of its nodes. */
     Reductions with(Layout widened, Norton extra) {
-        return new Reductions(widened, this, extra, grainSeconds);
+        return new Reductions(widened, this, extra, List.of(), grainSeconds);
+    }
+
+    /** The same linear part with conductances changed between its nodes. */
+    Reductions changed(Layout other, List<Norton> conductances) {
+        return new Reductions(other, this, null, conductances, grainSeconds);
     }
 
     /**
@@ -51,7 +65,7 @@ final class Reductions {
         double grain = period / GRAINS;
         return grain == grainSeconds
                 ? this
-                : new Reductions(layout, base == null ? null : base.of(period), norton, grain);
+                : new Reductions(layout, base == null ? null : base.of(period), norton, changes, grain);
     }
 
     double grainSeconds() {
@@ -62,10 +76,8 @@ final class Reductions {
     Solved<Reduction> level(int level) {
         Solved<Reduction> known = byLevel[level];
         if (known == null) {
-            double step = grainSeconds * Math.scalb(1.0, level);
-            known = base == null || norton == null
-                    ? Reduction.of(layout, level, Sdirk.GAMMA * step)
-                    : widened(base.level(level), norton);
+            double stage = Sdirk.GAMMA * (grainSeconds * Math.scalb(1.0, level));
+            known = base == null ? Reduction.of(layout, level, stage) : from(base.level(level), level, stage);
             byLevel[level] = known;
         }
         return known;
@@ -74,17 +86,20 @@ final class Reductions {
     /** For the state at rest. */
     Solved<Reduction> atRest() {
         if (atRest == null) {
-            atRest = base == null || norton == null
-                    ? Reduction.of(layout, LEVELS, Double.POSITIVE_INFINITY)
-                    : widened(base.atRest(), norton);
+            double stage = Double.POSITIVE_INFINITY;
+            atRest = base == null ? Reduction.of(layout, LEVELS, stage) : from(base.atRest(), LEVELS, stage);
         }
         return atRest;
     }
 
-    private Solved<Reduction> widened(Solved<Reduction> of, Norton extra) {
-        if (of instanceof Solved.Found<Reduction> found) {
-            return new Solved.Found<>(found.value().with(layout, extra));
+    private Solved<Reduction> from(Solved<Reduction> of, int slot, double stageSeconds) {
+        if (!(of instanceof Solved.Found<Reduction> found)) {
+            return norton == null ? Reduction.of(layout, slot, stageSeconds) : of;
         }
-        return of;
+        if (norton != null) {
+            return new Solved.Found<>(found.value().with(layout, norton));
+        }
+        Reduction changed = found.value().changed(layout, changes);
+        return changed == null ? Reduction.of(layout, slot, stageSeconds) : new Solved.Found<>(changed);
     }
 }

@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 
 /** A recorded run; voltages and currents are worked out when asked for, from the inputs of every stage. */
 final class SampledRun implements PeriodicState {
+    /** A baseline may be off by this ratio: the slope of what is left still lets its device sleep. */
+    private static final double CLOSE_BASELINE = 1e-3;
+
     private final Reductions reductions;
     private final Recorder.Tape tape;
     private final Work work;
@@ -36,17 +39,28 @@ final class SampledRun implements PeriodicState {
             this.inverse = inverse;
         }
 
-        /** The element with its law linearised at the states it has here, where it is here. */
+        /**
+         * The element with its law linearised at the states it has here, where it is here; with the baseline it was given
+         * for an earlier neighbour where that still does.
+         */
         Element near(Element.Ported p) {
             for (Layout.Device d : layout.devices) {
                 if (d.name().equals(p.name()) && d.law().states() == p.law().states()) {
                     double[] states = java.util.Arrays.copyOfRange(
                             own, d.firstState(), d.firstState() + d.law().states());
-                    return new Element.Ported(p.name(), p.ports(), p.law().near(states));
+                    PortLaw law = p.law().near(states);
+                    double present = d.law().baselineSiemens(0);
+                    boolean close =
+                            Math.abs(law.baselineSiemens(0) - present) <= CLOSE_BASELINE * law.baselineSiemens(0);
+                    return new Element.Ported(p.name(), p.ports(), close ? law.withBaseline(present) : law);
                 }
             }
             return p;
         }
+    }
+
+    Reductions reductions() {
+        return reductions;
     }
 
     SampledRun(Reductions reductions, Recorder.Tape tape, Work work, @Nullable Restart restart) {

@@ -28,8 +28,9 @@ public final class Solver {
     }
 
     /**
-     * A solver for {@code network} that will be asked about states near one already known: laws are linearised there, which
-     * makes it faster, not different.
+     * A solver for {@code network} that will be asked about states near one already known: laws are linearised there, and
+     * where only a few conductances differ the reductions follow from those of the known state. That makes it faster, not
+     * different. Several threads may use the same known state.
      */
     public static Solver near(Network network, PeriodicState known) {
         if (!(known instanceof SampledRun run) || run.restart == null) {
@@ -40,7 +41,12 @@ public final class Solver {
         for (Element e : network.elements()) {
             elements.add(e instanceof Element.Ported p && p.law().states() > 0 ? there.near(p) : e);
         }
-        return new Solver(new Network(network.nodes(), elements));
+        Network linearised = new Network(network.nodes(), elements);
+        Layout layout = new Layout(linearised);
+        List<Norton> changes = LinearChange.between(run.reductions().layout, layout);
+        return changes == null
+                ? new Solver(linearised)
+                : new Solver(linearised, layout, run.reductions().changed(layout, changes));
     }
 
     private Solver(Network network, Layout layout, Reductions reductions) {
