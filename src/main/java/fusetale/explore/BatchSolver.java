@@ -167,11 +167,14 @@ public final class BatchSolver {
             if (first == null) {
                 return new Start(batch, bench.circuit(), null);
             }
-            // once more beside itself: its lamps are then linearised where every supposition will linearise them, and what
+            // once more beside itself: its lamps are then linearised where every supposition will linearise them, and
+            // what
             // was worked out for its linear part is theirs too
             Bench again = Bench.of(batch.healthy(), batch.arrangement(), batch.meter());
             return new Start(
-                    batch, bench.circuit(), again.look(List.of(), first, stopped).orElse(reason -> first));
+                    batch,
+                    bench.circuit(),
+                    again.look(List.of(), first, stopped).orElse(reason -> first));
         }
 
         <T> BatchAnswer<T> answer(Supposition supposition, Function<Seen, T> keep, BooleanSupplier stopped) {

@@ -12,27 +12,44 @@ final class Felt {
     /** Least entry [V/V, A/A, ohm or S] that is kept. */
     private static final double LEAST = 1e-9;
 
-    /** {@code outputs[input]}: which outputs an input moves, ascending. */
+    /** {@code outputs[port]}: which outputs a port's current moves, ascending. */
     final int[][] outputs;
-    /** {@code entries[input]}: by how much. */
+    /** {@code ohms[port]}: by how much. */
+    final double[][] ohms;
+    /** {@code states[output]}: which predicted states move an output, ascending. */
+    final int[][] states;
+    /** {@code entries[output]}: by how much. */
     final double[][] entries;
 
-    Felt(double[][] columns, int rows) {
-        this.outputs = new int[columns.length][];
-        this.entries = new double[columns.length][];
-        int[] found = new int[rows];
-        for (int j = 0; j < columns.length; j++) {
+    /** Picks them out of the columns of a reduction. {@code columns}: Not modified. */
+    Felt(double[][] columns, int rows, int stateCount, int firstPortInput) {
+        this.outputs = new int[columns.length - firstPortInput][];
+        this.ohms = new double[outputs.length][];
+        int[] found = new int[Math.max(rows, stateCount)];
+        for (int p = 0; p < outputs.length; p++) {
+            double[] column = columns[firstPortInput + p];
             int n = 0;
             for (int r = 0; r < rows; r++) {
-                if (Math.abs(columns[j][r]) > LEAST) {
+                if (Math.abs(column[r]) > LEAST) {
                     found[n++] = r;
                 }
             }
-            outputs[j] = Arrays.copyOf(found, n);
-            entries[j] = new double[n];
-            for (int k = 0; k < n; k++) {
-                entries[j][k] = columns[j][found[k]];
+            outputs[p] = Arrays.copyOf(found, n);
+            ohms[p] = Arrays.stream(outputs[p]).mapToDouble(r -> column[r]).toArray();
+        }
+        this.states = new int[rows][];
+        this.entries = new double[rows][];
+        for (int r = 0; r < rows; r++) {
+            int row = r;
+            int n = 0;
+            for (int s = 0; s < stateCount; s++) {
+                if (Math.abs(columns[s][r]) > LEAST) {
+                    found[n++] = s;
+                }
             }
+            states[r] = Arrays.copyOf(found, n);
+            entries[r] =
+                    Arrays.stream(states[r]).mapToDouble(s -> columns[s][row]).toArray();
         }
     }
 }

@@ -98,7 +98,7 @@ final class Reduction {
     Felt felt() {
         Felt known = felt;
         if (known == null) {
-            known = new Felt(columns, outputs);
+            known = new Felt(columns, outputs, layout.states, firstPortInput);
             felt = known;
         }
         return known;

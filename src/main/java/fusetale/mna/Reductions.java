@@ -20,6 +20,7 @@ final class Reductions {
     private final @Nullable Norton norton;
     /** Conductances to lay onto {@link #base} where it has no source more. */
     private final List<Norton> changes;
+
     private final @Nullable Solved<Reduction>[] byLevel;
     private @Nullable Solved<Reduction> atRest;
     private final double grainSeconds;

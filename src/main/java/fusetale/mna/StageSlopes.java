@@ -14,6 +14,9 @@ final class StageSlopes {
      */
     private static final double UNFELT_SLOPE = 1e-6;
 
+    /** A current's sensitivity [A per unit of a state] below this moves nothing, over a thousand stages and a megohm. */
+    private static final double LEAST_AMPS = 1e-13;
+
     private final StageValues values;
     private final AwakePorts newton;
     private final Layout layout;
@@ -58,11 +61,12 @@ final class StageSlopes {
                 start[s][k] = from[s][k] + extrapolation * (towards[s][k] - from[s][k]);
             }
         }
-        for (double[] row : out) {
-            Arrays.fill(row, 0);
-        }
-        for (int s = 0; s < layout.states; s++) {
-            spread(reduction, s, start[s]);
+        Felt felt = reduction.felt();
+        for (int r = 0; r < reduction.outputs; r++) {
+            if (needed[r]) {
+                Arrays.fill(out[r], 0);
+                gather(felt.states[r], felt.entries[r], out[r]);
+            }
         }
         for (int d = 0; d < values.points.length; d++) {
             addOwnStart(reduction, d);
@@ -107,11 +111,39 @@ final class StageSlopes {
         }
     }
 
-    /** Adds what a row of an input does to the rows of the outputs. */
-    private void spread(Reduction reduction, int input, double[] row) {
+    /** Adds up rows of the predicted states, four at a time for the traffic. */
+    private void gather(int[] from, double[] by, double[] sum) {
+        int j = 0;
+        for (; j + 3 < from.length; j += 4) {
+            double a = by[j];
+            double b = by[j + 1];
+            double c = by[j + 2];
+            double d = by[j + 3];
+            double[] ra = start[from[j]];
+            double[] rb = start[from[j + 1]];
+            double[] rc = start[from[j + 2]];
+            double[] rd = start[from[j + 3]];
+            for (int k = 0; k < sum.length; k++) {
+                sum[k] += a * ra[k] + b * rb[k] + c * rc[k] + d * rd[k];
+            }
+        }
+        for (; j < from.length; j++) {
+            Reduction.axpy(sum, start[from[j]], by[j], sum.length);
+        }
+    }
+
+    /** Adds what a row of a port's current does to the rows of the outputs. */
+    private void spread(Reduction reduction, int port, double[] row) {
+        double most = 0;
+        for (double amps : row) {
+            most = Math.max(most, Math.abs(amps));
+        }
+        if (most < LEAST_AMPS) {
+            return;
+        }
         Felt felt = reduction.felt();
-        int[] to = felt.outputs[input];
-        double[] by = felt.entries[input];
+        int[] to = felt.outputs[port];
+        double[] by = felt.ohms[port];
         for (int k = 0; k < to.length; k++) {
             if (needed[to[k]]) {
                 Reduction.axpy(out[to[k]], row, by[k], row.length);
@@ -128,7 +160,7 @@ final class StageSlopes {
                 double by = at.ampsByStart[k * own + s];
                 Reduction.axpy(current, start[layout.states + values.firstState[d] + s], by, current.length);
             }
-            spread(reduction, values.firstPortInput + values.firstPort[d] + k, current);
+            spread(reduction, values.firstPort[d] + k, current);
         }
     }
 
@@ -147,7 +179,7 @@ final class StageSlopes {
                 for (int j = 0; j < n; j++) {
                     Reduction.axpy(current, awake[r + j], at.siemens[k * n + j], current.length);
                 }
-                spread(reduction, values.firstPortInput + values.firstPort[d] + k, current);
+                spread(reduction, values.firstPort[d] + k, current);
             }
             r += n;
         }
@@ -163,7 +195,7 @@ final class StageSlopes {
             for (int j = 0; j < n; j++) {
                 Reduction.axpy(current, out[reduction.portRow[first + j]], at.siemens[k * n + j], current.length);
             }
-            spread(reduction, values.firstPortInput + first + k, current);
+            spread(reduction, first + k, current);
         }
     }
 
