@@ -183,12 +183,13 @@ final class AwakePorts {
         return false;
     }
 
-    /** Shortens the whole step so that no port moves by more than {@code mostVolts}. */
-    void shorten(double mostVolts) {
+    /** Shortens the whole step so that no port moves by more than {@code mostVolts}; whether that was needed. */
+    boolean shorten(double mostVolts) {
         double most = longest();
         for (int r = 0; r < ports && most > mostVolts; r++) {
             right[r] *= mostVolts / most;
         }
+        return most > mostVolts;
     }
 
     private void build() {

@@ -229,13 +229,14 @@ final class PortStage {
                 return false;
             }
             newton.solve();
-            if (careful) {
-                newton.shorten(CAREFUL_VOLTS / (1L << (iteration / CAREFUL_ITERATIONS)));
-            }
+            boolean shortened = careful && newton.shorten(CAREFUL_VOLTS / (1L << (iteration / CAREFUL_ITERATIONS)));
             double moved = step();
             if (!(moved < Double.POSITIVE_INFINITY)) {
                 newton.factored = false;
                 return false;
+            }
+            if (shortened) {
+                continue;
             }
             if (moved <= 1 || (moved < NEARLY && newton.nextStep(fresh, moved / before) <= closeVolts)) {
                 carryCurrents();

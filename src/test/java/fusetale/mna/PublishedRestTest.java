@@ -104,4 +104,47 @@ class PublishedRestTest {
                 .build();
         return Solve.rest(n).volts(n.node("k"), 0);
     }
+
+    /**
+     * Widlar's source, R·IO = VT·ln(IREF/IO): 10 μA from 1 mA (Sedra and Smith, 5th ed., Ex. 6.14: 11.5 kohm at VT 25 mV,
+     * 11.8 kohm at 25 °C).
+     */
+    @Test
+    void widlarSourceDividesByTheLogarithm() {
+        double ohms = VT * Math.log(100) / 10e-6;
+        Network n = Network.builder("0")
+                .current("REF", "0", "b", steady(1e-3))
+                .ports("Q1", "b", "0", "b", "b2", npn(1e-14, 1e7, NONE))
+                .voltage("tie", "b", "b2", steady(0))
+                .ports("Q2", "b", "e", "b", "c", npn(1e-14, 1e7, NONE))
+                .resistor("R", "e", "0", ohms)
+                .voltage("VO", "c", "0", steady(5))
+                .build();
+
+        assertThat(ohms).isCloseTo(11.83e3, within(5.0));
+        assertThat(-Solve.rest(n).amps("VO")).isCloseTo(10e-6, within(1e-5 * 10e-6));
+    }
+
+    /**
+     * Emitter-coupled pair: iC1/iC2 = exp(vid/VT), the tail shared as a logistic curve (Gray and Meyer, Analysis and Design
+     * of Analog Integrated Circuits, §3.4; Sedra and Smith, 5th ed., §7.3).
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 10e-3, 25.6926e-3, 100e-3})
+    void pairSharesItsTail(double volts) {
+        Network n = Network.builder("0")
+                .voltage("V", "c", "0", steady(5))
+                .voltage("ID", "in", "0", steady(volts))
+                .resistor("RB1", "in", "b1", 10)
+                .resistor("RB2", "0", "b2", 10)
+                .ports("Q1", "b1", "e", "b1", "c1", npn(1e-14, 1e7, NONE))
+                .ports("Q2", "b2", "e", "b2", "c2", npn(1e-14, 1e7, NONE))
+                .resistor("A1", "c", "c1", 100)
+                .resistor("A2", "c", "c2", 100)
+                .current("TAIL", "e", "0", steady(1e-3))
+                .build();
+
+        double expected = 1e-3 / (1 + Math.exp(-volts / VT));
+        assertThat(Solve.rest(n).amps("A1")).isCloseTo(expected, within(4e-5 * expected));
+    }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What the attack found. */
-class FailingExamplesTest {
+/** Networks drawn at random that were once answered wrongly or not at all; each answer is held to the laws of its parts. */
+class OnceUnsolvedTest {
     /** Sound supplies with a regulator: input rising through dropout. */
     @ParameterizedTest
     @CsvSource({
