@@ -22,6 +22,9 @@ public final class FilamentLaw implements PortLaw {
     private static final double FLOOR_KELVIN = 100;
 
     private static final double REACH_RATIO = 0.1;
+    /** Coefficients of the series below are those of the exponent 1.2; its next term is under the last bit here. */
+    private static final double SERIES_RATIO = 0.01;
+
     private static final double SETTLED_KELVIN = 1e-8;
     private static final int MOST_PASSES = 200;
 
@@ -123,8 +126,10 @@ public final class FilamentLaw implements PortLaw {
     public void evaluate(PortPoint at) {
         double v = at.volts[0];
         boolean steady = Double.isInfinite(at.stepSeconds);
-        double kelvin = steady ? steadyKelvin(v) : steppedKelvin(v, at.start[0], at.stepSeconds);
-        double ohms = ohms(kelvin);
+        double start = Math.max(at.start[0], FLOOR_KELVIN);
+        double startOhms = steady ? hotOhms : ohms(start);
+        double kelvin = steady ? steadyKelvin(v) : steppedKelvin(v, at.start[0], startOhms, at.stepSeconds);
+        double ohms = steady ? ohms(kelvin) : ohmsBeside(start, startOhms, kelvin);
         double ohmsGrowth = ohmsGrowth(kelvin);
         // of the heat balance, by temperature and by voltage
         double balanceByKelvin = lossSlope(kelvin) + v * v / ohms * ohmsGrowth;
@@ -151,6 +156,16 @@ public final class FilamentLaw implements PortLaw {
     /** Resistance [ohm] at a temperature [K]. */
     public double ohms(double kelvin) {
         return hotOhms * Math.pow(Math.max(kelvin, FLOOR_KELVIN) / hotKelvin, RESISTANCE_EXPONENT);
+    }
+
+    /** The same where the resistance at a temperature close by is known: a binomial series for the power, without its cost. */
+    private double ohmsBeside(double known, double knownOhms, double kelvin) {
+        double u = kelvin / known - 1;
+        if (!(Math.abs(u) < SERIES_RATIO)) {
+            return ohms(kelvin);
+        }
+        double tail = 0.0144 + u * (-0.008064 + u * 0.0051072);
+        return knownOhms * (1 + u * (RESISTANCE_EXPONENT + u * (0.12 + u * (-0.032 + u * tail))));
     }
 
     /** Relative growth of the resistance [1/K]. */
@@ -197,14 +212,14 @@ public final class FilamentLaw implements PortLaw {
      * The implicit stage T = start + s/C·(v²/R(T) − loss(T)). Its two sides part monotonically, so there is one root;
      * Newton, halved back into the bracket where it leaves it.
      */
-    private double steppedKelvin(double volts, double start, double stepSeconds) {
+    private double steppedKelvin(double volts, double start, double startOhms, double stepSeconds) {
         double ratio = stepSeconds / joulesPerKelvin;
         double square = volts * volts;
         double low = Math.min(start, ROOM_KELVIN);
         double high = Double.POSITIVE_INFINITY;
         double kelvin = start;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            double heat = square / ohms(kelvin);
+            double heat = square / ohmsBeside(Math.max(start, FLOOR_KELVIN), startOhms, kelvin);
             double error = kelvin - start - ratio * (heat - lossWatts(kelvin));
             if (error > 0) {
                 high = Math.min(high, kelvin);

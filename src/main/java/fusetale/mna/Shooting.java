@@ -25,6 +25,8 @@ final class Shooting {
     private static final int MOST_FAST_PASSES = 3;
     /** A residual so many times the best one shows that Newton has lost its way. */
     private static final double ASTRAY = 4;
+    /** A mains that differs by more than this is no neighbour's. */
+    private static final double LEAST_SOURCE_RATIO = 0.7;
     /** A neighbour that has not led to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
     /** A step by a neighbour's inverse of more than this ratio of full scale is not taken. */
@@ -47,7 +49,7 @@ final class Shooting {
     /** Far off, after the inverse has been worked out so often Newton gets nowhere: strides do. */
     private static final int MOST_RENEWALS = 3;
     /** States outside the shooting must repeat to this ratio of full scale, at least a volt. */
-    private static final double FAST_RATIO = 1e-5;
+    private static final double FAST_RATIO = 5e-5;
 
     private static final int MOST_REFINEMENTS = 3;
     /** A corner that moved inside its step since the steps were laid may err by this many times the accuracy, once. */
@@ -386,6 +388,10 @@ final class Shooting {
         System.arraycopy(near.amps, 0, stepper.stage.amps, 0, layout.ports);
         System.arraycopy(near.scale, 0, stepper.scale, 0, stepper.scale.length);
         stepper.carryStates(near.carriedStates);
+        double ratio = sourceRatio(near.layout);
+        for (int k = 0; k < layout.slowStates; k++) {
+            stepper.x[k] *= ratio;
+        }
         stepper.stage.sortSleepers();
         stepper.jump();
         inverse = null;
@@ -393,6 +399,25 @@ final class Shooting {
         if (theirs != null && theirs.size() == stepper.carried()) {
             inverse = theirs.copy();
         }
+    }
+
+    /**
+     * What all alternating sources are raised by against a neighbour, as where only the mains differs: charges and currents
+     * then are about as much larger; 1 where they do not all go together.
+     */
+    private double sourceRatio(Layout theirs) {
+        double ratio = 0;
+        for (int s = 0; s < layout.sources.size() && layout.sources.size() == theirs.sources.size(); s++) {
+            if (layout.sources.get(s).shape() instanceof SourceShape.Sine mine
+                    && theirs.sources.get(s).shape() instanceof SourceShape.Sine other) {
+                double here = mine.peak() / other.peak();
+                if (ratio != 0 && Math.abs(here - ratio) > 1e-9) {
+                    return 1;
+                }
+                ratio = here;
+            }
+        }
+        return ratio > LEAST_SOURCE_RATIO && ratio < 1 / LEAST_SOURCE_RATIO ? ratio : 1;
     }
 
     /** Takes over what a neighbour of another shape has under the same names. */
