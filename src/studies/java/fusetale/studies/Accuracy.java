@@ -38,8 +38,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The converged value is that of steps a thousandth as wrong as usual and sixteen times as many at least; how far that
  * may be off itself is told from steps a hundredth as wrong. Errors are parts of the converged value; where that is close to
- * zero, of a hundredth of the waveform's largest magnitude, of 1 mV or of 1 mA, whichever is the most: what is asked for is
- * then a fiftieth of the last of 4000 counts. Highest and lowest are told as parts of the larger of the two.
+ * zero, of a hundredth of the waveform's largest magnitude, of 0.1 V or of 1 mA, whichever is the most: what is asked for
+ * is then half of the last digit of a 4000-count meter's 400.0 mV and 4.000 mA ranges. Highest and lowest are told as parts
+ * of the larger of the two.
  */
 public final class Accuracy {
     /** What the project asks for. */
@@ -51,7 +52,8 @@ public final class Accuracy {
     private static final double PATIENCE_SECONDS = 20;
 
     private static final double FLOOR_OF_PEAK = 1e-2;
-    private static final double FLOOR_SI = 1e-3;
+    private static final double FLOOR_VOLTS = 0.1;
+    private static final double FLOOR_AMPS = 1e-3;
     /** How many of the worst are named. */
     private static final int NAMED = 6;
 
@@ -129,7 +131,8 @@ public final class Accuracy {
                 for (Kind kind : Kind.values()) {
                     double got = kind.of(traces.get(k).wave());
                     double wanted = kind.of(right);
-                    double floor = Math.max(kind.isPeak() ? peak : FLOOR_OF_PEAK * peak, FLOOR_SI);
+                    double digits = traces.get(k).name().startsWith("V") ? FLOOR_VOLTS : FLOOR_AMPS;
+                    double floor = Math.max(kind.isPeak() ? peak : FLOOR_OF_PEAK * peak, digits);
                     double full = Math.max(Math.abs(wanted), floor);
                     String at = where + ", " + traces.get(k).name();
                     misses.add(new Miss(kind, at, got, wanted, Math.abs(got - wanted) / full));
