@@ -54,6 +54,9 @@ final class Stepper {
     private final double[] ampsBefore;
     private final double[] ampsMiddle;
     private final double[] ampsScale;
+    /** Cycles begun since full scales started anew: in the first, those of currents are not known yet. */
+    private int cycles;
+
     private final double[] ownScale;
     private final double[] ownSlope;
     private final double[] ownSlopeMiddle;
@@ -100,6 +103,7 @@ final class Stepper {
     void accuracy(double ratio) {
         java.util.Arrays.fill(ampsScale, 0);
         java.util.Arrays.fill(ownScale, 0);
+        cycles = 0;
         stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
     }
 
@@ -120,6 +124,7 @@ final class Stepper {
 
     /** Lets full scales fall, so that a surge long gone does not hide errors of today. */
     void ageScale() {
+        cycles++;
         for (int s = 0; s < scale.length; s++) {
             scale[s] *= 0.7;
         }
@@ -310,6 +315,9 @@ final class Stepper {
             double floor = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
             double full = Math.max(floor, Math.max(scale[s], Math.abs(xNext[s])));
             most = Math.max(most, bend(slope[s], slopeMiddle[s], slopeNext[s]) * h / full);
+        }
+        if (cycles <= 1) {
+            return Sdirk.ERROR_CONSTANT * most;
         }
         for (int s = 0; s < own.length; s++) {
             double full = Math.max(SCALE_FLOOR_OWN, Math.max(ownScale[s], Math.abs(ownNext[s])));

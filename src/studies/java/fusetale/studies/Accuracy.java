@@ -45,7 +45,7 @@ import org.jspecify.annotations.Nullable;
 public final class Accuracy {
     /** What the project asks for. */
     private static final double ASKED = 5e-4;
-    /** Suppositions to a circuit. */
+    /** Suppositions to an arrangement where no other number is asked for. */
     private static final int SUPPOSITIONS = 10;
 
     /** A state that takes longer is told as not solved [s]. */
@@ -58,9 +58,11 @@ public final class Accuracy {
     private static final int NAMED = 6;
 
     private final List<Tally> tallies;
+    private final int suppositions;
     private int cases;
 
-    private Accuracy(List<Setting> settings) {
+    private Accuracy(int suppositions, List<Setting> settings) {
+        this.suppositions = suppositions;
         this.tallies = settings.stream().map(Tally::new).toList();
     }
 
@@ -176,19 +178,19 @@ public final class Accuracy {
     /**
      * Prints the tables.
      *
-     * @param arguments the folder of circuits, {@code circuits} where none is named; then settings to try, each local
-     *     accuracy and fewest steps as {@code 1e-5/256}
+     * @param arguments the folder of circuits, {@code circuits} where none is named; then the number of
+     *     suppositions to an arrangement; then settings to try, each local accuracy and fewest steps as {@code 1e-5/256}
      */
     public static void main(String[] arguments) throws IOException, UnfitSupposition, UnfitArrangement {
         PeriodicSettings usual = PeriodicSettings.mains(60);
         List<Setting> settings = new ArrayList<>();
         settings.add(new Setting(usual.accuracy() / 100, 8 * usual.fewestSteps()));
         settings.add(new Setting(usual.accuracy(), usual.fewestSteps()));
-        for (int k = 1; k < arguments.length; k++) {
+        for (int k = 2; k < arguments.length; k++) {
             String[] two = arguments[k].split("/", -1);
             settings.add(new Setting(Double.parseDouble(two[0]), Integer.parseInt(two[1])));
         }
-        Accuracy study = new Accuracy(settings);
+        Accuracy study = new Accuracy(arguments.length < 2 ? SUPPOSITIONS : Integer.parseInt(arguments[1]), settings);
         try (Stream<Path> found = Files.list(Path.of(arguments.length == 0 ? "circuits" : arguments[0]))) {
             for (Path file :
                     found.filter(p -> p.toString().endsWith(".yaml")).sorted().toList()) {
@@ -219,8 +221,8 @@ public final class Accuracy {
             Arrangement arrangement = arrangements.get(k);
             one(circuit, arrangement, "healthy");
             // other failures in each arrangement
-            for (int j = 0; j < SUPPOSITIONS; j++) {
-                int at = (int) ((j + (k + 0.5) / arrangements.size()) * forms.size() / SUPPOSITIONS);
+            for (int j = 0; j < suppositions; j++) {
+                int at = (int) ((j + (k + 0.5) / arrangements.size()) * forms.size() / suppositions);
                 FaultForm form = forms.get(at);
                 Circuit supposed = Catalogue.apply(circuit, new Supposition(List.of(form.usual())));
                 one(supposed, arrangement, form.target() + "=" + form.mode().compact());
