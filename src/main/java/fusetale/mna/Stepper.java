@@ -53,7 +53,10 @@ final class Stepper {
     private final double[] voltsBefore;
     private final double[] ampsBefore;
     private final double[] ampsMiddle;
+    /** Largest magnitude of each port's current in the cycle before: so that both halves of a cycle are judged alike. */
     private final double[] ampsScale;
+    /** The same of this cycle, so far. */
+    private final double[] ampsSeen;
     /** Cycles begun since full scales started anew: in the first, those of currents are not known yet. */
     private int cycles;
 
@@ -89,6 +92,7 @@ final class Stepper {
         this.ampsBefore = new double[layout.ports];
         this.ampsMiddle = new double[layout.ports];
         this.ampsScale = new double[layout.ports];
+        this.ampsSeen = new double[layout.ports];
         this.ownScale = new double[layout.deviceStates];
         this.ownSlope = new double[layout.deviceStates];
         this.ownSlopeMiddle = new double[layout.deviceStates];
@@ -102,6 +106,7 @@ final class Stepper {
     /** Sets how well the stages are solved, from the local accuracy asked of the steps; full scales of currents and of devices' own states start anew. */
     void accuracy(double ratio) {
         java.util.Arrays.fill(ampsScale, 0);
+        java.util.Arrays.fill(ampsSeen, 0);
         java.util.Arrays.fill(ownScale, 0);
         cycles = 0;
         stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
@@ -129,7 +134,8 @@ final class Stepper {
             scale[s] *= 0.7;
         }
         for (int p = 0; p < ampsScale.length; p++) {
-            ampsScale[p] *= 0.7;
+            ampsScale[p] = ampsSeen[p];
+            ampsSeen[p] = 0;
         }
         for (int s = 0; s < ownScale.length; s++) {
             ownScale[s] *= 0.7;
@@ -293,7 +299,7 @@ final class Stepper {
             scale[s] = Math.max(scale[s], Math.abs(x[s]));
         }
         for (int p = 0; p < ampsScale.length; p++) {
-            ampsScale[p] = Math.max(ampsScale[p], Math.abs(stage.amps[p]));
+            ampsSeen[p] = Math.max(ampsSeen[p], Math.abs(stage.amps[p]));
         }
         for (int s = 0; s < own.length; s++) {
             ownScale[s] = Math.max(ownScale[s], Math.abs(own[s]));
@@ -330,7 +336,8 @@ final class Stepper {
     private double currentBend() {
         double most = 0;
         for (int p = 0; p < ampsMiddle.length; p++) {
-            double full = Math.max(SCALE_FLOOR_PORT_AMPS, Math.max(ampsScale[p], Math.abs(stage.amps[p])));
+            double full = Math.max(
+                    SCALE_FLOOR_PORT_AMPS, Math.max(ampsScale[p], Math.max(ampsSeen[p], Math.abs(stage.amps[p]))));
             most = Math.max(most, bend(ampsBefore[p], ampsMiddle[p], stage.amps[p]) / (2 * full));
         }
         return most;
