@@ -8,7 +8,6 @@ import fusetale.mna.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 
@@ -90,7 +89,7 @@ public record Spread(Seen nominal, List<Range> ranges) {
      *
      * @param circuit the healthy machine
      * @param checks what to measure; none that {@link Bench#refusal} refuses
-     * @param progress told from 0 to 1, from several threads
+     * @param progress told from 0 to 1, never less than before, from several threads but never from two at once
      * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
      * @throws UnfitArrangement where the arrangement names what the circuit does not have
      */
@@ -140,12 +139,12 @@ public record Spread(Seen nominal, List<Range> ranges) {
                         new Sample(nominal.readings().get(k), bare.readings().get(k)));
             }
             List<Variant> variants = variants(settings);
-            AtomicInteger done = new AtomicInteger(1);
+            Told told = new Told(progress, variants.size() + 1);
             // each look stands alone and is added in its own turn: any number of threads gives the same figures
             List<Solved<Seen>> looks = variants.parallelStream()
                     .map(variant -> {
                         Solved<Seen> look = look(variant);
-                        progress.accept((double) done.incrementAndGet() / (variants.size() + 1));
+                        told.oneMore();
                         return look;
                     })
                     .toList();
@@ -258,5 +257,21 @@ public record Spread(Seen nominal, List<Range> ranges) {
     /** Cost and quality of the nominal state. */
     public Work work() {
         return nominal.work();
+    }
+
+    /** Counts looks and tells of each in turn. */
+    private static final class Told {
+        private final DoubleConsumer progress;
+        private final int of;
+        private int done = 1;
+
+        Told(DoubleConsumer progress, int of) {
+            this.progress = progress;
+            this.of = of;
+        }
+
+        synchronized void oneMore() {
+            progress.accept((double) ++done / of);
+        }
     }
 }

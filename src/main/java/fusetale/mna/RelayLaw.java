@@ -25,7 +25,6 @@ public final class RelayLaw implements PortLaw {
     private final Coil coil;
     private final Contact contact;
     private final double constantSeconds;
-    private final double contactBaseline;
 
     /**
      * The coil.
@@ -69,14 +68,9 @@ public final class RelayLaw implements PortLaw {
      * @throws IllegalArgumentException where a value of either is out of its bounds
      */
     public RelayLaw(Coil coil, Contact contact) {
-        this(coil, contact, 1 / (contact.closedAtRest() ? contact.closedOhms() : contact.openOhms()));
-    }
-
-    private RelayLaw(Coil coil, Contact contact, double contactBaseline) {
         this.coil = coil;
         this.contact = contact;
         this.constantSeconds = coil.operateSeconds() / Math.log(2);
-        this.contactBaseline = contactBaseline;
     }
 
     private static void positive(String what, double value) {
@@ -97,12 +91,8 @@ public final class RelayLaw implements PortLaw {
 
     @Override
     public double baselineSiemens(int port) {
-        return port == 0 ? 1 / coil.ohms() : contactBaseline;
-    }
-
-    @Override
-    public PortLaw near(double[] states) {
-        return new RelayLaw(coil, contact, contactSiemens(states[0]));
+        // an open contact behind a closed one's conductance would be a difference of large numbers
+        return port == 0 ? 1 / coil.ohms() : 1 / contact.openOhms();
     }
 
     /** Conductance [S] of the contact with the armature at a place. */
@@ -136,11 +126,11 @@ public final class RelayLaw implements PortLaw {
         double siemens = contactSiemens(end);
         double ampsByEnd = siemens * contactGrowth(end) * at.volts[1];
         at.amps[0] = 0;
-        at.amps[1] = (siemens - contactBaseline) * at.volts[1];
+        at.amps[1] = (siemens - 1 / contact.openOhms()) * at.volts[1];
         at.siemens[0] = 0;
         at.siemens[1] = 0;
         at.siemens[2] = ampsByEnd * at.endByVolts[0];
-        at.siemens[3] = siemens - contactBaseline;
+        at.siemens[3] = siemens - 1 / contact.openOhms();
         at.ampsByStart[0] = 0;
         at.ampsByStart[1] = ampsByEnd * at.endByStart[0];
     }

@@ -16,7 +16,9 @@ final class Stepper {
      * inductance rings with junction capacitance at microamperes; following that takes a thousand steps a cycle and moves
      * no reading by a microvolt.
      */
-    private static final double SCALE_FLOOR_AMPS = 1;
+    private static final double SCALE_FLOOR_AMPS = 0.1;
+    /** Full scale of a device's own state is at least this, whatever its unit. */
+    private static final double SCALE_FLOOR_OWN = 1e-3;
 
     /**
      * Newton's last step [V] a stage, per unit of the accuracy asked of a step. What is left of a junction's current after a
@@ -43,6 +45,10 @@ final class Stepper {
     private final double[] slope;
     private final double[] voltsBefore;
     private final double[] ampsBefore;
+    private final double[] ownScale;
+    private final double[] ownSlope;
+    private final double[] ownSlopeMiddle;
+    private final double[] ownSlopeNext;
     private boolean slopeKnown;
     /**
      * Sensitivities by rows: see {@link StageSlopes}. All states are followed, though only some are perturbed at the start: a
@@ -69,14 +75,19 @@ final class Stepper {
         this.slopeMiddle = new double[layout.slowStates];
         this.voltsBefore = new double[layout.ports];
         this.ampsBefore = new double[layout.ports];
+        this.ownScale = new double[layout.deviceStates];
+        this.ownSlope = new double[layout.deviceStates];
+        this.ownSlopeMiddle = new double[layout.deviceStates];
+        this.ownSlopeNext = new double[layout.deviceStates];
         this.carriedStates = new int[layout.slowStates];
         for (int s = 0; s < carriedStates.length; s++) {
             carriedStates[s] = s;
         }
     }
 
-    /** Sets how well the stages are solved, from the local accuracy asked of the steps. */
+    /** Sets how well the stages are solved, from the local accuracy asked of the steps; full scales of own states start anew. */
     void accuracy(double ratio) {
+        java.util.Arrays.fill(ownScale, 0);
         stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
     }
 
@@ -99,6 +110,9 @@ final class Stepper {
     void ageScale() {
         for (int s = 0; s < scale.length; s++) {
             scale[s] *= 0.7;
+        }
+        for (int s = 0; s < ownScale.length; s++) {
+            ownScale[s] *= 0.7;
         }
     }
 
@@ -196,6 +210,7 @@ final class Stepper {
             stage.input[s] = x[s] + Sdirk.EXTRAPOLATION * dx;
         }
         for (int s = 0; s < own.length; s++) {
+            ownSlopeMiddle[s] = (stage.ownEnd[s] - own[s]) * perSecond;
             stage.ownStart[s] = own[s] + Sdirk.EXTRAPOLATION * (stage.ownEnd[s] - own[s]);
         }
         if (!solveStage(reduction, start + h)) {
@@ -209,6 +224,9 @@ final class Stepper {
         }
         for (int s = 0; s < slopeNext.length; s++) {
             slopeNext[s] = (stage.out[s] - stage.input[s]) * perSecond;
+        }
+        for (int s = 0; s < own.length; s++) {
+            ownSlopeNext[s] = (stage.ownEnd[s] - stage.ownStart[s]) * perSecond;
         }
         System.arraycopy(stage.out, 0, xNext, 0, x.length);
         System.arraycopy(stage.ownEnd, 0, ownNext, 0, own.length);
@@ -248,15 +266,19 @@ final class Stepper {
         System.arraycopy(xNext, 0, x, 0, x.length);
         System.arraycopy(ownNext, 0, own, 0, own.length);
         System.arraycopy(slopeNext, 0, slope, 0, slope.length);
+        System.arraycopy(ownSlopeNext, 0, ownSlope, 0, ownSlope.length);
         slopeKnown = true;
         for (int s = 0; s < x.length; s++) {
             scale[s] = Math.max(scale[s], Math.abs(x[s]));
         }
+        for (int s = 0; s < own.length; s++) {
+            ownScale[s] = Math.max(ownScale[s], Math.abs(own[s]));
+        }
     }
 
     /**
-     * Error of the attempted step as a ratio of each slow state's full scale, the largest: the error constant times h³
-     * times the third derivative, from the slopes before, in the middle and at the end of the step.
+     * Error of the attempted step, the largest: of slow states and of devices' own as a ratio of full scale, the error
+     * constant times h³ times the third derivative, from the slopes before, in the middle and at the end of the step.
      */
     double error(int level) {
         if (!slopeKnown) {
@@ -265,13 +287,19 @@ final class Stepper {
         double h = reductions.grainSeconds() * Math.scalb(1.0, level);
         double most = 0;
         for (int s = 0; s < slope.length; s++) {
-            double late = (slopeNext[s] - slopeMiddle[s]) / (1 - Sdirk.GAMMA);
-            double early = (slopeMiddle[s] - slope[s]) / Sdirk.GAMMA;
-            double third = 2 * (late - early) * h;
             double floor = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
             double full = Math.max(floor, Math.max(scale[s], Math.abs(xNext[s])));
-            most = Math.max(most, Math.abs(third) / full);
+            most = Math.max(most, bend(slope[s], slopeMiddle[s], slopeNext[s]) * h / full);
+        }
+        for (int s = 0; s < own.length; s++) {
+            double full = Math.max(SCALE_FLOOR_OWN, Math.max(ownScale[s], Math.abs(ownNext[s])));
+            most = Math.max(most, bend(ownSlope[s], ownSlopeMiddle[s], ownSlopeNext[s]) * h / full);
         }
         return Sdirk.ERROR_CONSTANT * most;
+    }
+
+    /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step; its magnitude. */
+    private static double bend(double start, double middle, double end) {
+        return 2 * Math.abs((end - middle) / (1 - Sdirk.GAMMA) - (middle - start) / Sdirk.GAMMA);
     }
 }

@@ -38,27 +38,31 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The converged value is that of steps a thousandth as wrong as usual and sixteen times as many at least; how far that
  * may be off itself is told from steps a hundredth as wrong. Errors are parts of the converged value; where that is close to
- * zero, of a hundredth of the waveform's largest magnitude, of 1 mV or of 1 mA, whichever is the most: what is asked for is
- * then a fiftieth of the last of 4000 counts. Highest and lowest are told as parts of the larger of the two.
+ * zero, of a hundredth of the waveform's largest magnitude, of 0.1 V or of 1 mA, whichever is the most: what is asked for
+ * is then half of the last digit of a 4000-count meter's 400.0 mV and 4.000 mA ranges. Highest and lowest are told as parts
+ * of the larger of the two.
  */
 public final class Accuracy {
     /** What the project asks for. */
     private static final double ASKED = 5e-4;
-    /** Suppositions to a circuit. */
+    /** Suppositions to an arrangement where no other number is asked for. */
     private static final int SUPPOSITIONS = 10;
 
     /** A state that takes longer is told as not solved [s]. */
     private static final double PATIENCE_SECONDS = 20;
 
     private static final double FLOOR_OF_PEAK = 1e-2;
-    private static final double FLOOR_SI = 1e-3;
+    private static final double FLOOR_VOLTS = 0.1;
+    private static final double FLOOR_AMPS = 1e-3;
     /** How many of the worst are named. */
     private static final int NAMED = 6;
 
     private final List<Tally> tallies;
+    private final int suppositions;
     private int cases;
 
-    private Accuracy(List<Setting> settings) {
+    private Accuracy(int suppositions, List<Setting> settings) {
+        this.suppositions = suppositions;
         this.tallies = settings.stream().map(Tally::new).toList();
     }
 
@@ -129,7 +133,8 @@ public final class Accuracy {
                 for (Kind kind : Kind.values()) {
                     double got = kind.of(traces.get(k).wave());
                     double wanted = kind.of(right);
-                    double floor = Math.max(kind.isPeak() ? peak : FLOOR_OF_PEAK * peak, FLOOR_SI);
+                    double digits = traces.get(k).name().startsWith("V") ? FLOOR_VOLTS : FLOOR_AMPS;
+                    double floor = Math.max(kind.isPeak() ? peak : FLOOR_OF_PEAK * peak, digits);
                     double full = Math.max(Math.abs(wanted), floor);
                     String at = where + ", " + traces.get(k).name();
                     misses.add(new Miss(kind, at, got, wanted, Math.abs(got - wanted) / full));
@@ -173,19 +178,19 @@ public final class Accuracy {
     /**
      * Prints the tables.
      *
-     * @param arguments the folder of circuits, {@code circuits} where none is named; then settings to try, each local
-     *     accuracy and fewest steps as {@code 1e-5/256}
+     * @param arguments the folder of circuits, {@code circuits} where none is named; then the number of
+     *     suppositions to an arrangement; then settings to try, each local accuracy and fewest steps as {@code 1e-5/256}
      */
     public static void main(String[] arguments) throws IOException, UnfitSupposition, UnfitArrangement {
         PeriodicSettings usual = PeriodicSettings.mains(60);
         List<Setting> settings = new ArrayList<>();
         settings.add(new Setting(usual.accuracy() / 100, 8 * usual.fewestSteps()));
         settings.add(new Setting(usual.accuracy(), usual.fewestSteps()));
-        for (int k = 1; k < arguments.length; k++) {
+        for (int k = 2; k < arguments.length; k++) {
             String[] two = arguments[k].split("/", -1);
             settings.add(new Setting(Double.parseDouble(two[0]), Integer.parseInt(two[1])));
         }
-        Accuracy study = new Accuracy(settings);
+        Accuracy study = new Accuracy(arguments.length < 2 ? SUPPOSITIONS : Integer.parseInt(arguments[1]), settings);
         try (Stream<Path> found = Files.list(Path.of(arguments.length == 0 ? "circuits" : arguments[0]))) {
             for (Path file :
                     found.filter(p -> p.toString().endsWith(".yaml")).sorted().toList()) {
@@ -216,8 +221,8 @@ public final class Accuracy {
             Arrangement arrangement = arrangements.get(k);
             one(circuit, arrangement, "healthy");
             // other failures in each arrangement
-            for (int j = 0; j < SUPPOSITIONS; j++) {
-                int at = (int) ((j + (k + 0.5) / arrangements.size()) * forms.size() / SUPPOSITIONS);
+            for (int j = 0; j < suppositions; j++) {
+                int at = (int) ((j + (k + 0.5) / arrangements.size()) * forms.size() / suppositions);
                 FaultForm form = forms.get(at);
                 Circuit supposed = Catalogue.apply(circuit, new Supposition(List.of(form.usual())));
                 one(supposed, arrangement, form.target() + "=" + form.mode().compact());
