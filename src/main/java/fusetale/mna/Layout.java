@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which unknown, state, source and port each element of a network owns, and how the elements stamp into the nodal equations
@@ -29,6 +30,8 @@ final class Layout {
     final int[] portState;
     final Map<String, Integer> branches = new HashMap<>();
     final Map<String, Element> elements = new HashMap<>();
+    /** Worked out when first asked for; immutable, so that threads may race for it. */
+    private @Nullable SparsePattern pattern;
 
     /**
      * A state. Capacitors have a branch of −1; windings are unknown {@code branch} and couple to {@code with}.
@@ -173,24 +176,42 @@ final class Layout {
     }
 
     /**
-     * The matrix of the nodal equations at one implicit stage.
-     *
-     * @param perSecond 1/(γh) [1/s]; 0 for the state at rest
-     * @return row-major, unknowns × unknowns
+     * The matrix of the nodal equations at one implicit stage, G + C·perSecond with perSecond = 1/(γh) [1/s], 0 for the state
+     * at rest.
      */
-    double[] matrix(double perSecond) {
+    SparsePattern pattern() {
+        SparsePattern known = pattern;
+        if (known == null) {
+            known = new SparsePattern(conductances(), storage(), unknowns);
+            pattern = known;
+        }
+        return known;
+    }
+
+    /** G: row-major, unknowns × unknowns. */
+    double[] conductances() {
         double[] a = new double[unknowns * unknowns];
         for (Element e : network.elements()) {
             stamp(a, e);
         }
         for (StateCell cell : cells) {
-            if (cell.branch() < 0) {
-                conductance(a, cell.one(), cell.two(), cell.farads() * perSecond);
-            } else {
+            if (cell.branch() >= 0) {
                 incidence(a, cell.one(), cell.two(), cell.branch());
+            }
+        }
+        return a;
+    }
+
+    /** C: row-major, unknowns × unknowns. */
+    private double[] storage() {
+        double[] a = new double[unknowns * unknowns];
+        for (StateCell cell : cells) {
+            if (cell.branch() < 0) {
+                conductance(a, cell.one(), cell.two(), cell.farads());
+            } else {
                 for (int k = 0; k < cell.with().size(); k++) {
                     int column = cells.get(cell.with().get(k)).branch();
-                    a[cell.branch() * unknowns + column] -= cell.henries().get(k) * perSecond;
+                    a[cell.branch() * unknowns + column] -= cell.henries().get(k);
                 }
             }
         }

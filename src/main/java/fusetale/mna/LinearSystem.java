@@ -1,16 +1,14 @@
 package fusetale.mna;
 
-import java.util.BitSet;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.sparse.csc.decomposition.lu.LuUpLooking_DSCC;
-import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 
 /**
  * A square system, factored once and solved for many right sides. The one class that talks to EJML: its sparse LU with
  * partial pivoting, since nodal equations have four or five entries a row however large the machine.
  *
- * <p>Unknowns are put in order of fewest neighbours first (Tinney and Walker, Proc. IEEE 55(11), 1801-1809, 1967), and rows
- * and columns are scaled to unit size by powers of two, so that micro-siemens beside mega-siemens do no harm. EJML's own
+ * <p>Unknowns are in the order of a {@link SparsePattern}, and rows and columns are scaled to unit size by powers of two, so
+ * that micro-siemens beside mega-siemens do no harm. EJML's own
  * verdict is not used: its LU answers "solved" for exactly singular matrices, and its quality figure is a product over all
  * pivots that underflows for systems of a hundred unknowns; the smallest pivot of the scaled matrix is looked at instead.
  */
@@ -23,7 +21,6 @@ final class LinearSystem {
     private final double[] rowScale;
     private final double[] columnScale;
     private final LuUpLooking_DSCC lu;
-    private final double[] work;
 
     private LinearSystem(int[] order, double[] rowScale, double[] columnScale, LuUpLooking_DSCC lu) {
         this.size = order.length;
@@ -31,7 +28,6 @@ final class LinearSystem {
         this.rowScale = rowScale;
         this.columnScale = columnScale;
         this.lu = lu;
-        this.work = new double[size];
     }
 
     /** What factoring found: a system ready to solve, or the unknown at which it broke down. */
@@ -44,28 +40,54 @@ final class LinearSystem {
     /**
      * Factors a matrix.
      *
-     * @param matrix row-major, size × size. Modified.
+     * @param matrix row-major, size × size. Not modified.
      */
     static Factored factor(double[] matrix, int size) {
-        double[] rowScale = new double[size];
-        double[] columnScale = new double[size];
-        int strange = firstNotFinite(matrix);
-        if (strange >= 0) {
-            LinearSystem none = new LinearSystem(new int[size], rowScale, columnScale, new LuUpLooking_DSCC(null));
-            return new Factored(none, strange / size);
-        }
-        scale(matrix, size, rowScale, columnScale);
-        int[] order = fewestNeighboursFirst(matrix, size);
-        LuUpLooking_DSCC lu = new LuUpLooking_DSCC(null);
-        boolean whole = lu.decompose(sparse(matrix, size, order));
-        LinearSystem system = new LinearSystem(order, rowScale, columnScale, lu);
-        return new Factored(system, whole ? weakest(lu.getU(), order) : order[size - 1]);
+        return factor(new SparsePattern(matrix, new double[matrix.length], size), 0);
     }
 
-    private static int firstNotFinite(double[] matrix) {
-        for (int k = 0; k < matrix.length; k++) {
-            if (!Double.isFinite(matrix[k])) {
-                return k;
+    /** Factors G + C·perSecond. */
+    static Factored factor(SparsePattern pattern, double perSecond) {
+        int size = pattern.size;
+        double[] values = pattern.values(perSecond);
+        double[] rowScale = new double[size];
+        double[] columnScale = new double[size];
+        int strange = scale(pattern, values, rowScale, columnScale);
+        LuUpLooking_DSCC lu = new LuUpLooking_DSCC(null);
+        LinearSystem system = new LinearSystem(pattern.order, rowScale, columnScale, lu);
+        if (strange >= 0) {
+            return new Factored(system, pattern.order[strange]);
+        }
+        DMatrixSparseCSC m = new DMatrixSparseCSC(size, size, 0);
+        m.col_idx = pattern.columnStart.clone();
+        m.nz_rows = pattern.rows.clone();
+        m.nz_values = values;
+        m.nz_length = values.length;
+        m.indicesSorted = true;
+        boolean whole = lu.decompose(m);
+        return new Factored(system, whole ? weakest(lu.getU(), pattern.order) : pattern.order[size - 1]);
+    }
+
+    /** Scales in place; the first row with a value that is not finite, −1 where there is none. */
+    private static int scale(SparsePattern pattern, double[] values, double[] rowScale, double[] columnScale) {
+        for (int k = 0; k < values.length; k++) {
+            if (!Double.isFinite(values[k])) {
+                return pattern.rows[k];
+            }
+            rowScale[pattern.rows[k]] = Math.max(rowScale[pattern.rows[k]], Math.abs(values[k]));
+        }
+        for (int r = 0; r < rowScale.length; r++) {
+            rowScale[r] = powerOfTwoNear(rowScale[r]);
+        }
+        for (int c = 0; c < columnScale.length; c++) {
+            double most = 0;
+            for (int k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
+                values[k] *= rowScale[pattern.rows[k]];
+                most = Math.max(most, Math.abs(values[k]));
+            }
+            columnScale[c] = powerOfTwoNear(most);
+            for (int k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
+                values[k] *= columnScale[c];
             }
         }
         return -1;
@@ -86,104 +108,45 @@ final class LinearSystem {
     }
 
     /**
-     * Solves for one right side in place. Not for two threads at once.
+     * Solves for one right side in place. Several threads may do so at once.
      *
      * @param b right side in, solution out. Modified.
      */
     void solve(double[] b) {
         int[] rowOf = lu.getPinv();
+        double[] work = new double[size];
         for (int k = 0; k < size; k++) {
-            int unknown = order[k];
-            work[rowOf[k]] = b[unknown] * rowScale[unknown];
+            work[rowOf[k]] = b[order[k]] * rowScale[k];
         }
-        TriangularSolver_DSCC.solveL(lu.getL(), work);
-        TriangularSolver_DSCC.solveU(lu.getU(), work);
+        lower(lu.getL(), work);
+        upper(lu.getU(), work);
         for (int k = 0; k < size; k++) {
-            int unknown = order[k];
-            b[unknown] = work[k] * columnScale[unknown];
+            b[order[k]] = work[k] * columnScale[k];
         }
     }
 
-    private static DMatrixSparseCSC sparse(double[] a, int n, int[] order) {
-        int entries = 0;
-        for (double value : a) {
-            entries += value != 0 ? 1 : 0;
-        }
-        DMatrixSparseCSC m = new DMatrixSparseCSC(n, n, entries);
-        int at = 0;
-        for (int c = 0; c < n; c++) {
-            m.col_idx[c] = at;
-            for (int r = 0; r < n; r++) {
-                double value = a[order[r] * n + order[c]];
-                if (value != 0) {
-                    m.nz_rows[at] = r;
-                    m.nz_values[at++] = value;
+    /** A unit of one input leaves most of the columns untouched: they are passed over. The diagonal comes first and is 1. */
+    private static void lower(DMatrixSparseCSC l, double[] x) {
+        for (int c = 0; c < l.numCols; c++) {
+            double value = x[c];
+            if (value != 0) {
+                for (int k = l.col_idx[c] + 1; k < l.col_idx[c + 1]; k++) {
+                    x[l.nz_rows[k]] -= l.nz_values[k] * value;
                 }
             }
         }
-        m.col_idx[n] = at;
-        m.nz_length = at;
-        m.indicesSorted = true;
-        return m;
     }
 
-    private static int[] fewestNeighboursFirst(double[] a, int n) {
-        BitSet[] neighbours = new BitSet[n];
-        for (int r = 0; r < n; r++) {
-            neighbours[r] = new BitSet(n);
-        }
-        for (int r = 0; r < n; r++) {
-            for (int c = 0; c < n; c++) {
-                if (r != c && a[r * n + c] != 0) {
-                    neighbours[r].set(c);
-                    neighbours[c].set(r);
+    /** The diagonal comes last. */
+    private static void upper(DMatrixSparseCSC u, double[] x) {
+        for (int c = u.numCols - 1; c >= 0; c--) {
+            if (x[c] != 0) {
+                int diagonal = u.col_idx[c + 1] - 1;
+                double value = x[c] / u.nz_values[diagonal];
+                x[c] = value;
+                for (int k = u.col_idx[c]; k < diagonal; k++) {
+                    x[u.nz_rows[k]] -= u.nz_values[k] * value;
                 }
-            }
-        }
-        int[] order = new int[n];
-        BitSet left = new BitSet(n);
-        left.set(0, n);
-        for (int k = 0; k < n; k++) {
-            int best = left.nextSetBit(0);
-            int fewest = Integer.MAX_VALUE;
-            for (int r = best; r >= 0; r = left.nextSetBit(r + 1)) {
-                int degree = neighbours[r].cardinality();
-                if (degree < fewest) {
-                    fewest = degree;
-                    best = r;
-                }
-            }
-            order[k] = best;
-            left.clear(best);
-            BitSet around = neighbours[best];
-            for (int r = around.nextSetBit(0); r >= 0; r = around.nextSetBit(r + 1)) {
-                neighbours[r].or(around);
-                neighbours[r].clear(r);
-                neighbours[r].clear(best);
-            }
-        }
-        return order;
-    }
-
-    private static void scale(double[] a, int n, double[] rowScale, double[] columnScale) {
-        for (int r = 0; r < n; r++) {
-            double most = 0;
-            for (int c = 0; c < n; c++) {
-                most = Math.max(most, Math.abs(a[r * n + c]));
-            }
-            rowScale[r] = powerOfTwoNear(most);
-            for (int c = 0; c < n; c++) {
-                a[r * n + c] *= rowScale[r];
-            }
-        }
-        for (int c = 0; c < n; c++) {
-            double most = 0;
-            for (int r = 0; r < n; r++) {
-                most = Math.max(most, Math.abs(a[r * n + c]));
-            }
-            columnScale[c] = powerOfTwoNear(most);
-            for (int r = 0; r < n; r++) {
-                a[r * n + c] *= columnScale[c];
             }
         }
     }

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Reduction {
     /** Least that may be left of 1 by a rank-one update, which then keeps ten digits. */
     private static final double LEAST_LEFT = 1e-6;
+    /** A change that lowers a resistance by more than this leaves the rounding of the large voltages that were there. */
+    private static final double MOST_LEFT = 1e4;
 
     final Layout layout;
     final int inputs;
@@ -157,7 +159,7 @@ final class Reduction {
     /** Factors and reduces; the reason where the matrix is singular. */
     static Solved<Reduction> of(Layout layout, int slot, double stageSeconds) {
         double perSecond = 1 / stageSeconds;
-        LinearSystem.Factored factored = LinearSystem.factor(layout.matrix(perSecond), layout.unknowns);
+        LinearSystem.Factored factored = LinearSystem.factor(layout.pattern(), perSecond);
         if (!factored.ok()) {
             String name = layout.unknownName(factored.brokenUnknown());
             return new Solved.Failed<>(new NotSolved(
@@ -221,7 +223,7 @@ final class Reduction {
         }
         for (Norton change : changes) {
             Laid across = new Laid(now, change);
-            if (!(Math.abs(across.left()) > LEAST_LEFT)) {
+            if (!(Math.abs(across.left()) > LEAST_LEFT && Math.abs(across.left()) < MOST_LEFT)) {
                 return null;
             }
             double[][] updated = new double[inputs][];
@@ -236,9 +238,7 @@ final class Reduction {
 
     private void solve(double[] b) {
         if (laid == null) {
-            synchronized (system) {
-                system.solve(b);
-            }
+            system.solve(b);
         } else {
             laid.over.solve(b);
             laid.correct(b);

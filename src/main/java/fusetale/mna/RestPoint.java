@@ -54,7 +54,7 @@ final class RestPoint implements OperatingPoint {
         for (int p = 0; p < layout.ports; p++) {
             Layout.nodes(right, layout.portOne[p], layout.portTwo[p], -input[nx + layout.sources.size() + p]);
         }
-        double[] a = layout.matrix(0);
+        double[] a = layout.conductances();
         double most = 0;
         for (int r = 0; r < layout.nodeCount; r++) {
             double sum = -right[r];
