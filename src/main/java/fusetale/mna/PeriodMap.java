@@ -15,6 +15,11 @@ final class PeriodMap {
     /** A junction whose voltage repeats no better than this is taken into the shooting when it is widened. */
     private static final double WIDENED_RATIO = 1e-6;
 
+    /**
+     * Full scale [V or A] of a linear state is at least this: of a capacitor that a short keeps at microvolts a cycle repeats
+     * no better than its stages are solved.
+     */
+    private static final double LEAST_FULL_SCALE = 0.02;
     /** What a bounded own state may change by in one step, as a part of itself. */
     private static final double MOST_OWN_CHANGE = 0.4;
 
@@ -204,7 +209,7 @@ final class PeriodMap {
         double[] full = new double[stepper.carried()];
         for (int k = 0; k < full.length; k++) {
             full[k] = k < carried.length
-                    ? Math.max(1e-3, stepper.scale[carried[k]])
+                    ? Math.max(LEAST_FULL_SCALE, stepper.scale[carried[k]])
                     : Math.max(1, Math.abs(start.own[k - carried.length]));
         }
         return full;
