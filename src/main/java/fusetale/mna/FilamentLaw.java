@@ -21,7 +21,7 @@ public final class FilamentLaw implements PortLaw {
     /** Below this [K], which no filament reaches, the resistance stays: a solver may ask. */
     private static final double FLOOR_KELVIN = 100;
 
-    private static final double REACH_RATIO = 0.1;
+    private static final double REACH_RATIO = 0.01;
     /** Coefficients of the series below are those of the exponent 1.2; its next term is under the last bit here. */
     private static final double SERIES_RATIO = 0.01;
 
@@ -147,7 +147,7 @@ public final class FilamentLaw implements PortLaw {
         at.ampsByStart[0] = ampsByKelvin * kelvinByStart;
     }
 
-    /** A filament's resistance and heat change by little within a tenth of its rated voltage. */
+    /** A filament's resistance and heat change by little within a hundredth of its rated voltage. */
     @Override
     public double reachVolts(PortPoint at, int port) {
         return Math.abs(at.siemens[0]) * ratedVolts * REACH_RATIO / (Math.abs(at.siemens[0]) + baselineSiemens);

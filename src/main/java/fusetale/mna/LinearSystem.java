@@ -54,9 +54,8 @@ final class LinearSystem {
         double[] columnScale = new double[size];
         int strange = scale(pattern, values, rowScale, columnScale);
         LuUpLooking_DSCC lu = new LuUpLooking_DSCC(null);
-        LinearSystem system = new LinearSystem(pattern.order, rowScale, columnScale, lu);
         if (strange >= 0) {
-            return new Factored(system, pattern.order[strange]);
+            return new Factored(new LinearSystem(pattern.order, rowScale, columnScale, lu), pattern.order[strange]);
         }
         DMatrixSparseCSC m = new DMatrixSparseCSC(size, size, 0);
         m.col_idx = pattern.columnStart.clone();
@@ -65,6 +64,8 @@ final class LinearSystem {
         m.nz_length = values.length;
         m.indicesSorted = true;
         boolean whole = lu.decompose(m);
+        // made when all is done: what is final in it may be read by any thread
+        LinearSystem system = new LinearSystem(pattern.order, rowScale, columnScale, lu);
         return new Factored(system, whole ? weakest(lu.getU(), pattern.order) : pattern.order[size - 1]);
     }
 

@@ -15,7 +15,7 @@ final class Reduction {
     /** Least that may be left of 1 by a rank-one update, which then keeps ten digits. */
     private static final double LEAST_LEFT = 1e-6;
     /** A change that lowers a resistance by more than this leaves the rounding of the large voltages that were there. */
-    private static final double MOST_LEFT = 1e4;
+    private static final double MOST_LEFT = 1e3;
 
     final Layout layout;
     final int inputs;

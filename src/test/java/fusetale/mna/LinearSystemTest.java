@@ -3,7 +3,9 @@ package fusetale.mna;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The wrapper of EJML: known systems, and the traps it must not fall into. */
@@ -90,5 +92,69 @@ class LinearSystemTest {
             DensePivoting.solve(byColumn, n, pivots, b);
             assertThat(b).containsExactly(expected, within(1e-9));
         }
+    }
+
+    /** Reference: the same system, factored from its dense matrix. */
+    @Test
+    void patternAtAnyStepSizeSolvesWhatTheDenseMatrixSolves() {
+        Random random = new Random(99);
+        int n = 30;
+        double[] g = new double[n * n];
+        double[] c = new double[n * n];
+        for (int k = 0; k < 150; k++) {
+            g[random.nextInt(n * n)] = random.nextGaussian();
+            c[random.nextInt(n * n)] = 1e-6 * random.nextGaussian();
+        }
+        for (int k = 0; k < n; k++) {
+            g[k * n + k] += 10;
+        }
+        SparsePattern pattern = new SparsePattern(g, c, n);
+        for (double perSecond : new double[] {0, 1e3, 1e5}) {
+            double[] dense = new double[n * n];
+            double[] right = new double[n];
+            for (int k = 0; k < dense.length; k++) {
+                dense[k] = g[k] + c[k] * perSecond;
+            }
+            right[3] = 1;
+            double[] solved = right.clone();
+            LinearSystem.factor(pattern, perSecond).system().solve(solved);
+            assertThat(solved).containsExactly(solve(dense, right), within(1e-12));
+        }
+    }
+
+    @Test
+    void notANumberInThePartThatGoesWithTheStepIsTold() {
+        SparsePattern pattern = new SparsePattern(new double[] {1, 0, 0, 1}, new double[] {0, 0, 0, Double.NaN}, 2);
+        assertThat(LinearSystem.factor(pattern, 1).brokenUnknown()).isEqualTo(1);
+    }
+
+    /** Reference: one thread's answers, bit for bit. */
+    @Test
+    void severalThreadsMaySolveAtOnce() {
+        int n = 40;
+        double[] a = new double[n * n];
+        Random random = new Random(7);
+        for (int k = 0; k < n; k++) {
+            a[k * n + k] = 5;
+            a[k * n + random.nextInt(n)] += 1;
+            a[random.nextInt(n) * n + k] += 1;
+        }
+        LinearSystem system = LinearSystem.factor(a, n).system();
+        List<double[]> alone =
+                IntStream.range(0, n).mapToObj(k -> unit(system, n, k)).toList();
+        List<double[]> together = IntStream.range(0, 2000)
+                .parallel()
+                .mapToObj(k -> unit(system, n, k % n))
+                .toList();
+        for (int k = 0; k < together.size(); k++) {
+            assertThat(together.get(k)).isEqualTo(alone.get(k % n));
+        }
+    }
+
+    private static double[] unit(LinearSystem system, int n, int k) {
+        double[] b = new double[n];
+        b[k] = 1;
+        system.solve(b);
+        return b;
     }
 }

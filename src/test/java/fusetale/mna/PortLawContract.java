@@ -66,4 +66,28 @@ abstract class PortLawContract {
             }
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void withinItsReachNoSlopeMoreThanDoubles(Case c) {
+        int n = c.law().ports();
+        for (double[] volts : c.volts()) {
+            PortPoint here = at(c.law(), volts);
+            double largest = Arrays.stream(here.siemens).map(Math::abs).max().orElseThrow();
+            for (int way = 0; way < 1 << n; way++) {
+                double[] there = volts.clone();
+                for (int k = 0; k < n; k++) {
+                    there[k] += c.law().reachVolts(here, k) * ((way >> k & 1) == 0 ? 1 : -1);
+                }
+                double most = Arrays.stream(at(c.law(), there).siemens)
+                        .map(Math::abs)
+                        .max()
+                        .orElseThrow();
+                // exp(-40) of a slope is what a law may leave out
+                assertThat(most)
+                        .as("slopes %s from %s", Arrays.toString(there), Arrays.toString(volts))
+                        .isLessThanOrEqualTo(2.0001 * largest + 1e-15);
+            }
+        }
+    }
 }
