@@ -8,6 +8,10 @@ import org.jspecify.annotations.Nullable;
  * devices. Buffers are made once for all ports and used again; one thread.
  */
 final class AwakePorts {
+    /** Up to so many ports a plain elimination is quicker than looking for blocks. */
+    private static final int FEW_PORTS = 16;
+    /** A resistance between two ports that is less than this part of their own is none. */
+    private static final double FELT = 1e-9;
     /** A step along the tangent may be this part of a law's reach. */
     private static final double STRAIGHT = 0.01;
 
@@ -34,6 +38,11 @@ final class AwakePorts {
     /** Resistances between the awake ports, column-major, and from which reduction and for whom they were gathered. */
     private final double[] ohms;
 
+    /** The same where ports of different blocks do not see each other. */
+    private final double[] felt;
+    /** By device: how many awake ports see it. */
+    private final int[] neighbours;
+
     private @Nullable Reduction gatheredFrom;
     private int gatheredTurn = -1;
 
@@ -49,6 +58,8 @@ final class AwakePorts {
         this.matrix = new double[layout.ports * layout.ports];
         this.pivots = new int[layout.ports];
         this.current = new double[layout.ports];
+        this.felt = new double[layout.ports * layout.ports];
+        this.neighbours = new int[points.length];
         this.ohms = new double[layout.ports * layout.ports];
     }
 
@@ -62,26 +73,68 @@ final class AwakePorts {
         if (gatheredFrom == reduction && gatheredTurn == turn) {
             return;
         }
-        ports = 0;
         devices = 0;
         for (int d = 0; d < points.length; d++) {
             if (awake[d]) {
                 device[devices++] = d;
-                int first = values.firstPort[d];
-                for (int k = 0; k < points[d].amps.length; k++) {
-                    port[ports++] = first + k;
-                }
             }
+        }
+        listPorts();
+        if (ports > FEW_PORTS) {
+            fewestNeighboursFirst(reduction);
+            listPorts();
         }
         for (int c = 0; c < ports; c++) {
             double[] column = reduction.columns[values.firstPortInput + port[c]];
             for (int r = 0; r < ports; r++) {
-                ohms[c * ports + r] = column[reduction.portRow[port[r]]];
+                double z = column[reduction.portRow[port[r]]];
+                ohms[c * ports + r] = z;
+                felt[c * ports + r] = ports > FEW_PORTS && !isFelt(reduction, z, port[r], port[c]) ? 0 : z;
             }
         }
         gatheredFrom = reduction;
         gatheredTurn = turn;
         factored = false;
+    }
+
+    private void listPorts() {
+        ports = 0;
+        for (int a = 0; a < devices; a++) {
+            int first = values.firstPort[device[a]];
+            for (int k = 0; k < points[device[a]].amps.length; k++) {
+                port[ports++] = first + k;
+            }
+        }
+    }
+
+    /** Whether two ports are of one block: what is less is left out of the slopes, not of the equations. */
+    private static boolean isFelt(Reduction reduction, double ohms, int one, int two) {
+        double least = Math.min(Math.abs(reduction.ownOhms[one]), Math.abs(reduction.ownOhms[two]));
+        return Math.abs(ohms) > FELT * least;
+    }
+
+    /**
+     * Puts devices that see few others first: then the blocks of a machine (drivers behind a rail's capacitor) are eliminated
+     * each for itself, and zeros between them stay zeros.
+     */
+    private void fewestNeighboursFirst(Reduction reduction) {
+        for (int a = 0; a < devices; a++) {
+            int seen = 0;
+            int p = values.firstPort[device[a]];
+            double[] column = reduction.columns[values.firstPortInput + p];
+            for (int r = 0; r < ports; r++) {
+                seen += isFelt(reduction, column[reduction.portRow[port[r]]], port[r], p) ? 1 : 0;
+            }
+            neighbours[device[a]] = seen;
+        }
+        for (int a = 1; a < devices; a++) {
+            int d = device[a];
+            int at = a;
+            for (; at > 0 && neighbours[device[at - 1]] > neighbours[d]; at--) {
+                device[at] = device[at - 1];
+            }
+            device[at] = d;
+        }
     }
 
     /**
@@ -201,26 +254,26 @@ final class AwakePorts {
             int size = at.amps.length;
             System.arraycopy(at.siemens, 0, siemens, kept, size * size);
             kept += size * size;
-            if (size == 1) {
-                double g = at.siemens[0];
-                for (int r = 0; r < n; r++) {
-                    matrix[c * n + r] = -ohms[c * n + r] * g;
-                }
-            } else {
-                for (int j = 0; j < size; j++) {
-                    for (int r = 0; r < n; r++) {
-                        double sum = 0;
-                        for (int k = 0; k < size; k++) {
-                            sum += ohms[(c + k) * n + r] * at.siemens[k * size + j];
-                        }
-                        matrix[(c + j) * n + r] = -sum;
-                    }
+            for (int j = 0; j < size; j++) {
+                int to = (c + j) * n;
+                Arrays.fill(matrix, to, to + n, 0);
+                for (int k = 0; k < size; k++) {
+                    subtract(to, (c + k) * n, n, at.siemens[k * size + j]);
                 }
             }
             c += size;
         }
         for (int r = 0; r < n; r++) {
             matrix[r * n + r] += 1;
+        }
+    }
+
+    /** Takes a column of resistances times a slope off a column of the matrix. */
+    private void subtract(int to, int from, int n, double slope) {
+        if (slope != 0) {
+            for (int r = 0; r < n; r++) {
+                matrix[to + r] -= felt[from + r] * slope;
+            }
         }
     }
 }

@@ -31,6 +31,7 @@ final class Reduction {
     /** What each port's voltage rises by per ampere of its own current [ohm]: 0 or less, the current flowing out. */
     final double[] ownOhms;
 
+    private final @Nullable Blocks blocks;
     private @Nullable Felt felt;
     /** {@code full[input][unknown]}. */
     private final double[][] full;
@@ -60,6 +61,7 @@ final class Reduction {
         }
         this.ownOhms = new double[layout.ports];
         this.firstPortInput = layout.states + layout.sources.size();
+        this.blocks = Blocks.of(columns, outputs);
         for (int p = 0; p < layout.ports; p++) {
             ownOhms[p] = columns[firstPortInput + p][portRow[p]];
         }
@@ -78,6 +80,13 @@ final class Reduction {
     /** Adds to {@code out} what the first {@code count} inputs do; four columns at a time, for the traffic. Modified. */
     private void add(double[] input, int count, double[] out) {
         int j = 0;
+        if (blocks != null) {
+            for (; j < count; j++) {
+                if (input[j] != 0) {
+                    blocks.axpy(out, columns[j], input[j], j);
+                }
+            }
+        }
         for (; j + 3 < count; j += 4) {
             double a = input[j];
             double b = input[j + 1];
@@ -108,8 +117,14 @@ final class Reduction {
 
     /** Adds to {@code out} what a current [A] through a port does. Modified. */
     void addPort(double[] out, int port, double amps) {
-        if (amps != 0) {
-            axpy(out, columns[firstPortInput + port], amps, outputs);
+        if (amps == 0) {
+            return;
+        }
+        int j = firstPortInput + port;
+        if (blocks != null) {
+            blocks.axpy(out, columns[j], amps, j);
+        } else {
+            axpy(out, columns[j], amps, outputs);
         }
     }
 
