@@ -1,7 +1,6 @@
 package fusetale.mna;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +31,7 @@ final class PeriodMap {
 
     private double[] errors = new double[0];
     /** Devices with states of their own, and the mean square voltage [V²] of each port over the last fixed cycle. */
-    private final List<Layout.Device> ownDevices;
+    private final Layout.Device[] ownDevices;
 
     private final double[] squareVolts;
     private int cycles;
@@ -44,7 +43,7 @@ final class PeriodMap {
         this.stopped = stopped;
         this.start = new Keep(stepper);
         this.ownDevices =
-                layout.devices.stream().filter(d -> d.law().states() > 0).toList();
+                layout.devices.stream().filter(d -> d.law().states() > 0).toArray(Layout.Device[]::new);
         this.squareVolts = new double[layout.ports];
     }
 
