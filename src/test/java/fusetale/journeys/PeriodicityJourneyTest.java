@@ -25,10 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** That the periodic states of the machines shipped are what the machines settle to, and as exact as readings need. */
 class PeriodicityJourneyTest {
     private static final PeriodicSettings USUAL = PeriodicSettings.mains(60);
-    /**
-     * A step of a method of second order errs with its third power: a thousandth of the error, ten times the steps; half of
-     * that again, for currents count by how they bend, with the second power.
-     */
+    /** A step of a method of second order errs with its third power: a thousandth of the error, ten times the steps. */
     private static final PeriodicSettings FINE =
             USUAL.withAccuracy(USUAL.accuracy() / 1000).withFewestSteps(8192);
 
