@@ -64,7 +64,7 @@ final class Amounts {
         return new ScalarForm<>(
                 words(unit) + ", " + bounds, pattern(AmountPattern.amount(unit, false)), (text, spot) -> {
                     Quantity quantity = read(text, t -> Notation.parse(t, unit));
-                    refuseOutside(quantity, lowest, highest, bounds);
+                    refuseOutside(quantity, lowest, highest);
                     return quantity;
                 });
     }
@@ -107,7 +107,7 @@ final class Amounts {
         Json json = pattern(AmountPattern.amountWithTolerance(unit, false));
         return new ScalarForm<>(words(unit) + ", " + bounds + TOLERANCE_TOO, json, (text, spot) -> {
             Stated stated = read(text, t -> parseStated(t, unit));
-            refuseOutside(stated.nominal(), lowest, highest, bounds);
+            refuseOutside(stated.nominal(), lowest, highest);
             return stated;
         });
     }
@@ -117,9 +117,9 @@ final class Amounts {
                 + Notation.typed(new Quantity(highest, unit));
     }
 
-    private static void refuseOutside(Quantity quantity, double lowest, double highest, String bounds) throws Unfit {
+    private static void refuseOutside(Quantity quantity, double lowest, double highest) throws Unfit {
         if (!(quantity.si() >= lowest && quantity.si() <= highest)) {
-            throw new Unfit("is out of bounds, " + bounds);
+            throw new Unfit("is out of bounds");
         }
     }
 

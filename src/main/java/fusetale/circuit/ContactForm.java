@@ -24,7 +24,8 @@ final class ContactForm implements Form<ContactForm.Said> {
             v -> new Said(v.name(), v.get(BOARD), v.get(HARNESS), v.find(OHMS)));
 
     /** A contact as the file says it. */
-    record Said(String label, Net board, Net harness, @Nullable Toleranced ohms) {
+    record Said(
+            String label, Net board, Net harness, @Nullable Toleranced ohms) {
         /** With what the connector's model says, or what is usual, where its own resistance is left out. */
         Connector.Contact of(@Nullable ConnectorModel model) {
             Toleranced usual = model == null ? USUAL : model.ohms();

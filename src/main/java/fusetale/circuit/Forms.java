@@ -68,21 +68,21 @@ final class Forms {
     /** A number without unit, within bounds above zero. */
     static Form<Double> number(String words, double lowest, double highest) {
         String bounds = "from " + plain(lowest) + " to " + plain(highest);
-        Json json = Json.of("type", "number").with("minimum", lowest).with("maximum", highest);
+        Json json = Json.of("type", "number").with("minimum", plain(lowest)).with("maximum", plain(highest));
         return new ScalarForm<>(words + ", " + bounds, json, (text, spot) -> {
             if (!PLAIN_NUMBER.matcher(text.text()).matches()) {
                 throw new Unfit("is not a plain number");
             }
             double number = Double.parseDouble(text.text());
             if (!(number >= lowest && number <= highest)) {
-                throw new Unfit("is out of bounds, " + bounds);
+                throw new Unfit("is out of bounds");
             }
             return number;
         });
     }
 
-    private static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    private static BigDecimal plain(double number) {
+        return new BigDecimal(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
     }
 
     /** One of a few words, each standing for a value. */

@@ -89,8 +89,7 @@ final class MachineForms {
             "pins", new NamedForm<>(NameForm.CONTACT, new ContactForm(), false), "contacts: {1: {board, harness}}");
     private static final Key<ConnectorModel> CONNECTOR_MODEL = Key.optional(
             Key.MODEL_NAME,
-            JunctionKinds.modelNamed(
-                    "connectors", library -> library.passives().connectors()),
+            JunctionKinds.modelNamed("connectors", library -> library.passives().connectors()),
             "a name from the part models, section connectors; keys that stand here go before it");
     private static final Form<Connector> CONNECTOR = new Shape<>(
             "a connector",

@@ -37,8 +37,8 @@ final class ModelForms {
             Key.required("ideality", Forms.number("a plain number", 0.5, 5), "N, a plain number");
     private static final Key<Quantity> SERIES =
             Key.required("series resistance", Amounts.within(Unit.OHM, 1e-5, 1e3), "ohmic resistance of the junction");
-    private static final Key<Quantity> JUNCTION =
-            Key.required("junction capacitance", Amounts.within(Unit.FARAD, 1e-14, 1e-6), "capacitance of the junction");
+    private static final Key<Quantity> JUNCTION = Key.required(
+            "junction capacitance", Amounts.within(Unit.FARAD, 1e-14, 1e-6), "capacitance of the junction");
     private static final Key<Quantity> REVERSE =
             Key.required("leakage resistance", Amounts.within(Unit.OHM, 1e3, 1e12), "reverse leakage as a resistance");
 
@@ -50,12 +50,12 @@ final class ModelForms {
 
     private static final Key<TransistorModel.Polarity> POLARITY =
             Key.required("polarity", Forms.choice(polarities()), "which way round");
-    private static final Key<Quantity> TRANSPORT =
-            Key.required("saturation current", Amounts.within(Unit.AMPERE, 1e-18, 1e-6), "transport saturation current IS");
+    private static final Key<Quantity> TRANSPORT = Key.required(
+            "saturation current", Amounts.within(Unit.AMPERE, 1e-18, 1e-6), "transport saturation current IS");
     private static final Key<Double> FORWARD =
             Key.required("forward gain", Forms.number("a plain number such as 100", 1, 1e5), "current gain forward");
-    private static final Key<Double> BACKWARD =
-            Key.required("reverse gain", Forms.number("a plain number such as 2", 0.01, 1e4), "current gain in reverse");
+    private static final Key<Double> BACKWARD = Key.required(
+            "reverse gain", Forms.number("a plain number such as 2", 0.01, 1e4), "current gain in reverse");
     private static final Key<Quantity> EARLY =
             Key.required("early voltage", Amounts.within(Unit.VOLT, 1, 1e4), "Early voltage");
     private static final Key<Quantity> BASE =
@@ -110,7 +110,9 @@ final class ModelForms {
     private static final Key<MosfetModel.Channel> CHANNEL =
             Key.required("channel", Forms.choice(channels()), "which channel");
     private static final Key<Quantity> THRESHOLD = Key.required(
-            "threshold voltage", Amounts.within(Unit.VOLT, 0.1, 20), "where the channel begins to conduct, or the on-state");
+            "threshold voltage",
+            Amounts.within(Unit.VOLT, 0.1, 20),
+            "where the channel begins to conduct, or the on-state");
     private static final Key<Quantity> GATE_VOLTS = Key.required(
             "gate voltage",
             Amounts.within(Unit.VOLT, 0.1, 30),
@@ -154,9 +156,11 @@ final class ModelForms {
     private static final Key<Quantity> GATE_OHMS =
             Key.required("gate resistance", Amounts.within(Unit.OHM, 1, 1e6), "inside, from gate to cathode");
     private static final Key<Quantity> LATCHES = Key.required(
-            "latching current", Amounts.within(Unit.AMPERE, 1e-5, 10), "anode current that keeps it on without its gate");
-    private static final Key<Quantity> HOLDS =
-            Key.required("holding current", Amounts.within(Unit.AMPERE, 1e-5, 10), "anode current below which it turns off");
+            "latching current",
+            Amounts.within(Unit.AMPERE, 1e-5, 10),
+            "anode current that keeps it on without its gate");
+    private static final Key<Quantity> HOLDS = Key.required(
+            "holding current", Amounts.within(Unit.AMPERE, 1e-5, 10), "anode current below which it turns off");
     private static final Key<Quantity> SLOPE = Key.required(
             "slope resistance", Amounts.within(Unit.OHM, 1e-4, 100), "of the on-state, above the threshold voltage");
     private static final Key<Quantity> BLOCKS = Key.required(

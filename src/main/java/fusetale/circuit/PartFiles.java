@@ -127,8 +127,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
         }
         List<String> keys = root.entries().stream().map(e -> e.key().text()).toList();
         boolean models = !keys.contains(PARTS_NAME)
-                && SHAPE.keys().stream()
-                        .anyMatch(k -> k != MachineForms.FORMAT && keys.contains(k.name()));
+                && SHAPE.keys().stream().anyMatch(k -> k != MachineForms.FORMAT && keys.contains(k.name()));
         return models ? read(Map.of(name, text), known, new Findings()) : null;
     }
 

@@ -51,16 +51,7 @@ public record PartLibrary(
     static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
         Map<String, DiodeModel> none = Map.of();
         return new PartLibrary(
-                diodes,
-                none,
-                none,
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                PassiveLibrary.EMPTY);
+                diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY);
     }
 
     /**

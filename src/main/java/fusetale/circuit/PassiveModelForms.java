@@ -12,21 +12,18 @@ final class PassiveModelForms {
     private static final Key<List<String>> SOURCES = ModelForms.SOURCES;
     private static final Key<Quantity> VOLTS =
             Key.required("volts", Amounts.within(Unit.VOLT, 0.5, 2e3), "rated voltage");
-    private static final Key<Toleranced> CURRENT = Key.required(
-            "current", Amounts.toleranced(Unit.AMPERE, "±10 %", 1e-3, 100), "current at rated voltage");
+    private static final Key<Toleranced> CURRENT =
+            Key.required("current", Amounts.toleranced(Unit.AMPERE, "±10 %", 1e-3, 100), "current at rated voltage");
     private static final Key<Quantity> COLD_OHMS = Key.required(
             "cold resistance", Amounts.within(Unit.OHM, 1e-2, 1e5), "resistance at 25 °C, as a meter shows it");
 
     static final Form<LampModel> LAMP = new Shape<>(
-            "a lamp model",
-            "A type of lamp.",
-            List.of(VOLTS, CURRENT, COLD_OHMS, SOURCES),
-            PassiveModelForms::lamp);
+            "a lamp model", "A type of lamp.", List.of(VOLTS, CURRENT, COLD_OHMS, SOURCES), PassiveModelForms::lamp);
 
-    private static final Key<Toleranced> OHMS = Key.required(
-            "ohms", Amounts.toleranced(Unit.OHM, "±8 %", 1e-2, 1e5), "winding resistance at 25 °C");
-    private static final Key<Toleranced> INDUCTANCE = Key.required(
-            "inductance", Amounts.toleranced(Unit.HENRY, "±20 %", 1e-6, 1e3), "inductance, plunger out");
+    private static final Key<Toleranced> OHMS =
+            Key.required("ohms", Amounts.toleranced(Unit.OHM, "±8 %", 1e-2, 1e5), "winding resistance at 25 °C");
+    private static final Key<Toleranced> INDUCTANCE =
+            Key.required("inductance", Amounts.toleranced(Unit.HENRY, "±20 %", 1e-6, 1e3), "inductance, plunger out");
     private static final Key<Quantity> PULL_IN =
             Key.optional("pull-in", Amounts.within(Unit.AMPERE, 1e-3, 100), "current that pulls the plunger in");
     private static final Key<Quantity> HOLD =
@@ -40,8 +37,8 @@ final class PassiveModelForms {
 
     private static final Key<Tolerance> TOLERANCE =
             Key.required("tolerance", Amounts.TOLERANCE, "how far the capacitance may stray");
-    private static final Key<Quantity> LOSS = Key.required(
-            "loss factor", Amounts.within(Unit.RATIO, 1e-3, 2), "tan δ at 120 Hz, as 20 %");
+    private static final Key<Quantity> LOSS =
+            Key.required("loss factor", Amounts.within(Unit.RATIO, 1e-3, 2), "tan δ at 120 Hz, as 20 %");
     private static final Key<ElectrolyticModel.Leakage> LEAKAGE = Key.required(
             "leakage rule",
             Forms.choice(ElectrolyticModel.Leakage.class),
@@ -89,8 +86,8 @@ final class PassiveModelForms {
 
     private static final Key<Toleranced> CONTACT_OHMS = Key.required(
             "ohms", Amounts.toleranced(Unit.OHM, "±60 %", 1e-4, 1), "resistance of one contact with its crimp");
-    private static final Key<Quantity> CONTACT_AMPS = Key.required(
-            "amps", Amounts.within(Unit.AMPERE, 1e-2, 1e3), "what each contact stands at a rise of 30 K");
+    private static final Key<Quantity> CONTACT_AMPS =
+            Key.required("amps", Amounts.within(Unit.AMPERE, 1e-2, 1e3), "what each contact stands at a rise of 30 K");
 
     static final Form<ConnectorModel> CONNECTOR = new Shape<>(
             "a connector model",
@@ -156,8 +153,7 @@ final class PassiveModelForms {
         Double squareMillimetres = MakeForms.squareMillimetres(v);
         return squareMillimetres == null
                 ? null
-                : new ConductorModel(
-                        v.name(), Conductor.wire(squareMillimetres, 1), v.find(WIRE_AMPS), v.get(SOURCES));
+                : new ConductorModel(v.name(), Conductor.wire(squareMillimetres, 1), v.find(WIRE_AMPS), v.get(SOURCES));
     }
 
     private static @Nullable ClipModel clips(Values v) {

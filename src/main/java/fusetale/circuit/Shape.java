@@ -140,9 +140,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
             if (key.unless() != null) {
                 eithers.add(Json.of(
                         "anyOf",
-                        List.of(
-                                Json.of("required", List.of(key.name())),
-                                Json.of("required", List.of(key.unless())))));
+                        List.of(Json.of("required", List.of(key.name())), Json.of("required", List.of(key.unless())))));
             }
         }
         Json schema = Json.of("type", "object").with("description", doc).with("properties", properties);

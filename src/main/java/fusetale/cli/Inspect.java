@@ -41,7 +41,8 @@ final class Inspect implements Callable<Integer> {
     }
 
     /** A file, read as a circuit or, where it holds part models, as those. */
-    private record Inspected(String file, CircuitFile read, @Nullable PartFiles models) {
+    private record Inspected(
+            String file, CircuitFile read, @Nullable PartFiles models) {
         boolean isUsable() {
             return models == null ? read.circuit() != null : models.usable();
         }
@@ -72,8 +73,7 @@ final class Inspect implements Callable<Integer> {
     private void print(Inspected inspected) {
         inspected.problems().forEach(p -> console.err().print(p + "\n"));
         if (!inspected.isUsable()) {
-            long errors =
-                    inspected.problems().stream().filter(Problem::isError).count();
+            long errors = inspected.problems().stream().filter(Problem::isError).count();
             console.err().print(WORDS.say("inspect.unusable", inspected.file(), errors) + "\n");
             return;
         }
@@ -100,8 +100,8 @@ final class Inspect implements Callable<Integer> {
         List<String> lines = new ArrayList<>();
         lines.add(console.emphasis().strong(WORDS.say("inspect.models")) + " (" + file + ")");
         library.names()
-                .forEach((section, names) -> lines.addAll(Tables.wrapped(
-                        WORDS.say("inspect.section", section, names.size(), String.join(", ", names)))));
+                .forEach((section, names) -> lines.addAll(
+                        Tables.wrapped(WORDS.say("inspect.section", section, names.size(), String.join(", ", names)))));
         return lines;
     }
 

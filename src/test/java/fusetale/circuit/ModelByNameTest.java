@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 class ModelByNameTest {
     private static final String OLD = "R1: {is: resistor, between: [out, gnd], value: 47 ohm, tolerance: ±10 %}";
 
-    private static final String OLD_CAPACITOR =
-            "C1: {is: capacitor, between: [out, gnd], value: 100 nF, volts: 63 V}";
+    private static final String OLD_CAPACITOR = "C1: {is: capacitor, between: [out, gnd], value: 100 nF, volts: 63 V}";
 
     private static Part part(String text) {
         return standing(OLD, "R1", text);

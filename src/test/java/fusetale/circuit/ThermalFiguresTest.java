@@ -21,10 +21,12 @@ class ThermalFiguresTest {
     /** Rises from the junction to the case by data sheets: 6 W in a 2N6045 10 K, 21 W in the 5 V 3 A class 42 K. */
     @Test
     void junctionStandsAboveItsCaseAsDataSheetsSay() {
-        Thermal darlington =
-                Objects.requireNonNull(SHIPPED.darlingtons().get("2N6045")).ratings().thermal();
-        Thermal regulator =
-                Objects.requireNonNull(SHIPPED.regulators().get("5V-3A")).ratings().thermal();
+        Thermal darlington = Objects.requireNonNull(SHIPPED.darlingtons().get("2N6045"))
+                .ratings()
+                .thermal();
+        Thermal regulator = Objects.requireNonNull(SHIPPED.regulators().get("5V-3A"))
+                .ratings()
+                .thermal();
 
         assertThat(6 * darlington.junctionToCaseKelvinPerWatt()).isCloseTo(10, within(0.1));
         assertThat(21 * regulator.junctionToCaseKelvinPerWatt()).isCloseTo(42, within(0.1));
@@ -34,7 +36,9 @@ class ThermalFiguresTest {
     /** 7 W in a bare 5 V 1 A regulator of 50 K/W: 350 K (data sheet class). */
     @Test
     void bareCaseWarmsByItsResistanceToAir() {
-        Thermal bare = Objects.requireNonNull(SHIPPED.regulators().get("5V-1A")).ratings().thermal();
+        Thermal bare = Objects.requireNonNull(SHIPPED.regulators().get("5V-1A"))
+                .ratings()
+                .thermal();
 
         assertThat(7 * bare.junctionToAirKelvinPerWatt()).isCloseTo(350, within(1e-9));
     }

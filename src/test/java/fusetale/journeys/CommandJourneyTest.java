@@ -64,7 +64,9 @@ class CommandJourneyTest {
         Typed typed = Typed.in("inspect", "shared/parts/darlingtons.yaml");
 
         assertThat(typed.code()).isZero();
-        assertThat(typed.out()).contains("darlingtons (3): TIP102, 2N6045, 2N6059").contains("nothing wrong");
+        assertThat(typed.out())
+                .contains("darlingtons (3): TIP102, 2N6045, 2N6059")
+                .contains("nothing wrong");
     }
 
     @Test
@@ -79,11 +81,15 @@ class CommandJourneyTest {
     @Test
     void inspectTellsWhereAModelIsWrong() throws IOException {
         Path file = folder.resolve("mine.yaml");
-        Files.writeString(file, "format: 1\nlamps:\n  lamp-44: {volts: 63 kV, current: 0.25 A, cold resistance: 2 ohm, sources: [mine]}\n");
+        Files.writeString(
+                file,
+                "format: 1\nlamps:\n  lamp-44: {volts: 63 kV, current: 0.25 A, cold resistance: 2 ohm, sources: [mine]}\n");
         Typed typed = Typed.in("inspect", file.toString());
 
         assertThat(typed.code()).isEqualTo(2);
-        assertThat(typed.err()).contains("mine.yaml:3: lamp-44 volts: '63 kV' is out of bounds, from 500 mV to 2 kV");
+        assertThat(typed.err())
+                .contains("mine.yaml:3: lamp-44 volts: '63 kV' is out of bounds.")
+                .contains("from 500 mV to 2 kV");
     }
 
     @Test

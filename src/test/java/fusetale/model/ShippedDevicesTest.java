@@ -96,11 +96,12 @@ class ShippedDevicesTest {
         "bulb-100W, 9.6, 14.4"
     })
     void coldLampShowsWhatItsModelAndTheTradeSay(String model, double least, double most) {
-        LampModel lamp = Objects.requireNonNull(
-                PartLibrary.shipped().passives().lamps().get(model));
+        LampModel lamp =
+                Objects.requireNonNull(PartLibrary.shipped().passives().lamps().get(model));
         Modelled m = unplugged(PartsBox.lamp(
                 "E1", "supply", "gnd", lamp.volts().si(), lamp.amps().si()));
-        double coldOhms = 1e-3 / Math.abs(fed(m, "supply", 1e-3).amps(m.element("E1").orElseThrow()));
+        double coldOhms =
+                1e-3 / Math.abs(fed(m, "supply", 1e-3).amps(m.element("E1").orElseThrow()));
 
         assertThat(coldOhms).isBetween(least, most).isCloseTo(lamp.coldOhms(), withinPercentage(3));
     }
