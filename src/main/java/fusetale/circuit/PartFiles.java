@@ -127,7 +127,9 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
         }
         List<String> keys = root.entries().stream().map(e -> e.key().text()).toList();
         boolean models = !keys.contains(PARTS_NAME)
-                && SHAPE.keys().stream().anyMatch(k -> k != MachineForms.FORMAT && keys.contains(k.name()));
+                && SHAPE.keys().stream()
+                        .map(k -> k.name())
+                        .anyMatch(k -> !k.equals(MachineForms.FORMAT.name()) && keys.contains(k));
         return models ? read(Map.of(name, text), known, new Findings()) : null;
     }
 
