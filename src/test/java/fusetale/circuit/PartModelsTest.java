@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,7 +59,8 @@ class PartModelsTest {
     @ParameterizedTest
     @MethodSource("files")
     void everyFigureHasASource(String file) throws IOException {
-        Located root = YamlTree.parse(Files.readString(FOLDER.resolve(file)), file, new Findings());
+        Located root =
+                Objects.requireNonNull(YamlTree.parse(Files.readString(FOLDER.resolve(file)), file, new Findings()));
         List<String> unsourced = new ArrayList<>();
         for (Located.Entry section : table(root).entries()) {
             if (!section.key().text().equals("format")) {
@@ -129,7 +131,7 @@ class PartModelsTest {
                 Matcher amount = AMOUNT.matcher(line);
                 while (amount.find()) {
                     String key = amount.group(1).strip();
-                    if (seen.add(section + line.strip().split(":")[0] + key) && !key.equals("class")) {
+                    if (seen.add(section + head(line) + key) && !key.equals("class")) {
                         String written = amount.group(1) + ": " + amount.group(2) + between(amount);
                         rows.add(Arguments.of(file, i + 1, key, written, amount.group(3)));
                     }
@@ -137,6 +139,11 @@ class PartModelsTest {
             }
         }
         return rows.stream();
+    }
+
+    /** What stands before the first colon of a line. */
+    private static String head(String line) {
+        return line.substring(0, line.indexOf(':')).strip();
     }
 
     /** The unit with the space before it, as it stands in the line. */
