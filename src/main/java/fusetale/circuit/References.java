@@ -52,6 +52,10 @@ final class References {
                 unique = false;
                 findings.error(each.place(), each.name(), "this name is already taken at " + earlier);
             }
+            if (each.name().equals(Mains.NAME)) {
+                unique = false;
+                findings.error(each.place(), each.name(), "this name means the mains themselves; choose another");
+            }
         }
     }
 

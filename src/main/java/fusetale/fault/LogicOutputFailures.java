@@ -19,12 +19,17 @@ final class LogicOutputFailures implements Failures<LogicOutput> {
     private static final double OPEN_COLLECTOR_OHMS = 1e6;
 
     @Override
+    public String kind() {
+        return "logic output";
+    }
+
+    @Override
     public List<FaultForm> forms(LogicOutput u) {
         FailureRate rate = FailureRate.LOGIC;
-        return new FormList(u.name())
-                .whole(STUCK_ON, null, rate.share(0.4))
-                .whole(STUCK_OFF, null, rate.share(0.3))
-                .whole(OPEN, OPENED, rate.share(0.3))
+        return new FormList(u.name(), kind())
+                .whole(STUCK_ON, null, rate.judged(0.4))
+                .whole(STUCK_OFF, null, rate.judged(0.3))
+                .whole(OPEN, OPENED, rate.judged(0.3))
                 .list();
     }
 

@@ -77,6 +77,10 @@ final class ModeWords {
             case DRIED_OUT -> List.of("dry", "dried up");
             case NO_LATCH -> List.of("will not latch", "not latching");
             case STUCK_ON -> List.of("welded");
+            case LOW_LINE -> List.of("low", "weak");
+            case HIGH_LINE -> List.of("high");
+            case PARTLY_OPEN -> List.of("high resistance");
+            case SWAPPED -> List.of("crossed");
             case LEAKY, DRIFTED, HIGH_ESR, BLOWN, LOOSE, BURNT, REVERSED, SHORTED_TURNS, STUCK_OFF -> List.of();
         };
     }
