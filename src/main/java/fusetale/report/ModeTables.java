@@ -64,6 +64,10 @@ public final class ModeTables {
             lines.add("");
             lines.addAll(told(group, emphasis));
         }
+        lines.add("");
+        lines.add(emphasis.strong(WORDS.say("table.cautions")));
+        lines.addAll(Tables.wrapped(WORDS.say("caution.on")));
+        lines.addAll(Tables.wrapped(WORDS.say("caution.off")));
         return lines;
     }
 

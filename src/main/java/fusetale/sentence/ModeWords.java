@@ -51,6 +51,11 @@ final class ModeWords {
         names.add(beforeAmount(form.phrase().measured()));
         names.add(plain(form.mode().words()));
         names.addAll(alsoCalled(form.mode()));
+        boolean stuck = form.mode() == FailureMode.STUCK_ON || form.mode() == FailureMode.STUCK_OFF;
+        if (stuck && !form.telling().detail().isEmpty()) {
+            // a logic output is stuck high or low
+            names.add("stuck " + form.telling().detail());
+        }
         return names;
     }
 

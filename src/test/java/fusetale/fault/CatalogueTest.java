@@ -378,8 +378,7 @@ class CatalogueTest {
 
     @Test
     void lastPinHasNoNextToBeSwappedWith() {
-        assertUnfit(
-                "J3.key cannot be 'swapped'; J3.1, J3.4 can", fault("J3", "key", FailureMode.SWAPPED));
+        assertUnfit("J3.key cannot be 'swapped'; J3.1, J3.4 can", fault("J3", "key", FailureMode.SWAPPED));
     }
 
     @Test

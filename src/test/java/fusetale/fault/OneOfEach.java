@@ -60,6 +60,9 @@ public final class OneOfEach {
     private static final TransistorModel NPN = new TransistorModel(
             "npn", TransistorModel.Polarity.NPN, 1e-12, 50, 2, 100, 1, 0.05, 0.02, 100e-12, 100, RATINGS);
 
+    private static final TransistorModel SMALL_NPN = new TransistorModel(
+            "small npn", TransistorModel.Polarity.NPN, 1e-14, 100, 2, 100, 10, 1, 0.5, 10e-12, 60, SMALL);
+
     private OneOfEach() {}
 
     /** The board. */
@@ -130,6 +133,7 @@ public final class OneOfEach {
                         false,
                         About.NOTHING),
                 new Transistor("Q204", net("drive"), net("base"), net("gnd"), NPN, About.NOTHING),
+                new Transistor("Q208", net("drive"), net("base"), net("gnd"), SMALL_NPN, About.NOTHING),
                 new Darlington(
                         "Q205",
                         net("drive"),

@@ -78,7 +78,8 @@ class TellingTest {
         List<String> confirmations = texts.stringPropertyNames().stream()
                 .filter(key -> key.endsWith(".confirm"))
                 .map(texts::getProperty)
-                .filter(text -> text.toLowerCase(java.util.Locale.ROOT).matches(".*\\b(ohms (across|over|at|from|along|beside|the)|diode test)\\b.*"))
+                .filter(text -> text.toLowerCase(java.util.Locale.ROOT)
+                        .matches(".*\\b(ohms (across|over|at|from|along|beside|the)|diode test)\\b.*"))
                 .toList();
 
         assertThat(confirmations)
@@ -90,7 +91,8 @@ class TellingTest {
     void handbookShareSaysItsHandbook() {
         FaultForm shorted = Catalogue.possible(OneOfEach.circuit(), "D1").get(0);
 
-        // MIL-HDBK-217F Notice 2, power rectifier 0.022 times 8 for commercial quality; the row's share is FMD-91's 0.51
+        // MIL-HDBK-217F Notice 2, power rectifier 0.022 times 8 for commercial quality; the row's share is FMD-91's
+        // 0.51
         assertThat(shorted.prior().source())
                 .startsWith("0.18 failures in a million hours (MIL-HDBK-217F N2, power rectifier")
                 .contains("× 0.51 (FMD-91");

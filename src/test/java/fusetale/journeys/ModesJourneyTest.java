@@ -23,7 +23,8 @@ class ModesJourneyTest {
                 .contains("C1 of First Light (electrolytic) can fail in 6 ways")
                 .containsPattern("C1=dried-out +40 % +1 % to 99 % +50 of 100 +C1 is dried out")
                 .contains("C1=dried-out:40%")
-                .contains("To make sure: ");
+                .contains("To make sure: ")
+                .contains("Cautions\n");
     }
 
     @Test
@@ -62,8 +63,8 @@ class ModesJourneyTest {
 
     @Test
     void jsonHasTheDocumentedKeysInOrder() throws IOException {
-        JsonNode root =
-                new ObjectMapper().readTree(Typed.in("modes", FIRST_LIGHT, "R2", "--json").out());
+        JsonNode root = new ObjectMapper()
+                .readTree(Typed.in("modes", FIRST_LIGHT, "R2", "--json").out());
 
         assertThat(root.fieldNames()).toIterable().containsExactly("circuit", "parts");
         JsonNode part = root.path("parts").path(0);
@@ -84,15 +85,14 @@ class ModesJourneyTest {
                         "source",
                         "happened",
                         "confirm");
-        assertThat(first.path("amount").fieldNames())
-                .toIterable()
-                .containsExactly("unit", "usual", "low", "high");
+        assertThat(first.path("amount").fieldNames()).toIterable().containsExactly("unit", "usual", "low", "high");
         assertThat(first.path("type").asText()).isEqualTo("R2=open");
     }
 
     @Test
     void jsonWithoutAPartHasThemAll() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(Typed.in("modes", FIRST_LIGHT, "--json").out());
+        JsonNode root = new ObjectMapper()
+                .readTree(Typed.in("modes", FIRST_LIGHT, "--json").out());
 
         assertThat(root.path("parts").findValuesAsText("part"))
                 .isEqualTo(List.of("T1", "F1", "BR1", "C1", "R1", "R2", "E1", "J1", "mains"));

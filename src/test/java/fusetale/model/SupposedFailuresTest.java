@@ -92,8 +92,7 @@ class SupposedFailuresTest {
     @CsvSource({"LOW_LINE, 96", "LOW_LINE, 60", "HIGH_LINE, 138", "HIGH_LINE, 240"})
     void mainsGiveWhatIsSupposedWhateverTheBenchIsSetTo(FailureMode mode, double volts) throws UnfitSupposition {
         Circuit healthy = circuit(120, 0.5, resistor("R1", "line", "neutral", 60), wire("W1", "neutral", "gnd", 1));
-        Modelled m = supposed(
-                healthy, Conditions.mains(120), fault("mains", "", mode, new Quantity(volts, Unit.VOLT)));
+        Modelled m = supposed(healthy, Conditions.mains(120), fault("mains", "", mode, new Quantity(volts, Unit.VOLT)));
 
         assertThat(rms(periodic(m), m, "line", "neutral")).isCloseTo(volts * 60 / 60.5, within(1e-3));
     }
@@ -146,17 +145,22 @@ class SupposedFailuresTest {
     void leakBetweenPrimaryAndSecondaryCarriesTheMainsOverItsResistance() throws UnfitSupposition {
         Circuit healthy = circuit(120, 0.3, transformer(), resistor("R1", "s2", "gnd", 1000));
         Modelled m = supposed(
-                healthy,
-                Conditions.mains(120),
-                fault("T1", "sec", FailureMode.LEAKY, new Quantity(100e3, Unit.OHM)));
+                healthy, Conditions.mains(120), fault("T1", "sec", FailureMode.LEAKY, new Quantity(100e3, Unit.OHM)));
 
         assertThat(periodic(m).amps(element(m, "T1.sec~leaky")).rms()).isCloseTo(1.2e-3, within(3e-6));
     }
 
     @Test
     void partlyOpenCoilCarriesTheRailOverWhatItMeasures() throws UnfitSupposition {
-        Coil coil =
-                new Coil("L1", net("plus"), net("gnd"), exactly(4, Unit.OHM), exactly(0.02, Unit.HENRY), null, null, About.NOTHING);
+        Coil coil = new Coil(
+                "L1",
+                net("plus"),
+                net("gnd"),
+                exactly(4, Unit.OHM),
+                exactly(0.02, Unit.HENRY),
+                null,
+                null,
+                About.NOTHING);
         Modelled m = supposed(
                 circuit(120, 0.1, coil),
                 Conditions.unplugged(),
@@ -243,8 +247,7 @@ class SupposedFailuresTest {
         double drop = volts(rest(12, m), m, "a");
         double amps = (12 - drop) / 1000;
 
-        assertThat(drop)
-                .isCloseTo(times * (1.75 * VT * Math.log(amps / 2.5e-9 + 1) + 0.6 * amps), within(2e-4));
+        assertThat(drop).isCloseTo(times * (1.75 * VT * Math.log(amps / 2.5e-9 + 1) + 0.6 * amps), within(2e-4));
     }
 
     /** Pin 1 brings 10 V to 1 kohm, pin 2 half of it to 2 kohm; crossed, each load sees the other's. */
@@ -285,8 +288,7 @@ class SupposedFailuresTest {
                         "rail", net("plus"), quantity(4.5, Unit.VOLT), quantity(5.5, Unit.VOLT))),
                 About.NOTHING);
         Circuit blind = Catalogue.apply(
-                circuit(120, 0.1, controller),
-                new Supposition(List.of(fault("U1", "check1", FailureMode.OPEN, null))));
+                circuit(120, 0.1, controller), new Supposition(List.of(fault("U1", "check1", FailureMode.OPEN, null))));
         Modelled m = NetworkBuilder.build(blind, Conditions.unplugged());
         OperatingPoint point = rest(5, m);
         Controller.StartUpCheck check =
@@ -306,8 +308,8 @@ class SupposedFailuresTest {
                 new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, SMALL),
                 About.NOTHING);
         Fault low = fault("U1", "", FailureMode.WEAK, new Quantity(0.8, Unit.RATIO));
-        Modelled m = supposed(
-                circuit(120, 0.1, regulator, resistor("R1", "out", "gnd", 10)), Conditions.unplugged(), low);
+        Modelled m =
+                supposed(circuit(120, 0.1, regulator, resistor("R1", "out", "gnd", 10)), Conditions.unplugged(), low);
 
         // 0.8 × 5 V less 0.4 A in 20 mohm, and 5 V more at the input through 62 dB of rejection move it by millivolts
         assertThat(volts(rest(9, m), m, "out")).isCloseTo(4, within(0.02));

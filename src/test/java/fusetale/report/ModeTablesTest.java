@@ -87,8 +87,9 @@ class ModeTablesTest {
             List<String> lines = ModeTables.part(circuit, Mode.of(circuit, part), Emphasis.NONE);
 
             assertThat(Catalogue.possible(circuit, part))
-                    .allSatisfy(form -> assertThat(lines).anyMatch(line -> line.startsWith(
-                            form.target() + "=" + form.mode().compact() + " ")));
+                    .allSatisfy(form -> assertThat(lines)
+                            .anyMatch(line -> line.startsWith(
+                                    form.target() + "=" + form.mode().compact() + " ")));
         }
     }
 }

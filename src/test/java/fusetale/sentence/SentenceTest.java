@@ -123,6 +123,8 @@ class SentenceTest {
                 "U501 check 1 has its input open | U501.check1=open",
                 "U501 check 1 is open | U501.check1=open",
                 "U501 is dead | U501=open",
+                "U502 is stuck high | U502=stuck-on",
+                "U502=stuck-low | U502=stuck-off",
                 "T1 thermal cut-out is open | T1.cutout=open",
                 "D3 has drifted to × 1.3 of nominal | D3=drifted:x1.3",
                 "U101 gives low output, 80 % left | U101=weak:80%",
