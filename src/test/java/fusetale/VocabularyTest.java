@@ -86,7 +86,7 @@ class VocabularyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"inspect", "readings", "suppose"})
+    @ValueSource(strings = {"inspect", "readings", "suppose", "modes"})
     void commandsAndTheirOptionsAreListed(String command) {
         StringWriter help = new StringWriter();
         Main.run(new PrintWriter(help), new PrintWriter(help), Emphasis.NONE, command, "--help");

@@ -106,6 +106,11 @@ public record Circuit(
         return new Circuit(name, story, mains, ground, newParts, points, connectors, settings, drawing);
     }
 
+    /** The same circuit on other mains. */
+    public Circuit withMains(Mains newMains) {
+        return new Circuit(name, story, newMains, ground, parts, points, connectors, settings, drawing);
+    }
+
     /** The same circuit with other connectors. */
     public Circuit withConnectors(List<Connector> newConnectors) {
         return new Circuit(name, story, mains, ground, parts, points, newConnectors, settings, drawing);

@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.quantity.Quantity;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -38,6 +39,14 @@ public record Controller(
     /** Copies the list. */
     public Controller {
         checks = List.copyOf(checks);
+    }
+
+    /** The same with one of its checks looking at another net; checks count from 0. */
+    public Controller looking(int check, Net net) {
+        List<StartUpCheck> others = new ArrayList<>(checks);
+        StartUpCheck was = others.get(check);
+        others.set(check, new StartUpCheck(was.label(), net, was.lowestVolts(), was.highestVolts()));
+        return new Controller(name, supply, ground, ratedVolts, ratedAmps, resetBelowVolts, others, about);
     }
 
     @Override

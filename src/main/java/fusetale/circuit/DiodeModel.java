@@ -25,6 +25,24 @@ public record DiodeModel(
         double breakdownAmps,
         double breakdownOhms,
         Ratings ratings) {
+    /**
+     * The same junction with its forward voltage at every current multiplied: of v = N·VT·ln(i/IS + 1) + i·R both terms are
+     * linear in N and R.
+     */
+    public DiodeModel withForwardVoltsTimes(double ratio) {
+        return new DiodeModel(
+                name,
+                saturationAmps,
+                idealityRatio * ratio,
+                seriesOhms * ratio,
+                junctionFarads,
+                leakageOhms,
+                breakdownVolts,
+                breakdownAmps,
+                breakdownOhms,
+                ratings);
+    }
+
     /** The same junction with another breakdown voltage. */
     public DiodeModel withBreakdownVolts(double volts) {
         return new DiodeModel(

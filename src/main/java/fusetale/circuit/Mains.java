@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The mains at the machine's inlet, between the nets {@code line} and {@code neutral}.
@@ -10,11 +11,36 @@ import fusetale.quantity.Quantity;
  * @param highestVolts high end
  * @param hertz frequency
  * @param sourceOhms resistance of house wiring and lead
+ * @param presentVolts what the socket gives whatever the bench is set to, r.m.s.; null where the bench decides
  */
-public record Mains(Quantity volts, Quantity lowestVolts, Quantity highestVolts, Quantity hertz, Quantity sourceOhms) {
+public record Mains(
+        Quantity volts,
+        Quantity lowestVolts,
+        Quantity highestVolts,
+        Quantity hertz,
+        Quantity sourceOhms,
+        @Nullable Quantity presentVolts) {
+    /** What a sentence calls the mains; no part is called so. */
+    public static final String NAME = "mains";
+
     /** Net of the live conductor. */
     public static final Net LINE = new Net("line");
 
     /** Net of the neutral conductor. */
     public static final Net NEUTRAL = new Net("neutral");
+
+    /** Sound mains, which give what the bench is set to. */
+    public Mains(Quantity volts, Quantity lowestVolts, Quantity highestVolts, Quantity hertz, Quantity sourceOhms) {
+        this(volts, lowestVolts, highestVolts, hertz, sourceOhms, null);
+    }
+
+    /** The same behind another resistance. */
+    public Mains behind(Quantity ohms) {
+        return new Mains(volts, lowestVolts, highestVolts, hertz, ohms, presentVolts);
+    }
+
+    /** The same at a socket that gives this voltage, r.m.s., whatever the bench is set to. */
+    public Mains giving(Quantity present) {
+        return new Mains(volts, lowestVolts, highestVolts, hertz, sourceOhms, present);
+    }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up the names by which one place of a file speaks of another, as far as nets do not come into it. */
@@ -53,6 +54,12 @@ final class References {
                 findings.error(each.place(), each.name(), "this name is already taken at " + earlier);
             }
         }
+        Stream.concat(draft.parts().stream(), draft.connectors().stream())
+                .filter(each -> each.name().equals(Mains.NAME))
+                .forEach(each -> {
+                    unique = false;
+                    findings.error(each.place(), each.name(), "this name means the mains themselves; choose another");
+                });
     }
 
     private void drawing() {

@@ -35,6 +35,11 @@ public record AmountRange(Unit unit, double usualSi, double lowSi, double highSi
         return ohms(usualSi, 0.01, 10e6);
     }
 
+    /** A winding of so many ohms [Ω] with a joint gone bad: what it measures now, usually ten times as much. */
+    static AmountRange partlyOpen(double soundSi) {
+        return ohms(10 * soundSi, soundSi, Math.max(10e6, 100 * soundSi));
+    }
+
     /** An amount in ohms, usually {@code usualSi}. */
     static AmountRange ohms(double usualSi, double lowSi, double highSi) {
         return new AmountRange(Unit.OHM, usualSi, lowSi, highSi);

@@ -18,14 +18,19 @@ import java.util.List;
 /** Memory batteries: flat (weak), open, missing, reversed, or leaking a conducting path over the board. Judgement. */
 final class BatteryFailures implements Failures<Battery> {
     @Override
+    public String kind() {
+        return "battery";
+    }
+
+    @Override
     public List<FaultForm> forms(Battery b) {
         FailureRate rate = FailureRate.BATTERY;
-        return new FormList(b.name())
-                .whole(WEAK, ratio(0.3, 0, 0.99), rate.share(0.6))
-                .whole(OPEN, OPENED, rate.share(0.2))
-                .whole(LEAKY, leak(1000), rate.share(0.2))
-                .whole(MISSING, null, FailureRate.HANDS.share(10))
-                .whole(REVERSED, null, FailureRate.HANDS.share(1))
+        return new FormList(b.name(), kind())
+                .whole(WEAK, ratio(0.3, 0, 0.99), rate.judged(0.6))
+                .whole(OPEN, OPENED, rate.judged(0.2))
+                .whole(LEAKY, leak(1000), rate.judged(0.2))
+                .whole(MISSING, null, FailureRate.HANDS.judged(10))
+                .whole(REVERSED, null, FailureRate.HANDS.judged(1))
                 .list();
     }
 

@@ -25,19 +25,31 @@ final class BridgeFailures implements Failures<Bridge> {
 
     private static final int LEGS = 4;
 
+    /** Between which pins each leg lies, from anode to cathode. */
+    private static final List<String> PINS = List.of("ac1 to plus", "ac2 to plus", "minus to ac1", "minus to ac2");
+
     private final DiodeFailures legs = new DiodeFailures();
+
+    @Override
+    public String kind() {
+        return "bridge";
+    }
 
     @Override
     public List<FaultForm> forms(Bridge b) {
         FailureRate rate = FailureRate.RECTIFIER;
-        FormList list = new FormList(b.name());
+        FormList list = new FormList(b.name(), kind());
         for (int n = 1; n <= LEGS; n++) {
+            String pins = PINS.get(n - 1);
             list.at("leg" + n, "leg " + n, SHORT, SHORTED, rate.share(0.51))
+                    .detailed(pins)
                     .at("leg" + n, "leg " + n, OPEN, OPENED, rate.share(0.29))
-                    .at("leg" + n, "leg " + n, LEAKY, leak(DiodeFailures.LEAK_OHMS), rate.share(0.20));
+                    .detailed(pins)
+                    .at("leg" + n, "leg " + n, LEAKY, leak(DiodeFailures.LEAK_OHMS), rate.share(0.20))
+                    .detailed(pins);
         }
-        return list.whole(REVERSED, null, FailureRate.HANDS.share(0.5))
-                .at(QUARTER, "", REVERSED, null, FailureRate.HANDS.share(0.5))
+        return list.whole(REVERSED, null, FailureRate.HANDS.judged(0.5))
+                .at(QUARTER, "", REVERSED, null, FailureRate.HANDS.judged(0.5))
                 .said("is turned by a quarter", "is turned by a quarter")
                 .list();
     }

@@ -22,9 +22,14 @@ final class CapacitorFailures implements Failures<Capacitor> {
     static final Toleranced STRAY = new Toleranced(new Quantity(1e-12, Unit.FARAD), Tolerance.EXACT);
 
     @Override
+    public String kind() {
+        return "capacitor";
+    }
+
+    @Override
     public List<FaultForm> forms(Capacitor c) {
         FailureRate rate = FailureRate.CAPACITOR;
-        return new FormList(c.name())
+        return new FormList(c.name(), kind())
                 .whole(SHORT, SHORTED, rate.share(0.49))
                 .whole(OPEN, null, rate.share(0.22))
                 .whole(LEAKY, leak(10e3), rate.share(0.145))

@@ -2,6 +2,7 @@ package fusetale.fault;
 
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
+import fusetale.circuit.Mains;
 import fusetale.circuit.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,7 +22,7 @@ import java.util.stream.Stream;
 public final class Catalogue {
     private Catalogue() {}
 
-    /** Every single fault a circuit can have: parts in circuit order, then connectors. */
+    /** Every single fault a circuit can have: parts in circuit order, then connectors, then the mains. */
     public static List<FaultForm> possible(Circuit circuit) {
         List<FaultForm> all = new ArrayList<>();
         for (Part part : circuit.parts()) {
@@ -30,19 +31,22 @@ public final class Catalogue {
         for (Connector connector : circuit.connectors()) {
             all.addAll(Subject.of(connector).forms());
         }
+        all.addAll(Subject.of(circuit.mains()).forms());
         return all;
     }
 
-    /** Every way one part or connector can fail; empty where there is none of that name. */
+    /** Every way one part, connector or the mains can fail; empty where there is none of that name. */
     public static List<FaultForm> possible(Circuit circuit, String part) {
         return Subject.find(circuit, part).map(Subject::forms).orElse(List.of());
     }
 
-    /** Designators of everything that can fail: parts in circuit order, then connectors. */
+    /** Designators of everything that can fail: parts in circuit order, then connectors, then the mains. */
     public static List<String> designators(Circuit circuit) {
-        return Stream.concat(
+        return Stream.of(
                         circuit.parts().stream().map(Part::name),
-                        circuit.connectors().stream().map(Connector::name))
+                        circuit.connectors().stream().map(Connector::name),
+                        Stream.of(Mains.NAME))
+                .flatMap(names -> names)
                 .toList();
     }
 
@@ -103,7 +107,7 @@ public final class Catalogue {
     /** A part is first turned round, or exchanged, and then fails. */
     private static int rank(FailureMode mode) {
         return switch (mode) {
-            case REVERSED -> 0;
+            case REVERSED, SWAPPED -> 0;
             case WRONG_RATING -> 1;
             default -> 2;
         };

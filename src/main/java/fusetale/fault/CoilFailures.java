@@ -2,8 +2,10 @@ package fusetale.fault;
 
 import static fusetale.fault.AmountRange.OPENED;
 import static fusetale.fault.AmountRange.SHORTED;
+import static fusetale.fault.AmountRange.partlyOpen;
 import static fusetale.fault.AmountRange.ratio;
 import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.PARTLY_OPEN;
 import static fusetale.fault.FailureMode.SHORT;
 import static fusetale.fault.FailureMode.SHORTED_TURNS;
 
@@ -19,14 +21,21 @@ import java.util.List;
  *
  * <p>Shorted turns with a share k of the turns left: resistance × k, inductance × k² (turns squared on the same core). That
  * the dead turns also damp the living ones while the current changes is left out: steady currents are right, the first
- * milliseconds of a pulse are not.
+ * milliseconds of a pulse are not. Partly open: the wire has all but parted, at a corroded end or where it broke and still
+ * touches, so that the winding measures more than it should; its turns are all there.
  */
 final class CoilFailures implements Failures<Coil> {
     @Override
+    public String kind() {
+        return "coil";
+    }
+
+    @Override
     public List<FaultForm> forms(Coil c) {
         FailureRate rate = FailureRate.COIL;
-        return new FormList(c.name())
-                .whole(OPEN, OPENED, rate.share(0.35))
+        return new FormList(c.name(), kind())
+                .whole(OPEN, OPENED, rate.share(0.30))
+                .whole(PARTLY_OPEN, partlyOpen(c.ohms().si()), rate.judged(0.05))
                 .whole(SHORT, SHORTED, rate.share(0.15))
                 .whole(SHORTED_TURNS, ratio(0.7, 0.02, 0.99), rate.share(0.50))
                 .list();
@@ -37,7 +46,7 @@ final class CoilFailures implements Failures<Coil> {
         Coil c = f.now();
         double left = f.amountSi();
         return switch (f.fault().mode()) {
-            case OPEN -> f.replacedBy(with(c, f.exactly(Unit.OHM), c.henries()));
+            case OPEN, PARTLY_OPEN -> f.replacedBy(with(c, f.exactly(Unit.OHM), c.henries()));
             case SHORT -> f.across(c.one(), c.two());
             case SHORTED_TURNS ->
                 f.replacedBy(with(c, c.ohms().times(left), c.henries().times(left * left)));

@@ -11,8 +11,13 @@ import java.util.List;
 /** Darlington transistors. A weak one has lost its gain evenly between its two transistors: each × √left. */
 final class DarlingtonFailures implements Failures<Darlington> {
     @Override
+    public String kind() {
+        return "darlington";
+    }
+
+    @Override
     public List<FaultForm> forms(Darlington q) {
-        return ThreePins.forms(q.name(), q.model().ratings());
+        return ThreePins.forms(kind(), q.name(), q.model().ratings());
     }
 
     @Override

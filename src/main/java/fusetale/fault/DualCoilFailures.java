@@ -3,9 +3,11 @@ package fusetale.fault;
 import static fusetale.fault.AmountRange.OPENED;
 import static fusetale.fault.AmountRange.SHORTED;
 import static fusetale.fault.AmountRange.ohms;
+import static fusetale.fault.AmountRange.partlyOpen;
 import static fusetale.fault.AmountRange.ratio;
 import static fusetale.fault.FailureMode.BURNT;
 import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.PARTLY_OPEN;
 import static fusetale.fault.FailureMode.SHORT;
 import static fusetale.fault.FailureMode.SHORTED_TURNS;
 import static fusetale.fault.FailureMode.STUCK_OFF;
@@ -21,7 +23,7 @@ import java.util.List;
 
 /**
  * Coils of a strong and a holding winding with an end-of-stroke switch. Shares of modes: judgement; the switch, which arcs
- * at every stroke, goes first. Shorted turns as in {@link CoilFailures}. A burnt switch contact stands in series with the
+ * at every stroke, goes first. Shorted turns and partly open windings as in {@link CoilFailures}. A burnt switch contact stands in series with the
  * strong winding, which is where its current goes while it is closed; while it is open the little it adds is far below the
  * holding winding.
  */
@@ -31,22 +33,29 @@ final class DualCoilFailures implements Failures<DualCoil> {
     private static final String SWITCH = "switch";
 
     @Override
+    public String kind() {
+        return "dual coil";
+    }
+
+    @Override
     public List<FaultForm> forms(DualCoil c) {
         FailureRate rate = FailureRate.COIL;
         AmountRange turns = ratio(0.7, 0.02, 0.99);
         String power = "power winding";
         String hold = "hold winding";
         String stroke = "end-of-stroke switch";
-        return new FormList(c.name())
-                .at(POWER, power, OPEN, OPENED, rate.share(0.1))
-                .at(POWER, power, SHORTED_TURNS, turns, rate.share(0.2))
-                .at(HOLD, hold, OPEN, OPENED, rate.share(0.3))
-                .at(HOLD, hold, SHORT, SHORTED, rate.share(0.1))
-                .at(HOLD, hold, SHORTED_TURNS, turns, rate.share(0.3))
-                .at(SWITCH, stroke, STUCK_ON, null, FailureRate.CONTACT.share(1))
-                .at(SWITCH, stroke, STUCK_OFF, null, FailureRate.CONTACT.share(1))
-                .at(SWITCH, stroke, BURNT, ohms(5, 0.05, 20), FailureRate.CONTACT.share(1))
-                .whole(SHORT, SHORTED, rate.share(0.1))
+        return new FormList(c.name(), kind())
+                .at(POWER, power, OPEN, OPENED, rate.judged(0.08))
+                .at(POWER, power, PARTLY_OPEN, partlyOpen(c.powerOhms().si()), rate.judged(0.02))
+                .at(POWER, power, SHORTED_TURNS, turns, rate.judged(0.2))
+                .at(HOLD, hold, OPEN, OPENED, rate.judged(0.25))
+                .at(HOLD, hold, PARTLY_OPEN, partlyOpen(c.holdOhms().si()), rate.judged(0.05))
+                .at(HOLD, hold, SHORT, SHORTED, rate.judged(0.1))
+                .at(HOLD, hold, SHORTED_TURNS, turns, rate.judged(0.3))
+                .at(SWITCH, stroke, STUCK_ON, null, FailureRate.CONTACT.judged(1))
+                .at(SWITCH, stroke, STUCK_OFF, null, FailureRate.CONTACT.judged(1))
+                .at(SWITCH, stroke, BURNT, ohms(5, 0.05, 20), FailureRate.CONTACT.judged(1))
+                .whole(SHORT, SHORTED, rate.judged(0.1))
                 .list();
     }
 
@@ -54,7 +63,8 @@ final class DualCoilFailures implements Failures<DualCoil> {
     public Circuit apply(Failing<DualCoil> f) {
         DualCoil c = f.now();
         return switch (f.fault().mode()) {
-            case OPEN, SHORTED_TURNS -> f.replacedBy(f.fault().place().equals(POWER) ? power(f) : hold(f));
+            case OPEN, PARTLY_OPEN, SHORTED_TURNS ->
+                f.replacedBy(f.fault().place().equals(POWER) ? power(f) : hold(f));
             case SHORT ->
                 f.fault().place().equals(HOLD)
                         ? f.replacedBy(c.withHold(f.exactly(Unit.OHM), c.holdHenries()))
@@ -73,7 +83,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
     private static DualCoil power(Failing<DualCoil> f) {
         DualCoil c = f.now();
         double k = f.amountSi();
-        return f.fault().mode() == OPEN
+        return f.fault().mode() != SHORTED_TURNS
                 ? c.withPower(f.exactly(Unit.OHM), c.powerHenries())
                 : c.withPower(c.powerOhms().times(k), c.powerHenries().times(k * k));
     }
@@ -81,7 +91,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
     private static DualCoil hold(Failing<DualCoil> f) {
         DualCoil c = f.now();
         double k = f.amountSi();
-        return f.fault().mode() == OPEN
+        return f.fault().mode() != SHORTED_TURNS
                 ? c.withHold(f.exactly(Unit.OHM), c.holdHenries())
                 : c.withHold(c.holdOhms().times(k), c.holdHenries().times(k * k));
     }

@@ -31,16 +31,21 @@ import java.util.List;
  */
 final class ElectrolyticFailures implements Failures<Electrolytic> {
     @Override
+    public String kind() {
+        return "electrolytic";
+    }
+
+    @Override
     public List<FaultForm> forms(Electrolytic c) {
         FailureRate rate = FailureRate.ELECTROLYTIC;
         double esr = c.seriesOhms().si();
-        return new FormList(c.name())
+        return new FormList(c.name(), kind())
                 .whole(SHORT, SHORTED, rate.share(0.10))
                 .whole(OPEN, OPENED, rate.share(0.10))
-                .whole(LEAKY, leak(470), rate.share(0.15))
-                .whole(DRIED_OUT, ratio(0.4, 0.01, 0.99), rate.share(0.50))
-                .whole(HIGH_ESR, ohms(10 * esr, Math.min(esr, 0.001), 1e6), rate.share(0.15))
-                .whole(REVERSED, ohms(10, 0.1, 10e3), FailureRate.HANDS.share(1))
+                .whole(LEAKY, leak(470), rate.judged(0.15))
+                .whole(DRIED_OUT, ratio(0.4, 0.01, 0.99), rate.judged(0.50))
+                .whole(HIGH_ESR, ohms(10 * esr, Math.min(esr, 0.001), 1e6), rate.judged(0.15))
+                .whole(REVERSED, ohms(10, 0.1, 10e3), FailureRate.HANDS.judged(1))
                 .list();
     }
 

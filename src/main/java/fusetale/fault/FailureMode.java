@@ -6,6 +6,8 @@ public enum FailureMode {
     SHORT("short", "is shorted", "is shorted, {}"),
     /** Nothing passes. */
     OPEN("open", "is open", "is open, {}"),
+    /** Winding that measures more than it should: its wire has all but parted. */
+    PARTLY_OPEN("partly-open", "is partly open", "is partly open, {}"),
     /** A bit passes that should not. */
     LEAKY("leaky", "is leaky", "is leaky, {}"),
     /** Works, with another value. */
@@ -28,6 +30,8 @@ public enum FailureMode {
     CRACKED_JOINT("cracked-joint", "has a cracked joint", "has a cracked joint, {}"),
     /** Fitted the wrong way round. */
     REVERSED("reversed", "is reversed", "is reversed, {}"),
+    /** Connector: its wire and that of the next pin sit in each other's place. */
+    SWAPPED("swapped", "is swapped with the next pin", "is swapped with the next pin"),
     /** Winding with turns shorted. */
     SHORTED_TURNS("shorted-turns", "has shorted turns", "has shorted turns, {} left"),
     /** Cannot be switched off. */
@@ -37,7 +41,11 @@ public enum FailureMode {
     /** Thyristor: conducts only while its gate is driven. */
     NO_LATCH("no-latch", "does not latch", "does not latch"),
     /** Less of what it should give: gain, output, charge. */
-    WEAK("weak", "is weak", "is weak, {} left");
+    WEAK("weak", "is weak", "is weak, {} left"),
+    /** Mains: less than it should ever be. */
+    LOW_LINE("low-line", "is low", "is low, {}"),
+    /** Mains: more than it should ever be. */
+    HIGH_LINE("high-line", "is high", "is high, {}");
 
     private final String compact;
     private final String plain;

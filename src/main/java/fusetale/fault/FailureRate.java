@@ -1,5 +1,7 @@
 package fusetale.fault;
 
+import java.util.Locale;
+
 /**
  * Failures in 10⁶ hours from which the priors are made; only their ratios mean something. Handbook rates are generic
  * rates of MIL-HDBK-217F Notice 2 for ground fixed equipment times the quality factor of commercial parts. Those rates
@@ -48,6 +50,8 @@ enum FailureRate {
     CONTACT(0.0042 * FailureRate.AGE_RATIO),
     /** Memory battery: judgement; a cell of that age is more often spent than not. */
     BATTERY(30),
+    /** Mains at the machine's inlet: judgement; a worn plug, a lead broken at its bend, a brown-out. */
+    MAINS(0.1),
     /** What hands do wrong (wrong fuse, part turned round): judgement. */
     HANDS(0.02);
 
@@ -60,8 +64,17 @@ enum FailureRate {
         this.perMillionHours = perMillionHours;
     }
 
-    /** The share of the rate that one failure mode takes. */
-    double share(double ratio) {
-        return perMillionHours * ratio;
+    /** The share of the rate that one failure mode takes, from the source of the part's kind. */
+    Prior share(double ratio) {
+        return new Prior(perMillionHours, ratio, key(), "");
+    }
+
+    /** A share by judgement. */
+    Prior judged(double ratio) {
+        return new Prior(perMillionHours, ratio, key(), Prior.JUDGEMENT);
+    }
+
+    private String key() {
+        return "rate." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -9,6 +9,9 @@ import java.util.List;
  * @param <P> the kind
  */
 interface Failures<P> {
+    /** The kind's word, as circuit files write it: {@code dual coil}. */
+    String kind();
+
     /** All its failures, in the order a list shows them. */
     List<FaultForm> forms(P part);
 

@@ -1,5 +1,6 @@
 package fusetale.fault;
 
+import fusetale.circuit.Mains;
 import fusetale.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param mode how it fails
  * @param phrase how a sentence says it
  * @param amount bounds of the amount; null where the mode takes none
- * @param priorRatio relative weight, failures in 10⁶ hours of a machine of that age; only ratios mean something
+ * @param prior how often it happens, and where that is from
+ * @param telling what to tell of it
  */
 public record FaultForm(
         String part,
@@ -21,7 +23,8 @@ public record FaultForm(
         FailureMode mode,
         Phrase phrase,
         @Nullable AmountRange amount,
-        double priorRatio) {
+        Prior prior,
+        Telling telling) {
     /** This fault with its usual amount, left unsaid. */
     public Fault usual() {
         return new Fault(part, place, mode, null);
@@ -35,6 +38,16 @@ public record FaultForm(
     /** Whether {@code fault} is of this form, whatever its amount. */
     public boolean covers(Fault fault) {
         return fault.part().equals(part) && fault.place().equals(place) && fault.mode() == mode;
+    }
+
+    /** Relative weight, failures in 10⁶ hours of a machine of that age; only ratios mean something. */
+    public double priorRatio() {
+        return prior.ratio();
+    }
+
+    /** The part as a sentence names it: its designator, or {@code the mains}. */
+    public String named() {
+        return part.equals(Mains.NAME) ? "the " + part : part;
     }
 
     /** {@code BR201.leg1} or {@code F201}. */

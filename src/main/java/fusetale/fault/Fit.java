@@ -114,7 +114,7 @@ final class Fit {
     }
 
     private static String said(FaultForm form) {
-        return form.part() + (form.placeWords().isEmpty() ? "" : " " + form.placeWords()) + " "
+        return form.named() + (form.placeWords().isEmpty() ? "" : " " + form.placeWords()) + " "
                 + form.phrase().plain();
     }
 

@@ -31,20 +31,25 @@ final class FuseFailures implements Failures<Fuse> {
     private static final Set<FailureMode> CLIPS = EnumSet.of(LOOSE, BURNT);
 
     @Override
+    public String kind() {
+        return "fuse";
+    }
+
+    @Override
     public List<FaultForm> forms(Fuse f) {
         double marked = f.marked().ratedAmps().si();
         FailureRate clip = FailureRate.CONNECTOR_PIN;
-        return new FormList(f.name())
-                .whole(BLOWN, null, FailureRate.FUSE.share(10))
-                .whole(MISSING, null, FailureRate.HANDS.share(1))
+        return new FormList(f.name(), kind())
+                .whole(BLOWN, null, FailureRate.FUSE.judged(10))
+                .whole(MISSING, null, FailureRate.HANDS.judged(1))
                 .whole(
                         WRONG_RATING,
                         new AmountRange(Unit.AMPERE, usualWrong(marked), 0.02, 100),
-                        FailureRate.HANDS.share(5))
-                .whole(SHORT, SHORTED, FailureRate.HANDS.share(1))
+                        FailureRate.HANDS.judged(5))
+                .whole(SHORT, SHORTED, FailureRate.HANDS.judged(1))
                 .said("is bridged", "is bridged, {}")
-                .whole(LOOSE, contact(0.5), clip.share(1))
-                .whole(BURNT, contact(0.2), clip.share(1))
+                .whole(LOOSE, contact(0.5), clip.judged(1))
+                .whole(BURNT, contact(0.2), clip.judged(1))
                 .list();
     }
 

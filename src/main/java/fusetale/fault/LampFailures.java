@@ -21,22 +21,27 @@ final class LampFailures implements Failures<Lamp> {
     static final String ONE = "one";
 
     @Override
+    public String kind() {
+        return "lamp";
+    }
+
+    @Override
     public List<FaultForm> forms(Lamp e) {
         double amps = e.amps().si();
-        FormList list = new FormList(e.name());
+        FormList list = new FormList(e.name(), kind());
         if (e.count() > 1) {
-            list.at(ONE, "one lamp", OPEN, null, FailureRate.LAMP.share(e.count()));
-            list.whole(OPEN, OPENED, FailureRate.JOINT.share(1));
+            list.at(ONE, "one lamp", OPEN, null, FailureRate.LAMP.judged(e.count()));
+            list.whole(OPEN, OPENED, FailureRate.JOINT.judged(1)).told("row");
         } else {
-            list.whole(OPEN, OPENED, FailureRate.LAMP.share(1));
-            list.whole(MISSING, null, FailureRate.HANDS.share(1));
+            list.whole(OPEN, OPENED, FailureRate.LAMP.judged(1));
+            list.whole(MISSING, null, FailureRate.HANDS.judged(1));
         }
-        return list.whole(SHORT, SHORTED, FailureRate.HANDS.share(1))
-                .whole(LOOSE, contact(20), FailureRate.CONNECTOR_PIN.share(1))
+        return list.whole(SHORT, SHORTED, FailureRate.HANDS.judged(1))
+                .whole(LOOSE, contact(20), FailureRate.CONNECTOR_PIN.judged(1))
                 .whole(
                         WRONG_RATING,
                         new AmountRange(Unit.AMPERE, 2 * amps, amps / 100, 100 * amps),
-                        FailureRate.HANDS.share(1))
+                        FailureRate.HANDS.judged(1))
                 .said("holds a wrong bulb", "holds a {} bulb")
                 .list();
     }

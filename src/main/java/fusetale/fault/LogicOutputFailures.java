@@ -9,6 +9,7 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.LogicOutput.State;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Logic outputs. Stuck on: always in the state that works what they drive, the opposite of rest; an output that rests off
@@ -19,12 +20,19 @@ final class LogicOutputFailures implements Failures<LogicOutput> {
     private static final double OPEN_COLLECTOR_OHMS = 1e6;
 
     @Override
+    public String kind() {
+        return "logic output";
+    }
+
+    @Override
     public List<FaultForm> forms(LogicOutput u) {
         FailureRate rate = FailureRate.LOGIC;
-        return new FormList(u.name())
-                .whole(STUCK_ON, null, rate.share(0.4))
-                .whole(STUCK_OFF, null, rate.share(0.3))
-                .whole(OPEN, OPENED, rate.share(0.3))
+        return new FormList(u.name(), kind())
+                .whole(STUCK_ON, null, rate.judged(0.4))
+                .detailed(word(working(u, u.state())))
+                .whole(STUCK_OFF, null, rate.judged(0.3))
+                .detailed(word(u.state()))
+                .whole(OPEN, OPENED, rate.judged(0.3))
                 .list();
     }
 
@@ -37,6 +45,10 @@ final class LogicOutputFailures implements Failures<LogicOutput> {
             case OPEN -> f.inSeries(f.now(), "out", f.amountSi());
             default -> throw f.unlisted();
         };
+    }
+
+    private static String word(State state) {
+        return state.name().toLowerCase(Locale.ROOT);
     }
 
     private static State working(LogicOutput u, State rest) {

@@ -23,9 +23,14 @@ final class MosfetFailures implements Failures<Mosfet> {
     private static final double FLOATING_GATE_OHMS = 5e6;
 
     @Override
+    public String kind() {
+        return "mosfet";
+    }
+
+    @Override
     public List<FaultForm> forms(Mosfet q) {
         FailureRate rate = FailureRate.MOSFET;
-        return new FormList(q.name())
+        return new FormList(q.name(), kind())
                 .at("ds", "D to S", SHORT, SHORTED, rate.share(0.40))
                 .at("gs", "G to S", SHORT, SHORTED, rate.share(0.10))
                 .at("dg", "D to G", SHORT, SHORTED, rate.share(0.10))

@@ -17,14 +17,20 @@ import java.util.List;
  */
 final class RegulatorFailures implements Failures<Regulator> {
     @Override
+    public String kind() {
+        return "regulator";
+    }
+
+    @Override
     public List<FaultForm> forms(Regulator u) {
         FailureRate rate = FailureRate.REGULATOR;
-        return new FormList(u.name())
-                .whole(SHORT, SHORTED, rate.share(0.30))
+        return new FormList(u.name(), kind())
+                .whole(SHORT, SHORTED, rate.judged(0.30))
                 .said("is shorted in to out", "is shorted in to out, {}")
-                .whole(OPEN, OPENED, rate.share(0.35))
-                .at("ground", "ground pin", OPEN, OPENED, rate.share(0.10))
-                .whole(WEAK, ratio(0.8, 0.05, 0.99), rate.share(0.25))
+                .whole(OPEN, OPENED, rate.judged(0.35))
+                .at("ground", "ground pin", OPEN, OPENED, rate.judged(0.10))
+                .whole(WEAK, ratio(0.8, 0.05, 0.99), rate.judged(0.25))
+                .said("gives low output", "gives low output, {} left")
                 .list();
     }
 

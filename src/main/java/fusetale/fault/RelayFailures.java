@@ -3,9 +3,11 @@ package fusetale.fault;
 import static fusetale.fault.AmountRange.OPENED;
 import static fusetale.fault.AmountRange.SHORTED;
 import static fusetale.fault.AmountRange.contact;
+import static fusetale.fault.AmountRange.partlyOpen;
 import static fusetale.fault.AmountRange.ratio;
 import static fusetale.fault.FailureMode.BURNT;
 import static fusetale.fault.FailureMode.OPEN;
+import static fusetale.fault.FailureMode.PARTLY_OPEN;
 import static fusetale.fault.FailureMode.SHORT;
 import static fusetale.fault.FailureMode.SHORTED_TURNS;
 import static fusetale.fault.FailureMode.STUCK_OFF;
@@ -28,18 +30,24 @@ final class RelayFailures implements Failures<Relay> {
     private static final String CONTACT = "contact";
 
     @Override
+    public String kind() {
+        return "relay";
+    }
+
+    @Override
     public List<FaultForm> forms(Relay k) {
         FailureRate coil = FailureRate.COIL;
         FailureRate touching = FailureRate.CONTACT;
-        return new FormList(k.name())
-                .at(COIL, "coil", OPEN, OPENED, coil.share(0.35))
+        return new FormList(k.name(), kind())
+                .at(COIL, "coil", OPEN, OPENED, coil.share(0.30))
+                .at(COIL, "coil", PARTLY_OPEN, partlyOpen(k.winding().ohms().si()), coil.judged(0.05))
                 .at(COIL, "coil", SHORT, SHORTED, coil.share(0.05))
                 .at(COIL, "coil", SHORTED_TURNS, ratio(0.7, 0.02, 0.99), coil.share(0.20))
-                .at(CONTACT, "contact", STUCK_ON, null, touching.share(1))
+                .at(CONTACT, "contact", STUCK_ON, null, touching.judged(1))
                 .said("is welded", "is welded")
-                .at(CONTACT, "contact", STUCK_OFF, null, touching.share(1))
+                .at(CONTACT, "contact", STUCK_OFF, null, touching.judged(1))
                 .said("is stuck open", "is stuck open")
-                .at(CONTACT, "contact", BURNT, contact(5), touching.share(2))
+                .at(CONTACT, "contact", BURNT, contact(5), touching.judged(2))
                 .list();
     }
 
@@ -51,6 +59,9 @@ final class RelayFailures implements Failures<Relay> {
         return switch (f.fault().mode()) {
             case OPEN -> f.inSeries(k, "coil1", left);
             case SHORT -> f.across(k.coil().one(), k.coil().two());
+            case PARTLY_OPEN ->
+                f.replacedBy(k.with(new Relay.Winding(
+                        f.exactly(Unit.OHM), w.henries(), w.pullInAmps(), w.dropOutAmps(), w.operateSeconds())));
             case SHORTED_TURNS ->
                 f.replacedBy(k.with(new Relay.Winding(
                         w.ohms().times(left),

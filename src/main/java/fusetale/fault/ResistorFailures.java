@@ -23,14 +23,19 @@ final class ResistorFailures implements Failures<Resistor> {
     private static final double POWER_WATTS = 2;
 
     @Override
+    public String kind() {
+        return "resistor";
+    }
+
+    @Override
     public List<FaultForm> forms(Resistor r) {
         boolean power = r.ratedWatts().si() >= POWER_WATTS;
         FailureRate rate = power ? FailureRate.POWER_RESISTOR : FailureRate.RESISTOR;
-        return new FormList(r.name())
+        return new FormList(r.name(), kind())
                 .whole(OPEN, OPENED, rate.share(power ? 0.65 : 0.59))
                 .whole(DRIFTED, ratio(1.5, 0.01, 100), rate.share(power ? 0.26 : 0.36))
                 .whole(SHORT, SHORTED, rate.share(power ? 0.09 : 0.05))
-                .whole(CRACKED_JOINT, contact(1000), FailureRate.JOINT.share(power ? 1 : 0.1))
+                .whole(CRACKED_JOINT, contact(1000), FailureRate.JOINT.judged(power ? 1 : 0.1))
                 .list();
     }
 

@@ -2,11 +2,13 @@ package fusetale.fault;
 
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
+import fusetale.circuit.Mains;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A part or a connector together with the failures of its kind.
+ * A part, a connector or the mains together with the failures of its kind.
  *
  * @param <P> its kind
  * @param healthy as drawn
@@ -16,11 +18,20 @@ import java.util.Optional;
  */
 record Subject<P>(P healthy, String name, Class<P> kind, Failures<P> failures) {
     private static final ConnectorFailures CONNECTOR_FAILURES = new ConnectorFailures();
+    private static final MainsFailures MAINS_FAILURES = new MainsFailures();
 
-    /** The part or connector of a name. */
+    /** The part or connector of a name, or the mains. */
     static Optional<Subject<?>> find(Circuit circuit, String name) {
+        if (name.equals(Mains.NAME)) {
+            return Optional.of(of(circuit.mains()));
+        }
         Optional<Subject<?>> part = circuit.part(name).map(Kinds::subject);
         return part.isPresent() ? part : circuit.connector(name).map(Subject::of);
+    }
+
+    /** The mains with their failures. */
+    static Subject<Mains> of(Mains mains) {
+        return new Subject<>(mains, Mains.NAME, Mains.class, MAINS_FAILURES);
     }
 
     /** A connector with its failures. */
@@ -38,16 +49,19 @@ record Subject<P>(P healthy, String name, Class<P> kind, Failures<P> failures) {
      * legs), its kind is handed the part as drawn.
      */
     Circuit fail(Circuit circuit, Fault fault, double amount) {
-        P now = circuit.part(name)
+        P now = Stream.of(circuit.part(name), circuit.connector(name), Optional.of(circuit.mains()))
+                .flatMap(Optional::stream)
                 .filter(kind::isInstance)
                 .map(kind::cast)
-                .or(() -> circuit.connector(name).filter(kind::isInstance).map(kind::cast))
+                .findFirst()
                 .orElse(healthy);
         return failures.apply(new Failing<>(circuit, healthy, now, fault, amount));
     }
 
     /** Whether this is still in a circuit from which an arrangement may have taken things away. */
     boolean standsIn(Circuit circuit) {
-        return circuit.part(name).isPresent() || circuit.connector(name).isPresent();
+        return name.equals(Mains.NAME)
+                || circuit.part(name).isPresent()
+                || circuit.connector(name).isPresent();
     }
 }

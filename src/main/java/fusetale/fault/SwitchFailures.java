@@ -13,9 +13,14 @@ import java.util.List;
 /** Switches. Shares: FMD-91, row "switch, toggle": open .65, sticking .19, short .16 (from memory). */
 final class SwitchFailures implements Failures<Switch> {
     @Override
+    public String kind() {
+        return "switch";
+    }
+
+    @Override
     public List<FaultForm> forms(Switch s) {
         FailureRate rate = FailureRate.CONTACT;
-        return new FormList(s.name())
+        return new FormList(s.name(), kind())
                 .whole(STUCK_ON, null, rate.share(0.16))
                 .whole(STUCK_OFF, null, rate.share(0.65))
                 .whole(BURNT, contact(5), rate.share(0.19))

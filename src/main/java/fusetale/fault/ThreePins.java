@@ -27,18 +27,18 @@ final class ThreePins {
 
     private ThreePins() {}
 
-    static List<FaultForm> forms(String name, Ratings ratings) {
+    static List<FaultForm> forms(String kind, String name, Ratings ratings) {
         boolean power = ratings.watts() >= POWER_WATTS;
         FailureRate rate = power ? FailureRate.POWER_TRANSISTOR : FailureRate.SMALL_TRANSISTOR;
-        return new FormList(name)
+        return new FormList(name, kind)
                 .at("ce", "C to E", SHORT, SHORTED, rate.share(0.48))
                 .at("be", "B to E", SHORT, SHORTED, rate.share(0.08))
                 .at("cb", "C to B", SHORT, SHORTED, rate.share(0.10))
                 .at("c", "collector", OPEN, OPENED, rate.share(0.07))
                 .at("b", "base", OPEN, OPENED, rate.share(0.10))
                 .at("e", "emitter", OPEN, OPENED, rate.share(0.07))
-                .at("ce", "C to E", LEAKY, leak(1000), rate.share(0.05))
-                .whole(WEAK, ratio(0.2, 0.001, 0.99), rate.share(0.05))
+                .at("ce", "C to E", LEAKY, leak(1000), rate.judged(0.05))
+                .whole(WEAK, ratio(0.2, 0.001, 0.99), rate.judged(0.05))
                 .list();
     }
 

@@ -18,9 +18,14 @@ import java.util.List;
  */
 final class ThyristorFailures implements Failures<Thyristor> {
     @Override
+    public String kind() {
+        return "thyristor";
+    }
+
+    @Override
     public List<FaultForm> forms(Thyristor q) {
         FailureRate rate = FailureRate.THYRISTOR;
-        return new FormList(q.name())
+        return new FormList(q.name(), kind())
                 .at("ak", "A to K", SHORT, SHORTED, rate.share(0.40))
                 .at("gk", "G to K", SHORT, SHORTED, rate.share(0.20))
                 .at("ag", "A to G", SHORT, SHORTED, rate.share(0.03))

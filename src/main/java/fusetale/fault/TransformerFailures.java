@@ -23,8 +23,8 @@ import java.util.List;
 
 /**
  * Mains transformers. Places are the windings' names. Shares: FMD-91, "transformer": open .42, short .42, change .16 (from
- * memory), shorts divided between whole windings and some of their turns. An open primary is also what a thermal cut-out
- * leaves behind.
+ * memory), shorts divided between whole windings and some of their turns. A thermal cut-out, where one is buried in the
+ * winding, lies in series with the primary; its share is judgement, since most transformers of the time have none.
  *
  * <p>Shorted turns, with a share k of a winding's turns left: the winding keeps k of its volts and ohms, and the other 1 − k
  * become a winding of their own on the same core, joined end to end. Fewer turns on the primary also raise the volts a turn:
@@ -36,13 +36,21 @@ import java.util.List;
 final class TransformerFailures implements Failures<Transformer> {
     private static final String PRIMARY = "primary";
 
+    /** Place of the thermal cut-out, in series with the primary's first pin. */
+    private static final String CUT_OUT = "cutout";
+
     /** What joins the shorted turns [Ω]: far below their own resistance, which limits the current. */
     private static final double WELD_OHMS = 1e-3;
 
     @Override
+    public String kind() {
+        return "transformer";
+    }
+
+    @Override
     public List<FaultForm> forms(Transformer t) {
         FailureRate rate = FailureRate.TRANSFORMER;
-        FormList list = new FormList(t.name());
+        FormList list = new FormList(t.name(), kind());
         for (Winding w : t.windings()) {
             String words = w.name().equals(t.primary().name()) ? PRIMARY : "winding " + w.name();
             list.at(w.name(), words, OPEN, OPENED, rate.share(0.42))
@@ -52,7 +60,8 @@ final class TransformerFailures implements Failures<Transformer> {
                 list.at(w.name(), words, LEAKY, leak(100e3), rate.share(0.16));
             }
         }
-        return list.list();
+        return list.at(CUT_OUT, "thermal cut-out", OPEN, OPENED, rate.judged(0.1))
+                .list();
     }
 
     @Override
@@ -63,6 +72,9 @@ final class TransformerFailures implements Failures<Transformer> {
     @Override
     public Circuit apply(Failing<Transformer> f) {
         Transformer t = f.now();
+        if (f.fault().place().equals(CUT_OUT)) {
+            return f.inSeries(t, t.primary().name() + ".1", f.amountSi());
+        }
         Winding w = winding(t, f.fault().place());
         return switch (f.fault().mode()) {
             case OPEN -> f.replacedBy(with(t, winding(w, w.volts(), f.exactly(Unit.OHM)), t.magnetics()));

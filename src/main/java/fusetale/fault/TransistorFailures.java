@@ -11,8 +11,13 @@ import java.util.List;
 /** Bipolar transistors. */
 final class TransistorFailures implements Failures<Transistor> {
     @Override
+    public String kind() {
+        return "transistor";
+    }
+
+    @Override
     public List<FaultForm> forms(Transistor q) {
-        return ThreePins.forms(q.name(), q.model().ratings());
+        return ThreePins.forms(kind(), q.name(), q.model().ratings());
     }
 
     @Override

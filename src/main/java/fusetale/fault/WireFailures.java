@@ -14,12 +14,17 @@ import java.util.List;
 /** Wires, board traces and joints worth suspecting; judgement, all three alike of a solder joint. */
 final class WireFailures implements Failures<Wire> {
     @Override
+    public String kind() {
+        return "wire";
+    }
+
+    @Override
     public List<FaultForm> forms(Wire w) {
         FailureRate rate = FailureRate.JOINT;
-        return new FormList(w.name())
-                .whole(OPEN, OPENED, rate.share(0.3))
-                .whole(BURNT, contact(1), rate.share(0.3))
-                .whole(CRACKED_JOINT, contact(1000), rate.share(0.4))
+        return new FormList(w.name(), kind())
+                .whole(OPEN, OPENED, rate.judged(0.3))
+                .whole(BURNT, contact(1), rate.judged(0.3))
+                .whole(CRACKED_JOINT, contact(1000), rate.judged(0.4))
                 .list();
     }
 

@@ -17,14 +17,19 @@ import java.util.List;
 /** Zener diodes. Shares of modes: FMD-91, row "zener regulator" (from memory), its parameter change halved over two. */
 final class ZenerFailures implements Failures<Zener> {
     @Override
+    public String kind() {
+        return "zener";
+    }
+
+    @Override
     public List<FaultForm> forms(Zener z) {
         FailureRate rate = FailureRate.ZENER;
-        return new FormList(z.name())
+        return new FormList(z.name(), kind())
                 .whole(SHORT, SHORTED, rate.share(0.20))
                 .whole(OPEN, OPENED, rate.share(0.45))
                 .whole(LEAKY, leak(DiodeFailures.LEAK_OHMS), rate.share(0.175))
                 .whole(DRIFTED, ratio(0.85, 0.1, 3), rate.share(0.175))
-                .whole(REVERSED, null, FailureRate.HANDS.share(1))
+                .whole(REVERSED, null, FailureRate.HANDS.judged(1))
                 .list();
     }
 

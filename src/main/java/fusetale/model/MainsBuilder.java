@@ -3,6 +3,7 @@ package fusetale.model;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Mains;
 import fusetale.mna.SourceShape;
+import fusetale.quantity.Quantity;
 
 /** The mains is a sine behind the resistance of the house wiring, its neutral bonded to earth at the panel. */
 final class MainsBuilder {
@@ -21,7 +22,8 @@ final class MainsBuilder {
         Mains mains = circuit.mains();
         String line = Mains.LINE.name();
         String neutral = Mains.NEUTRAL.name();
-        double peak = Math.sqrt(2) * conditions.mainsVolts();
+        Quantity present = mains.presentVolts();
+        double peak = Math.sqrt(2) * (present == null ? conditions.mainsVolts() : present.si());
         sketch.voltage("mains:source", "mains:wall", neutral, new SourceShape.Sine(0, peak, sketch.hertz(), 0));
         sketch.resistor("mains:bond", neutral, circuit.ground().name(), BOND_TO_EARTH_OHMS);
         double sourceOhms = Math.max(mains.sourceOhms().si(), Sketch.BOND_OHMS);

@@ -2,11 +2,13 @@ package fusetale.report;
 
 import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
+import fusetale.fault.AmountRange;
+import fusetale.fault.FaultForm;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Readings as comma-separated values, RFC 4180: values in SI, nothing where a meter shows OL. */
+/** Readings and failures as comma-separated values, RFC 4180: values in SI, nothing where a meter shows OL. */
 public final class Csv {
     private static final String END = "\r\n";
 
@@ -49,6 +51,34 @@ public final class Csv {
                     row.asSupposed().shows(),
                     value(false, row.moved()),
                     outcome.label(row)));
+        }
+        return text.toString();
+    }
+
+    /** How parts can fail: a line a failure; amounts in SI, nothing where a failure takes none. */
+    public static String modes(List<Mode> modes) {
+        StringBuilder text = new StringBuilder("part,kind,type,sentence,failure,place,detail,unit,usual,low,high,share,"
+                + "prior,source,happened,confirm" + END);
+        for (Mode mode : modes) {
+            FaultForm form = mode.form();
+            AmountRange range = form.amount();
+            text.append(line(
+                    form.part(),
+                    form.telling().kind(),
+                    mode.typed(),
+                    mode.sentence(),
+                    form.mode().compact(),
+                    form.place(),
+                    form.telling().detail(),
+                    range == null ? "" : range.unit().symbol(),
+                    range == null ? "" : value(false, range.usualSi()),
+                    range == null ? "" : value(false, range.lowSi()),
+                    range == null ? "" : value(false, range.highSi()),
+                    value(false, mode.shareRatio()),
+                    value(false, form.priorRatio()),
+                    form.prior().source(),
+                    form.telling().happened(),
+                    form.telling().confirmation()));
         }
         return text.toString();
     }

@@ -51,6 +51,11 @@ final class ModeWords {
         names.add(beforeAmount(form.phrase().measured()));
         names.add(plain(form.mode().words()));
         names.addAll(alsoCalled(form.mode()));
+        boolean stuck = form.mode() == FailureMode.STUCK_ON || form.mode() == FailureMode.STUCK_OFF;
+        if (stuck && !form.telling().detail().isEmpty()) {
+            // a logic output is stuck high or low
+            names.add("stuck " + form.telling().detail());
+        }
         return names;
     }
 
@@ -77,6 +82,10 @@ final class ModeWords {
             case DRIED_OUT -> List.of("dry", "dried up");
             case NO_LATCH -> List.of("will not latch", "not latching");
             case STUCK_ON -> List.of("welded");
+            case LOW_LINE -> List.of("low", "weak");
+            case HIGH_LINE -> List.of("high");
+            case PARTLY_OPEN -> List.of("high resistance");
+            case SWAPPED -> List.of("crossed");
             case LEAKY, DRIFTED, HIGH_ESR, BLOWN, LOOSE, BURNT, REVERSED, SHORTED_TURNS, STUCK_OFF -> List.of();
         };
     }

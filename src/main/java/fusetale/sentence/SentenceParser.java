@@ -144,9 +144,14 @@ public final class SentenceParser {
             throw noPlace(target, verb.group(1).strip());
         }
         Matcher amount = AMOUNT.matcher(rest);
-        boolean measured = amount.find();
+        // a figure may belong to the words: "is swapped with pin 5"
+        boolean measured = amount.find() && !isNamed(target, ModeWords.plain(rest));
         String failure = measured ? rest.substring(0, amount.start()) : rest;
         return fault(target, failure, measured ? amount.group() : "");
+    }
+
+    private boolean isNamed(Target target, String words) {
+        return forms(target).stream().anyMatch(f -> ModeWords.names(f).contains(words));
     }
 
     private Fault fault(Target target, String failure, String amount) throws SentenceException {

@@ -52,8 +52,8 @@ public final class SentencePrinter {
                 ? form.phrase().plain()
                 : form.phrase().measured().replace("{}", said(amount));
         return form.placeWords().isEmpty()
-                ? form.part() + " " + says
-                : form.part() + " " + form.placeWords() + " " + says;
+                ? form.named() + " " + says
+                : form.named() + " " + form.placeWords() + " " + says;
     }
 
     /** {@code BR201.leg1=short F201=wrong-rating:25A}; empty where nothing is supposed. */

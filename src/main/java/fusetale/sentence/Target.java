@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,13 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param rest what stands behind, as typed
  */
 record Target(String part, @Nullable String place, String rest) {
+    private static final Pattern ARTICLE = Pattern.compile("^the\\s+", Pattern.CASE_INSENSITIVE);
+
     /**
      * Finds the part, capitals ignored, and the place.
      *
      * @throws SentenceException where the clause does not begin with a part of the circuit
      */
     static Target find(Circuit circuit, String clause) throws SentenceException {
-        String text = turned(circuit, clause.strip());
+        String text = turned(circuit, withoutArticle(clause));
         String part = longest(text, Catalogue.designators(circuit));
         if (part == null) {
             String first = text.split("[\\s.=]+", 2)[0];
@@ -44,7 +47,12 @@ record Target(String part, @Nullable String place, String rest) {
 
     /** Whether a text begins with a designator of the circuit. */
     static boolean begins(Circuit circuit, String text) {
-        return longest(text.strip(), Catalogue.designators(circuit)) != null;
+        return longest(withoutArticle(text), Catalogue.designators(circuit)) != null;
+    }
+
+    /** "the mains" is called "mains". */
+    private static String withoutArticle(String text) {
+        return ARTICLE.matcher(text.strip()).replaceFirst("");
     }
 
     /** "leg 1 of BR201 is shorted" said the other way round. */
@@ -53,7 +61,7 @@ record Target(String part, @Nullable String place, String rest) {
         if (of < 0 || begins(circuit, text)) {
             return text;
         }
-        String behind = text.substring(of + 4);
+        String behind = withoutArticle(text.substring(of + 4));
         String part = longest(behind, Catalogue.designators(circuit));
         return part == null ? text : part + " " + text.substring(0, of) + behind.substring(part.length());
     }

@@ -119,6 +119,12 @@ class StructureProblemsTest {
     }
 
     @Test
+    void connectorNamedLikeTheMainsIsTold() {
+        assertThat(told("  J1: {pins", "  mains: {pins"))
+                .contains("bench.yaml:12: mains: this name means the mains themselves; choose another.");
+    }
+
+    @Test
     void testPointNamedLikeAPartIsTold() {
         assertThat(told("  TP1: {at", "  R1: {at"))
                 .contains("bench.yaml:10: R1: this name is already taken at bench.yaml:7.");

@@ -365,6 +365,56 @@ class CatalogueTest {
     }
 
     @Test
+    void swappedPinsTradeTheirWires() throws UnfitSupposition {
+        Connector j = Catalogue.apply(BOARD, suppose(fault("J3", "4", FailureMode.SWAPPED)))
+                .connector("J3")
+                .orElseThrow();
+
+        assertThat(j.pins().stream().map(Connector.Contact::harness))
+                .containsExactly(new Net("raw-h"), new Net("gnd-h"), new Net("drive-h"));
+        assertThat(j.pins().stream().map(Connector.Contact::board))
+                .containsExactly(new Net("raw"), new Net("drive"), new Net("gnd"));
+    }
+
+    @Test
+    void lastPinHasNoNextToBeSwappedWith() {
+        assertUnfit("J3.key cannot be 'swapped'; J3.1, J3.4 can", fault("J3", "key", FailureMode.SWAPPED));
+    }
+
+    @Test
+    void pinThatIsSwappedMayAlsoBeBurnt() throws UnfitSupposition {
+        Connector j = Catalogue.apply(
+                        BOARD, suppose(fault("J3", "4", FailureMode.BURNT), fault("J3", "4", FailureMode.SWAPPED)))
+                .connector("J3")
+                .orElseThrow();
+
+        assertThat(j.pins().get(1).ohms().si()).isEqualTo(2);
+        assertThat(j.pins().get(1).harness()).isEqualTo(new Net("gnd-h"));
+    }
+
+    @Test
+    void lowAndHighMainsContradictEachOther() {
+        assertUnfit(
+                "the mains is low and the mains is high contradict each other; keep one of them",
+                fault("mains", "", FailureMode.LOW_LINE),
+                fault("mains", "", FailureMode.HIGH_LINE));
+    }
+
+    @Test
+    void lowMainsAreBelowTheRangeOfHealthyOnes() {
+        assertThatThrownBy(() -> Catalogue.apply(
+                        BOARD, suppose(new Fault("mains", "", FailureMode.LOW_LINE, new Quantity(118, Unit.VOLT)))))
+                .isInstanceOf(UnfitSupposition.class)
+                .hasMessage("mains=low-line says what there is now: 1 V to 110 V, not 118 V");
+    }
+
+    @Test
+    void rectifierIsNotSaidToDriftAsASignalDiodeIs() {
+        assertThat(Catalogue.possible(BOARD, "D3")).extracting(FaultForm::mode).contains(FailureMode.DRIFTED);
+        assertThat(Catalogue.possible(BOARD, "D1")).extracting(FaultForm::mode).doesNotContain(FailureMode.DRIFTED);
+    }
+
+    @Test
     void sameFaultTwiceOverGetsTwoNames() throws UnfitSupposition {
         Supposition once = suppose(fault("D1", "", FailureMode.SHORT));
 

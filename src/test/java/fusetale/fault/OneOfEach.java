@@ -54,8 +54,14 @@ public final class OneOfEach {
     private static final Ratings RATINGS = new Ratings(8, 200, 160, 200, 75, 1.7, List.of());
     private static final DiodeModel JUNCTION =
             new DiodeModel("rect-1A", 37.8e-9, 2, 0.12, 15e-12, 1e9, 200, 1e-3, 1, RATINGS);
+    private static final Ratings SMALL = new Ratings(0.2, 0.5, 0.1, 100, 0.5, 350, List.of());
+    private static final DiodeModel SIGNAL =
+            new DiodeModel("signal-0A2", 2.5e-9, 1.75, 0.6, 4e-12, 1e9, 100, 1e-4, 10, SMALL);
     private static final TransistorModel NPN = new TransistorModel(
             "npn", TransistorModel.Polarity.NPN, 1e-12, 50, 2, 100, 1, 0.05, 0.02, 100e-12, 100, RATINGS);
+
+    private static final TransistorModel SMALL_NPN = new TransistorModel(
+            "small npn", TransistorModel.Polarity.NPN, 1e-14, 100, 2, 100, 10, 1, 0.5, 10e-12, 60, SMALL);
 
     private OneOfEach() {}
 
@@ -85,6 +91,7 @@ public final class OneOfEach {
                 transformer(),
                 new Bridge("BR201", net("f"), net("s2"), net("raw"), net("gnd"), JUNCTION, About.NOTHING),
                 new Diode("D1", net("raw"), net("logic"), JUNCTION, About.NOTHING),
+                new Diode("D3", net("ref"), net("logic"), SIGNAL, About.NOTHING),
                 new Zener("D401", net("gnd"), net("ref"), JUNCTION, exact(12, Unit.VOLT), About.NOTHING),
                 new Electrolytic(
                         "C101",
@@ -126,6 +133,7 @@ public final class OneOfEach {
                         false,
                         About.NOTHING),
                 new Transistor("Q204", net("drive"), net("base"), net("gnd"), NPN, About.NOTHING),
+                new Transistor("Q208", net("drive"), net("base"), net("gnd"), SMALL_NPN, About.NOTHING),
                 new Darlington(
                         "Q205",
                         net("drive"),
@@ -159,7 +167,7 @@ public final class OneOfEach {
                         volts(5),
                         new Quantity(0.8, Unit.AMPERE),
                         volts(4.5),
-                        List.of(),
+                        List.of(new Controller.StartUpCheck("memory supply", net("ref"), volts(3.8), volts(5.3))),
                         About.NOTHING),
                 new Wire("W1", net("logic"), net("ref"), exact(0.01, Unit.OHM), null, About.NOTHING));
     }

@@ -31,7 +31,7 @@ class CommandJourneyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"inspect", "readings", "suppose"})
+    @ValueSource(strings = {"inspect", "readings", "suppose", "modes"})
     void everyCommandHasHelpWithoutUnfilledTexts(String command) {
         Typed typed = Typed.in(command, "--help");
 

@@ -112,6 +112,22 @@ class SentenceTest {
                 "E1 holds a 0.5 A bulb | E1=wrong-rating:500mA",
                 "F201=wrong-rating: 25 A | F201=wrong-rating:25A",
                 "D1=sh,F201=blo | D1=short F201=blown",
+                "the mains is dead | mains=open",
+                "mains=dead | mains=open",
+                "D1 is shorted, the mains is low, 96 V | D1=short mains=low-line:96V",
+                "mains are high | mains=high-line",
+                "J3 pin 1 is swapped with pin 4 | J3.1=swapped",
+                "J3.1 swapped with the next pin | J3.1=swapped",
+                "L205 is partly open, 40 ohm | L205=partly-open:40ohm",
+                "L208 hold winding is partly open | L208.hold=partly-open",
+                "U501 check 1 has its input open | U501.check1=open",
+                "U501 check 1 is open | U501.check1=open",
+                "U501 is dead | U501=open",
+                "U502 is stuck high | U502=stuck-on",
+                "U502=stuck-low | U502=stuck-off",
+                "T1 thermal cut-out is open | T1.cutout=open",
+                "D3 has drifted to × 1.3 of nominal | D3=drifted:x1.3",
+                "U101 gives low output, 80 % left | U101=weak:80%",
             })
     void lineMeansTheSameAsItsCompactForm(String line, String compact) throws SentenceException {
         assertThat(SentencePrinter.compact(PARSER.parse(line))).isEqualTo(compact);
@@ -123,6 +139,13 @@ class SentenceTest {
 
         assertThat(PRINTER.sentence(supposition))
                 .isEqualTo("Suppose BR201 leg 1 is shorted and F201 holds a 25 A fuse.");
+    }
+
+    @Test
+    void mainsTakeTheirArticle() throws UnfitSupposition {
+        Fault low = new Fault("mains", "", FailureMode.LOW_LINE, new Quantity(96, Unit.VOLT));
+
+        assertThat(PRINTER.sentence(new Supposition(List.of(low)))).isEqualTo("Suppose the mains is low, 96 V.");
     }
 
     @Test
