@@ -25,7 +25,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "mosfets.yaml",
             "thyristors.yaml",
             "regulators.yaml",
-            "fuses.yaml");
+            "fuses.yaml",
+            "meters.yaml");
 
     private static final Key<List<Declared<DiodeModel>>> DIODES = section("diodes", ModelForms.DIODE);
     private static final Key<List<Declared<DiodeModel>>> BRIDGES = section("bridges", ModelForms.DIODE);
@@ -42,6 +43,9 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             new NamedForm<>(NameForm.FUSES, ModelForms.FUSES, true),
             "cold resistances of fuse links, a table for each family");
 
+    private static final Key<List<Declared<MeterModel>>> METERS =
+            Key.optional("meters", new NamedForm<>(NameForm.METER, MeterForms.METER, true), "meters by name");
+
     /** A file of part models. */
     static final Shape<PartLibrary> SHAPE = new Shape<>(
             "a file of part models",
@@ -56,7 +60,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                     MOSFETS,
                     THYRISTORS,
                     REGULATORS,
-                    FUSES),
+                    FUSES,
+                    METERS),
             v -> PartLibrary.EMPTY);
 
     /** Copies the list. */
@@ -138,7 +143,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 gathered(all, MOSFETS, findings),
                 gathered(all, THYRISTORS, findings),
                 gathered(all, REGULATORS, findings),
-                List.copyOf(gathered(all, FUSES, findings).values()));
+                List.copyOf(gathered(all, FUSES, findings).values()),
+                gathered(all, METERS, findings));
     }
 
     private static <M> Map<String, M> gathered(List<Values> all, Key<List<Declared<M>>> section, Findings findings) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param thyristors thyristors
  * @param regulators three-terminal regulators
  * @param fuses cold resistances of fuse links
+ * @param meters multimeters
  */
 public record PartLibrary(
         Map<String, DiodeModel> diodes,
@@ -28,7 +29,8 @@ public record PartLibrary(
         Map<String, MosfetModel> mosfets,
         Map<String, ThyristorModel> thyristors,
         Map<String, RegulatorModel> regulators,
-        List<FuseTable> fuses) {
+        List<FuseTable> fuses,
+        Map<String, MeterModel> meters) {
     /** Nothing at all. */
     public static final PartLibrary EMPTY = withDiodes(Map.of());
 
@@ -43,11 +45,13 @@ public record PartLibrary(
         thyristors = ordered(thyristors);
         regulators = ordered(regulators);
         fuses = List.copyOf(fuses);
+        meters = ordered(meters);
     }
 
     /** Diodes only. */
     static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
-        return new PartLibrary(diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+        return new PartLibrary(
+                diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of());
     }
 
     /**
