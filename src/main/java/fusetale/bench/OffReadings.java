@@ -9,6 +9,9 @@ import fusetale.mna.Run;
 import fusetale.mna.Solved;
 import fusetale.mna.Solver;
 import fusetale.model.Modelled;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -285,16 +288,6 @@ final class OffReadings {
             return new Solved.Found<>(still);
         }
         Climbing climbing = new Climbing(Climbing.Shown.of(now), Climbing.Shown.of(settled.reading()));
-        remarks.add(String.format(
-                Locale.ROOT,
-                "%s to %s, %s: a capacitor %s through the meter; %s and still %s after 3 s, %s in the end",
-                check.from(),
-                check.to(),
-                check.function().words(),
-                charged ? "discharges" : "charges",
-                now.shows(),
-                climbing.falling() ? "falling" : "climbing",
-                settled.reading().shows()));
         return new Solved.Found<>(
                 charged
                         ? new Taken(now.moving(climbing), found.value().across())
@@ -377,13 +370,9 @@ final class OffReadings {
                         ? String.format(
                                 Locale.ROOT, "and it may destroy the meter, which stands %.0f V on ohms", stands)
                         : "and it drives the meter backwards or past its end";
-                remarks.add(String.format(
-                        Locale.ROOT,
-                        "%s holds %.4g V: discharge it first, through a resistor, and measure; ohms, diode test and"
-                                + " continuity mislead wherever it is felt, %s",
-                        c.part(),
-                        held,
-                        harm));
+                remarks.add(c.part() + " holds " + Notation.format(new Quantity(held, Unit.VOLT))
+                        + ": discharge it first, through a resistor, and measure; ohms, diode test and continuity"
+                        + " mislead wherever it is felt, " + harm);
             }
         }
     }
