@@ -74,7 +74,7 @@ class TablesTest {
     void csvQuotesWhatHoldsACommaAsRfc4180Asks() {
         assertThat(Csv.suppose(Made.shortedLeg()))
                 .contains("\r\nas found,d.c. volts,TP15,gnd,189.7,188.9,V,182.0,197.0,188.9 V,")
-                .contains(",\"display rail at the glasses, bites\"\r\n");
+                .contains(",\"display rail at the glasses, bites\",,\r\n");
     }
 
     @Test
