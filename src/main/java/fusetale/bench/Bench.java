@@ -212,6 +212,10 @@ public final class Bench {
                 .filter(c -> c.function().ofVolts())
                 .forEach(c -> parted(c).ifPresent(remarks::add));
         readings.forEach(r -> tooMuch(r).ifPresent(remarks::add));
+        if (checks.stream().anyMatch(c -> c.function() == MeterFunction.DC_AMPS)) {
+            remarks.add("d.c. amps are those with the meter in the gap; fuses, ratings and what is seen are those with"
+                    + " the gap open");
+        }
         return new Solved.Found<>(new Seen(circuit, modelled, readings, waveforms, state, new ArrayList<>(remarks)));
     }
 

@@ -133,8 +133,7 @@ public final class Observations {
         int drawn = healthy.part(lamp.name()).map(p -> ((Lamp) p).count()).orElse(lamp.count());
         double rated = lamp.volts().si() * lamp.amps().si() * lamp.count();
         Sight sight = brightness(new Dissipation(seen).watts(lamp) / rated);
-        String detail =
-                lamp.count() < drawn && sight != Sight.DARK ? "(" + lamp.count() + " of " + drawn + ")" : "";
+        String detail = lamp.count() < drawn && sight != Sight.DARK ? "(" + lamp.count() + " of " + drawn + ")" : "";
         add(lamp.name(), sight, detail);
     }
 
@@ -215,7 +214,9 @@ public final class Observations {
 
     /** Two figures at most; past what any part survives, only that. */
     private static String shown(double celsius) {
-        return celsius > 300 ? "(above 300 °C)" : String.format(Locale.ROOT, "(about %.0f °C)", 5 * Math.rint(celsius / 5));
+        return celsius > 300
+                ? "(above 300 °C)"
+                : String.format(Locale.ROOT, "(about %.0f °C)", 5 * Math.rint(celsius / 5));
     }
 
     private void connector(Connector connector) {

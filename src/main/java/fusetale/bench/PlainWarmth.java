@@ -90,7 +90,8 @@ final class PlainWarmth implements Warmth {
         double watts = t.magnetics().coreLossWatts().si();
         for (Transformer.Winding w : t.windings()) {
             Quantity amps = w.ratedAmps();
-            watts += amps == null ? Double.NaN : amps.si() * amps.si() * w.ohms().si();
+            watts +=
+                    amps == null ? Double.NaN : amps.si() * amps.si() * w.ohms().si();
         }
         return watts;
     }

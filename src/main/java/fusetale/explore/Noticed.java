@@ -15,8 +15,7 @@ import java.util.Map;
  * @param asSupposed as supposed; empty where there is nothing to say
  * @param notable whether it strikes anybody who looks at the machine as supposed alone
  */
-public record Noticed(
-        String part, Observation.Aspect what, String asBuilt, String asSupposed, boolean notable) {
+public record Noticed(String part, Observation.Aspect what, String asBuilt, String asSupposed, boolean notable) {
     /** Whether the two machines differ in it. */
     public boolean differs() {
         return !asBuilt.equals(asSupposed);

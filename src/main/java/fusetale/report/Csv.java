@@ -16,7 +16,8 @@ public final class Csv {
 
     /** A healthy machine: a line a reading. */
     public static String readings(Outcome outcome) {
-        StringBuilder text = new StringBuilder("arrangement,function,from,to,value,unit,low,high,shows,label,climbing" + END);
+        StringBuilder text =
+                new StringBuilder("arrangement,function,from,to,value,unit,low,high,shows,label,climbing" + END);
         for (Compared row : outcome.readings()) {
             text.append(line(
                     outcome.question().arrangement().name(),
@@ -37,7 +38,8 @@ public final class Csv {
     /** A supposition: a line a reading, most moved first. */
     public static String suppose(Outcome outcome) {
         StringBuilder text = new StringBuilder(
-                "arrangement,function,from,to,as built,as supposed,unit,low,high,shows,moved,label,climbing as built,climbing as supposed" + END);
+                "arrangement,function,from,to,as built,as supposed,unit,low,high,shows,moved,label,climbing as built,climbing as supposed"
+                        + END);
         for (Compared row : outcome.readings()) {
             text.append(line(
                     outcome.question().arrangement().name(),

@@ -84,8 +84,8 @@ final class SightTables {
                 TextTable.Column.left(WORDS.say("head.what")),
                 TextTable.Column.left(WORDS.say("head.seen")),
                 TextTable.Column.left(WORDS.say("head.parts")));
-        gathered.forEach((said, parts) ->
-                table.row(false, said.what().words(), said.asBuilt(), String.join(", ", parts)));
+        gathered.forEach(
+                (said, parts) -> table.row(false, said.what().words(), said.asBuilt(), String.join(", ", parts)));
         lines.addAll(table.lines(emphasis));
     }
 

@@ -78,16 +78,14 @@ class ChargedCapacitorsTest {
         Reading reading =
                 read(rc(ohms, farads), Arrangement.unpowered().withCharged("C1", volts), MeterFunction.DC_VOLTS);
 
-        assertThat(reading.value())
-                .isCloseTo(volts * Math.exp(-3 / (r * farads)), within(2e-4 * Math.abs(volts)));
+        assertThat(reading.value()).isCloseTo(volts * Math.exp(-3 / (r * farads)), within(2e-4 * Math.abs(volts)));
         assertThat(Objects.requireNonNull(reading.climbing()).settled().value()).isCloseTo(0, within(1e-3));
     }
 
     /** 8 V drive the current of a source of 3.2 V backwards: OL, while the same resistor discharged reads its value. */
     @Test
     void chargeFalsifiesOhmsAndIsSaidTo() {
-        Seen seen =
-                look(rc(300, 0.1), Arrangement.unpowered().withCharged("C1", 8), MeterFunction.OHMS);
+        Seen seen = look(rc(300, 0.1), Arrangement.unpowered().withCharged("C1", 8), MeterFunction.OHMS);
 
         assertThat(seen.readings().get(0).shows()).isEqualTo("OL");
         assertThat(Objects.requireNonNull(seen.readings().get(0).climbing())
@@ -130,7 +128,8 @@ class ChargedCapacitorsTest {
         assertThatThrownBy(() -> Arrangement.unpowered().withCharged("R1", 8).appliedTo(circuit))
                 .hasMessageContaining("no capacitor R1")
                 .hasMessageContaining("C1");
-        assertThatThrownBy(() -> Arrangement.powered(circuit).withCharged("C1", 8).appliedTo(circuit))
+        assertThatThrownBy(
+                        () -> Arrangement.powered(circuit).withCharged("C1", 8).appliedTo(circuit))
                 .hasMessageContaining("only with the power off");
         assertThatThrownBy(() -> Arrangement.unpowered().withCharged("C1", 5000).appliedTo(circuit))
                 .hasMessageContaining("1000 V");

@@ -56,8 +56,7 @@ class MeterProfilesTest {
     }
 
     private static Circuit divider(double volts, double ohms) {
-        return circuit(
-                120, 1, battery(volts), resistor("R1", "top", "mid", ohms), resistor("R2", "mid", "gnd", ohms));
+        return circuit(120, 1, battery(volts), resistor("R1", "top", "mid", ohms), resistor("R2", "mid", "gnd", ohms));
     }
 
     @Test
@@ -197,8 +196,7 @@ class MeterProfilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"average", "basic"})
     void lowPowerOhmsDoNotTurnJunctionsOn(String start) {
-        Circuit circuit =
-                circuit(120, 1, diode("D1", "a", "gnd", model("1N4148")), resistor("R1", "a", "gnd", 1000));
+        Circuit circuit = circuit(120, 1, diode("D1", "a", "gnd", model("1N4148")), resistor("R1", "a", "gnd", 1000));
 
         assertThat(off(meter(start), circuit, "a", "gnd", MeterFunction.OHMS).shows())
                 .isEqualTo("1.000 kΩ");
@@ -216,8 +214,15 @@ class MeterProfilesTest {
 
     /** Buzzers sound below 30 to 100 ohm: a coil of 4 ohm and a dead short both beep. */
     @ParameterizedTest
-    @CsvSource({"true rms 4000, 39, beeps", "true rms 4000, 41, silent", "basic, 29, beeps", "average, 4, beeps",
-        "average, 0.02, beeps", "average, 71, silent", "true rms 4½, 1e6, silent"})
+    @CsvSource({
+        "true rms 4000, 39, beeps",
+        "true rms 4000, 41, silent",
+        "basic, 29, beeps",
+        "average, 4, beeps",
+        "average, 0.02, beeps",
+        "average, 71, silent",
+        "true rms 4½, 1e6, silent"
+    })
     void buzzerSoundsBelowItsThreshold(String start, double ohms, String shows) {
         Circuit circuit = circuit(120, 1, resistor("R1", "a", "gnd", ohms));
 
@@ -241,14 +246,15 @@ class MeterProfilesTest {
         Bench bench = Bench.of(circuit, Arrangement.unpowered(), meter("analogue"));
 
         assertThat(bench.refusal(new Check("line", "neutral", MeterFunction.DIODE_TEST)))
-                .hasValueSatisfying(r -> assertThat(r).contains("has no diode test").contains("ohms"));
+                .hasValueSatisfying(
+                        r -> assertThat(r).contains("has no diode test").contains("ohms"));
     }
 
     /** I = V/(R + burden + leads): 10 V, 100 ohm; 2 ohm on the lowest range that holds it, 399.9 mA. */
     @Test
     void ammeterTakesItsBurdenFromTheCircuit() {
-        Circuit circuit = circuit(
-                120, 1, battery(10), resistor("R1", "top", "gap", 100), resistor("R2", "gnd", "far", 1e-3));
+        Circuit circuit =
+                circuit(120, 1, battery(10), resistor("R1", "top", "gap", 100), resistor("R2", "gnd", "far", 1e-3));
 
         Reading reading = on(Meter.trueRms4000(), circuit, "gap", "far", MeterFunction.DC_AMPS);
 

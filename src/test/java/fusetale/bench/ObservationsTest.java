@@ -2,10 +2,10 @@ package fusetale.bench;
 
 import static fusetale.model.PartsBox.bridge;
 import static fusetale.model.PartsBox.circuit;
+import static fusetale.model.PartsBox.diode;
 import static fusetale.model.PartsBox.electrolytic;
 import static fusetale.model.PartsBox.exactly;
 import static fusetale.model.PartsBox.junction;
-import static fusetale.model.PartsBox.diode;
 import static fusetale.model.PartsBox.lamp;
 import static fusetale.model.PartsBox.net;
 import static fusetale.model.PartsBox.quantity;
@@ -105,8 +105,8 @@ class ObservationsTest {
      */
     @Test
     void coilsBuzzOnAlternatingCurrentAndHoldOnFullWavePulses() {
-        Circuit alternating = circuit(24, 0.1, coil(8, 0.02), resistor("R1", "line", "top", 1e-3),
-                resistor("R2", "neutral", "gnd", 1e-3));
+        Circuit alternating = circuit(
+                24, 0.1, coil(8, 0.02), resistor("R1", "line", "top", 1e-3), resistor("R2", "neutral", "gnd", 1e-3));
         Circuit rectified = circuit(
                 48,
                 0.1,
@@ -183,8 +183,8 @@ class ObservationsTest {
     @ParameterizedTest
     @CsvSource({"5, 'stops at 2 of 3, before coils'", "4.5, held in reset", "1, dead"})
     void controllerCountsItsChecksAndStopsAtTheFirstThatFails(double volts, String words) {
-        Circuit circuit = fed(
-                volts, controller(), resistor("R1", "top", "half", 1000), resistor("R2", "half", "gnd", 1000));
+        Circuit circuit =
+                fed(volts, controller(), resistor("R1", "top", "half", 1000), resistor("R2", "half", "gnd", 1000));
 
         assertThat(observed(circuit, "U1", Aspect.START_UP).words()).isEqualTo(words);
     }
@@ -237,14 +237,24 @@ class ObservationsTest {
     @Test
     void railsHumWhereTheirCapacitorIsGone() {
         Circuit sound = circuit(
-                28, 0.4, bridge("BR1", "line", "neutral", "plus", "gnd"),
-                electrolytic("C1", "plus", "gnd", 0.012, 0.03), resistor("R1", "plus", "gnd", 20));
+                28,
+                0.4,
+                bridge("BR1", "line", "neutral", "plus", "gnd"),
+                electrolytic("C1", "plus", "gnd", 0.012, 0.03),
+                resistor("R1", "plus", "gnd", 20));
         Circuit dry = circuit(
-                28, 0.4, bridge("BR1", "line", "neutral", "plus", "gnd"),
-                electrolytic("C1", "plus", "gnd", 1e-9, 0.03), resistor("R1", "plus", "gnd", 20));
+                28,
+                0.4,
+                bridge("BR1", "line", "neutral", "plus", "gnd"),
+                electrolytic("C1", "plus", "gnd", 1e-9, 0.03),
+                resistor("R1", "plus", "gnd", 20));
         Circuit half = circuit(
-                28, 0.4, diode("D1", "line", "plus", junction(1e-8, 2, 0.01)), resistor("R2", "neutral", "gnd", 1e-3),
-                electrolytic("C1", "plus", "gnd", 1e-9, 0.03), resistor("R1", "plus", "gnd", 20));
+                28,
+                0.4,
+                diode("D1", "line", "plus", junction(1e-8, 2, 0.01)),
+                resistor("R2", "neutral", "gnd", 1e-3),
+                electrolytic("C1", "plus", "gnd", 1e-9, 0.03),
+                resistor("R1", "plus", "gnd", 20));
 
         assertThat(observed(sound, "C1", Aspect.HUM).sight()).isEqualTo(Sight.QUIET);
         assertThat(observed(dry, "C1", Aspect.HUM).words()).startsWith("hums at 120 Hz, ripple 5");

@@ -52,24 +52,27 @@ class MeterKeysTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "[10 V, 0.1 V, 3 %]|[10 V, 0.1 V]|full scale, last digit",
-        "[10 V, 0.1 V, 3 %]|[10 V, 20 V, 3 %]|larger than full scale",
-        "[10 V, 0.1 V, 3 %]|[10 V, 0.1 A, 3 %]|0.1 A",
-        "per volt: 20 kohm, |''|input resistance is missing",
-        "detector: half-wave|detector: halfwave|half-wave",
-        "display: analogue|display: analog|analogue",
-        "150 mA]]|150 mA, 4]]|150 mA",
-        "leads: 0.2 ohm|lead: 0.2 ohm|leads",
-        "sources: [invented]|note: none|sources"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[10 V, 0.1 V, 3 %]|[10 V, 0.1 V]|full scale, last digit",
+                "[10 V, 0.1 V, 3 %]|[10 V, 20 V, 3 %]|larger than full scale",
+                "[10 V, 0.1 V, 3 %]|[10 V, 0.1 A, 3 %]|0.1 A",
+                "per volt: 20 kohm, |''|input resistance is missing",
+                "detector: half-wave|detector: halfwave|half-wave",
+                "display: analogue|display: analog|analogue",
+                "150 mA]]|150 mA, 4]]|150 mA",
+                "leads: 0.2 ohm|lead: 0.2 ohm|leads",
+                "sources: [invented]|note: none|sources"
+            })
     void whatDoesNotFitIsTold(String old, String fresh, String said) {
         assertThat(problems(old, fresh)).contains(said);
     }
 
     @Test
     void chargedCapacitorsAreAnArrangement() {
-        CircuitFile file = Sample.read(Sample.with("power off: {power: off", "power off: {power: off, charged: {C1: 8 V}"));
+        CircuitFile file =
+                Sample.read(Sample.with("power off: {power: off", "power off: {power: off, charged: {C1: 8 V}"));
 
         assertThat(Objects.requireNonNull(file.circuit(), file.problems()::toString)
                         .settings()

@@ -79,7 +79,9 @@ class MeterJourneyTest {
                 .isLessThan(0.6 * ohms.path("asBuilt").asDouble());
         assertThat(ohms.path("climbing").path("settles").asDouble())
                 .isEqualTo(ohms.path("asBuilt").asDouble());
-        assertThat(Typed.in(with(asked, "--csv")).out()).contains("label,climbing").contains(" then 0.4");
+        assertThat(Typed.in(with(asked, "--csv")).out())
+                .contains("label,climbing")
+                .contains(" then 0.4");
     }
 
     private static String[] with(String[] arguments, String more) {
@@ -112,8 +114,7 @@ class MeterJourneyTest {
     /** 45.9 V mean on 4.7 ohm, the driver and the meter's 0.23 ohm: less than 45.9/4.7 A, and above half of it. */
     @Test
     void ampsAreReadInThePlaceOfAFuse() throws IOException {
-        JsonNode reading = json(
-                        "readings", NIGHT_FERRY, "--amps=F202", "--hold-on=L205", "--draws=2", "--json")
+        JsonNode reading = json("readings", NIGHT_FERRY, "--amps=F202", "--hold-on=L205", "--draws=2", "--json")
                 .path("readings")
                 .get(0);
 
@@ -165,7 +166,8 @@ class MeterJourneyTest {
         JsonNode outcome = json("suppose", FIRST_LIGHT, "F1=loose", "--draws=2", "--json");
 
         JsonNode first = outcome.path("comesAndGoes").get(0);
-        assertThat(first.path("good").asDouble()).isGreaterThan(first.path("bad").asDouble());
+        assertThat(first.path("good").asDouble())
+                .isGreaterThan(first.path("bad").asDouble());
         assertThat(Typed.in("suppose", FIRST_LIGHT, "F1=loose", "--draws=2").out())
                 .contains("Comes and goes with the contact")
                 .contains(first.path("goodShows").asText() + " to "

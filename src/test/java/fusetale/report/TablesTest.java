@@ -45,7 +45,8 @@ class TablesTest {
 
     @Test
     void onATerminalOnlyControlSequencesAreAdded() {
-        List<String> bold = Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL, false);
+        List<String> bold =
+                Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL, false);
 
         assertThat(bold.stream().map(l -> l.replaceAll("\u001B\\[[01]m", ""))).containsExactlyElementsOf(SHORTED);
     }
