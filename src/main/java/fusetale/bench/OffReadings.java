@@ -123,7 +123,6 @@ final class OffReadings {
             case DIODE_TEST -> {
                 MeterModel.DiodeTest test = Objects.requireNonNull(meter.model().diodeTest());
                 yield inRanges(
-                        check,
                         one,
                         two,
                         List.of(new Instrument(
@@ -135,7 +134,6 @@ final class OffReadings {
                 MeterModel.Continuity buzzer =
                         Objects.requireNonNull(meter.model().continuity());
                 yield inRanges(
-                        check,
                         one,
                         two,
                         List.of(new Instrument(
@@ -146,7 +144,6 @@ final class OffReadings {
             }
             case DC_AMPS ->
                 inRanges(
-                        check,
                         one,
                         two,
                         meter.ampsRanges().stream()
@@ -168,7 +165,7 @@ final class OffReadings {
                     0,
                     inputOhms,
                     (volts, amps) -> meter.voltsReading(check, meter.volts(check.function(), Waveform.steady(volts))));
-            Solved<Taken> solved = inRanges(check, one, two, List.of(input));
+            Solved<Taken> solved = inRanges(one, two, List.of(input));
             if (!(solved instanceof Solved.Found<Taken> found)) {
                 return solved;
             }
@@ -196,23 +193,23 @@ final class OffReadings {
                             ? meter.ohmsReading(check, range, volts, amps, circuitOhms)
                             : meter.ohmsReading(check, range, -volts, -amps, circuitOhms)));
         }
-        return meter.analogue() ? nearestTheMiddle(check, one, two, ranges) : inRanges(check, one, two, ranges);
+        return meter.analogue() ? nearestTheMiddle(one, two, ranges) : inRanges(one, two, ranges);
     }
 
     /** Turns up until a range holds the value; what settles and what is seen meanwhile each in the range that holds it. */
-    private Solved<Taken> inRanges(Check check, int one, int two, List<Instrument> ranges) {
+    private Solved<Taken> inRanges(int one, int two, List<Instrument> ranges) {
         for (int k = 0; ; k++) {
             Solved<At> settled = settled(one, two, ranges.get(k));
             if (!(settled instanceof Solved.Found<At> found)) {
                 return new Solved.Failed<>(((Solved.Failed<At>) settled).reason());
             }
             if (!found.value().reading().overRange() || k == ranges.size() - 1) {
-                return followed(check, one, two, ranges, k, found.value());
+                return followed(one, two, ranges, k, found.value());
             }
         }
     }
 
-    private Solved<Taken> nearestTheMiddle(Check check, int one, int two, List<Instrument> ranges) {
+    private Solved<Taken> nearestTheMiddle(int one, int two, List<Instrument> ranges) {
         int best = 0;
         At nearest = null;
         double least = Double.POSITIVE_INFINITY;
@@ -230,7 +227,7 @@ final class OffReadings {
                 best = k;
             }
         }
-        return followed(check, one, two, List.of(ranges.get(best)), 0, Objects.requireNonNull(nearest));
+        return followed(one, two, List.of(ranges.get(best)), 0, Objects.requireNonNull(nearest));
     }
 
     /**
@@ -272,7 +269,7 @@ final class OffReadings {
     }
 
     /** The settled reading, beside what the display shows meanwhile where that is something else. */
-    private Solved<Taken> followed(Check check, int one, int two, List<Instrument> ranges, int k, At settled) {
+    private Solved<Taken> followed(int one, int two, List<Instrument> ranges, int k, At settled) {
         Taken still = new Taken(settled.reading(), settled.across());
         boolean charged = !chargedVolts.isEmpty();
         boolean moves = takesLong(settled, ranges.get(k)) && (charged || follows);
