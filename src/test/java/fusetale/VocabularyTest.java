@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fusetale.aftermath.Strain;
+import fusetale.bench.Observation;
 import fusetale.circuit.MeterFunction;
 import fusetale.cli.Main;
 import fusetale.explore.FuseFate;
@@ -66,6 +67,16 @@ class VocabularyTest {
     }
 
     @Test
+    void whatIsSeenWithoutAMeterIsListed() {
+        assertThat(Arrays.stream(Observation.Aspect.values()).map(Observation.Aspect::words))
+                .isSubsetOf(LISTED);
+        // a comma parts words on the page
+        assertThat(Arrays.stream(Observation.Sight.values())
+                        .flatMap(s -> Arrays.stream(s.words().split(", "))))
+                .isSubsetOf(LISTED);
+    }
+
+    @Test
     void stressesAreListed() {
         assertThat(Arrays.stream(Strain.values()).map(Strain::words)).isSubsetOf(LISTED);
     }
@@ -77,7 +88,7 @@ class VocabularyTest {
             words.load(new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8));
         }
         List<String> headings = words.stringPropertyNames().stream()
-                .filter(key -> key.startsWith("head.") || key.startsWith("fuse."))
+                .filter(key -> key.startsWith("head.") || key.startsWith("fuse.") || key.startsWith("buzzer."))
                 .map(words::getProperty)
                 .filter(text -> !text.contains("%"))
                 .toList();

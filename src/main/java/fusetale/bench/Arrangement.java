@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param clips clip leads
  * @param heldOn coils, lamps or logic outputs held on
  * @param switches switches by name, true = closed
+ * @param charged voltage [V] of capacitors charged beforehand, by name; with the power off only
  */
 public record Arrangement(
         String name,
@@ -35,7 +36,8 @@ public record Arrangement(
         List<String> liftedPins,
         List<BenchSetting.Clip> clips,
         List<String> heldOn,
-        Map<String, Boolean> switches) {
+        Map<String, Boolean> switches,
+        Map<String, Double> charged) {
     /** Copies what can change. */
     public Arrangement {
         pulledFuses = List.copyOf(pulledFuses);
@@ -44,6 +46,7 @@ public record Arrangement(
         clips = List.copyOf(clips);
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
+        charged = Map.copyOf(charged);
     }
 
     /**
@@ -54,6 +57,8 @@ public record Arrangement(
     public static Arrangement of(Circuit circuit, BenchSetting setting) throws UnfitArrangement {
         Quantity volts = setting.mainsVolts();
         Quantity watts = setting.seriesLampWatts();
+        Map<String, Double> charged = new LinkedHashMap<>();
+        setting.charged().forEach((part, at) -> charged.put(part, at.si()));
         Arrangement arrangement = new Arrangement(
                 setting.name(),
                 setting.powerOn(),
@@ -64,7 +69,8 @@ public record Arrangement(
                 setting.liftedPins(),
                 setting.clips(),
                 setting.heldOn(),
-                setting.switches());
+                setting.switches(),
+                charged);
         arrangement.appliedTo(circuit);
         return arrangement;
     }
@@ -81,7 +87,17 @@ public record Arrangement(
 
     private static Arrangement plain(String name, boolean powerOn, double mainsVolts) {
         return new Arrangement(
-                name, powerOn, mainsVolts, null, List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
+                name,
+                powerOn,
+                mainsVolts,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                Map.of());
     }
 
     /**
@@ -157,6 +173,13 @@ public record Arrangement(
         return copy.done();
     }
 
+    /** The same with a capacitor charged beforehand to so many volts, plus or first pin against the other. */
+    public Arrangement withCharged(String capacitor, double volts) {
+        Copy copy = copy(changed(capacitor + " charged to " + volts + " V"));
+        copy.charged.put(capacitor, volts);
+        return copy.done();
+    }
+
     private String changed(String change) {
         return name.isEmpty() ? change : name + ", " + change;
     }
@@ -177,6 +200,7 @@ public record Arrangement(
         private final List<BenchSetting.Clip> clips;
         private final List<String> heldOn;
         private final Map<String, Boolean> switches;
+        private final Map<String, Double> charged;
 
         Copy(Arrangement of, String name) {
             this.name = name;
@@ -189,6 +213,7 @@ public record Arrangement(
             this.clips = new ArrayList<>(of.clips);
             this.heldOn = new ArrayList<>(of.heldOn);
             this.switches = new LinkedHashMap<>(of.switches);
+            this.charged = new LinkedHashMap<>(of.charged);
         }
 
         Copy power(boolean on) {
@@ -217,7 +242,8 @@ public record Arrangement(
                     liftedPins,
                     clips,
                     heldOn,
-                    switches);
+                    switches,
+                    charged);
         }
     }
 }

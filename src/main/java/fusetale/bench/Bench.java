@@ -1,6 +1,7 @@
 package fusetale.bench;
 
 import fusetale.circuit.Circuit;
+import fusetale.circuit.MeterFunction;
 import fusetale.circuit.Net;
 import fusetale.mna.NotSolved;
 import fusetale.mna.OperatingPoint;
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * A machine on the bench, arranged, with a meter beside it. Keeps one solver for all that is asked of it; belongs to one
  * thread.
  *
- * <p>With the power on readings come from the periodic state. The meter's input is part of the circuit: where 10 MΩ would
+ * <p>With the power on readings come from the periodic state. The meter's input is part of the circuit: where it would
  * change a reading by 0.02 % or more and by a tenth of the meter's accuracy or more, the state is solved again with the meter across
  * the points. How much it would change is estimated from the resistance between the points with the machine at rest:
  * semiconductors are then off, so it is overestimated rather than underestimated.
@@ -60,7 +61,7 @@ public final class Bench {
     private Loading loading() {
         Loading ready = loading;
         if (ready == null) {
-            ready = new Loading(solver(null), meter.inputOhms());
+            ready = new Loading(solver(null));
             loading = ready;
         }
         return ready;
@@ -109,9 +110,13 @@ public final class Bench {
             }
         }
         if (arrangement.powerOn() && !check.function().powered()) {
-            return Optional.of(
-                    "ohms and diode test: not with the power on. The voltage of the circuit would falsify the"
-                            + " reading and may damage the meter; pull the plug and let the capacitors discharge");
+            String refused = check.function() == MeterFunction.CONTINUITY ? "continuity" : "ohms and diode test";
+            return Optional.of(refused + ": not with the power on. The voltage of the circuit would falsify the"
+                    + " reading and may damage the meter; pull the plug and let the capacitors discharge");
+        }
+        if (!meter.has(check.function())) {
+            return Optional.of("the meter '" + meter.name() + "' has no "
+                    + check.function().words() + "; it has " + String.join(", ", meter.functions()));
         }
         return Optional.empty();
     }
@@ -126,7 +131,7 @@ public final class Bench {
      */
     public Solved<Seen> look(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
         refuse(checks);
-        return arrangement.powerOn() ? powered(checks, near, true, stopped) : unpowered(checks, stopped);
+        return arrangement.powerOn() ? powered(checks, near, true, stopped) : unpowered(checks, true, stopped);
     }
 
     /**
@@ -143,12 +148,15 @@ public final class Bench {
         }
         refuse(checks);
         PeriodicState state = looked.state();
-        return state != null ? readings(state, checks, true, stopped) : unpowered(checks, stopped);
+        return state != null ? readings(state, checks, true, stopped) : unpowered(checks, true, stopped);
     }
 
-    /** The same, but with the power on without the meter's load; nothing is refused. */
+    /**
+     * The same, but with the power on without the meter's load, amperes aside, and with the power off without following what
+     * climbs where nothing was charged; nothing is refused.
+     */
     Solved<Seen> lookWithoutLoad(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
-        return arrangement.powerOn() ? powered(checks, near, false, stopped) : unpowered(checks, stopped);
+        return arrangement.powerOn() ? powered(checks, near, false, stopped) : unpowered(checks, false, stopped);
     }
 
     private void refuse(List<Check> checks) {
@@ -179,6 +187,15 @@ public final class Bench {
         for (Check check : checks) {
             int one = node(check.from());
             int two = node(check.to());
+            if (check.function() == MeterFunction.DC_AMPS) {
+                Solved<LoadedStates.Taken> amps = loaded.amps(check, one, two, stopped);
+                if (!(amps instanceof Solved.Found<LoadedStates.Taken> taken)) {
+                    return new Solved.Failed<>(((Solved.Failed<LoadedStates.Taken>) amps).reason());
+                }
+                waveforms.add(taken.value().wave());
+                readings.add(taken.value().reading());
+                continue;
+            }
             Solved<Waveform> volts =
                     loads ? loaded.volts(check, one, two, stopped) : new Solved.Found<>(state.volts(one, two));
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
@@ -191,17 +208,26 @@ public final class Bench {
         if (state.work().method().contains("stepping")) {
             remarks.add("needed a slower way to settle");
         }
-        checks.forEach(c -> parted(c).ifPresent(remarks::add));
+        checks.stream()
+                .filter(c -> c.function().ofVolts())
+                .forEach(c -> parted(c).ifPresent(remarks::add));
+        readings.forEach(r -> tooMuch(r).ifPresent(remarks::add));
+        if (checks.stream().anyMatch(c -> c.function() == MeterFunction.DC_AMPS)) {
+            remarks.add("d.c. amps are those with the meter in the gap; fuses, ratings and what is seen are those with"
+                    + " the gap open");
+        }
         return new Solved.Found<>(new Seen(circuit, modelled, readings, waveforms, state, new ArrayList<>(remarks)));
     }
 
-    private Solved<Seen> unpowered(List<Check> checks, BooleanSupplier stopped) {
+    private Solved<Seen> unpowered(List<Check> checks, boolean follows, BooleanSupplier stopped) {
         Solved<OperatingPoint> solved = solver(null).operatingPoint(null);
         if (!(solved instanceof Solved.Found<OperatingPoint> found)) {
             return new Solved.Failed<>(((Solved.Failed<OperatingPoint>) solved).reason());
         }
         OperatingPoint rest = found.value();
-        OffReadings off = new OffReadings(circuit, modelled, solver(null), meter, rest);
+        OffReadings off = new OffReadings(
+                        modelled, solver(null), meter, rest, settings(), Capacitance.all(circuit), follows)
+                .charged(arrangement.charged());
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
@@ -218,6 +244,16 @@ public final class Bench {
         }
         Set<String> remarks = new LinkedHashSet<>(off.remarks());
         return new Solved.Found<>(new Seen(circuit, modelled, readings, waveforms, rest, new ArrayList<>(remarks)));
+    }
+
+    /** An ammeter that is asked for more than its highest range holds. */
+    private static Optional<String> tooMuch(Reading reading) {
+        boolean tooMuch = reading.check().function() == MeterFunction.DC_AMPS && reading.overRange();
+        return tooMuch
+                ? Optional.of(
+                        reading.check().words() + ": more than the meter's highest range stands; its own fuse blows,"
+                                + " and without one its leads and the circuit pay")
+                : Optional.empty();
     }
 
     private Optional<String> parted(Check check) {

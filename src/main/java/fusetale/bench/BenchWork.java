@@ -44,6 +44,7 @@ final class BenchWork {
 
     Circuit done() throws UnfitArrangement {
         checkSupply();
+        checkCharges();
         // held drivers first: what they command is looked up before pins and nets move
         arrangement.heldOn().forEach(this::holdOn);
         for (Map.Entry<String, Boolean> s : new TreeMap<>(arrangement.switches()).entrySet()) {
@@ -60,6 +61,28 @@ final class BenchWork {
             throw new UnfitArrangement(String.join("\n", problems));
         }
         return circuit;
+    }
+
+    /** A reservoir of a television set holds less. */
+    private static final double MOST_CHARGE_VOLTS = 1000;
+
+    private void checkCharges() {
+        if (arrangement.powerOn() && !arrangement.charged().isEmpty()) {
+            problems.add(
+                    "capacitors charged beforehand: only with the power off; with the power on they charge by themselves");
+        }
+        for (Map.Entry<String, Double> each : new TreeMap<>(arrangement.charged()).entrySet()) {
+            if (Capacitance.of(circuit, each.getKey()).isEmpty()) {
+                List<String> known =
+                        Capacitance.all(circuit).stream().map(Capacitance::part).toList();
+                problems.add(
+                        "no capacitor " + each.getKey() + " to charge" + UnfitArrangement.advice(each.getKey(), known));
+            }
+            if (!(Math.abs(each.getValue()) <= MOST_CHARGE_VOLTS)) {
+                problems.add(each.getKey() + " charged to " + figure(each.getValue(), Unit.VOLT)
+                        + "; at most 1000 V either way");
+            }
+        }
     }
 
     private void checkSupply() {

@@ -16,40 +16,38 @@ final class Loading {
     private static final double TEST_AMPS = 1e-9;
 
     private final Solver solver;
-    private final double inputOhms;
-    private final Map<Long, Double> known = new HashMap<>();
+    private final Map<Long, Double> knownOhms = new HashMap<>();
     private @Nullable OperatingPoint rest;
     private boolean asked;
 
-    Loading(Solver solver, double inputOhms) {
+    Loading(Solver solver) {
         this.solver = solver;
-        this.inputOhms = inputOhms;
     }
 
-    /** Share of a reading between two nodes that is lost, 0 to 1; 1 where it cannot be told. */
-    double lostRatio(int one, int two) {
+    /** Share of a reading between two nodes that is lost to an input of so many ohms, 0 to 1; 1 where it cannot be told. */
+    double lostRatio(int one, int two, double inputOhms) {
         if (one == two) {
             return 0;
         }
         long pair = (long) Math.min(one, two) << 32 | Math.max(one, two);
-        return known.computeIfAbsent(pair, k -> measured(one, two));
+        double ohms = knownOhms.computeIfAbsent(pair, k -> measuredOhms(one, two));
+        return Double.isInfinite(ohms) ? 1 : ohms / (ohms + inputOhms);
     }
 
-    private double measured(int one, int two) {
+    private double measuredOhms(int one, int two) {
         if (!asked) {
             asked = true;
             rest = solver.operatingPoint(null).orElse(failure -> null);
         }
         OperatingPoint before = rest;
         if (before == null) {
-            return 1;
+            return Double.POSITIVE_INFINITY;
         }
         Solved<OperatingPoint> fed =
                 solver.with(new Norton(one, two, 0, TEST_AMPS)).operatingPoint(before);
         if (!(fed instanceof Solved.Found<OperatingPoint> found)) {
-            return 1;
+            return Double.POSITIVE_INFINITY;
         }
-        double ohms = Math.abs(found.value().volts(one, two) - before.volts(one, two)) / TEST_AMPS;
-        return ohms / (ohms + inputOhms);
+        return Math.abs(found.value().volts(one, two) - before.volts(one, two)) / TEST_AMPS;
     }
 }

@@ -218,7 +218,7 @@ public record Spread(Seen nominal, List<Range> ranges) {
 
         /** A reading of another machine without the meter's load, which then takes its share. */
         void add(Reading reading, Meter meter, boolean worstCase) {
-            boolean volts = reading.check().function().powered();
+            boolean volts = reading.check().function().ofVolts();
             take(volts ? meter.voltsReading(reading.check(), reading.value() * kept) : reading, worstCase);
         }
 

@@ -189,6 +189,9 @@ final class MachineForms {
     private static Map<MeterFunction, Key<Toleranced>> expected() {
         Map<MeterFunction, Key<Toleranced>> keys = new LinkedHashMap<>();
         for (MeterFunction function : MeterFunction.values()) {
+            if (!function.usual()) {
+                continue;
+            }
             keys.put(
                     function,
                     Key.optional(

@@ -32,6 +32,10 @@ record NameForm(String words, String like, Pattern pattern) implements Form<Stri
             "a family's name",
             "letters, digits, spaces and dots, such as slow 6.3x32",
             compiled("\\p{L}[\\p{L}\\p{N} .-]*"));
+    static final NameForm METER = new NameForm(
+            "a meter's name",
+            "letters, digits, spaces and hyphens, such as true rms 4000-count",
+            compiled("\\p{L}[\\p{L}\\p{N} .-]*"));
     static final NameForm PARAMETER = new NameForm(
             "a parameter's name",
             "letters, digits, spaces and hyphens, a letter first, such as n",

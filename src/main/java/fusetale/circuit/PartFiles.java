@@ -33,7 +33,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "wires.yaml",
             "traces.yaml",
             "connectors.yaml",
-            "clips.yaml");
+            "clips.yaml",
+            "meters.yaml");
 
     private static final Key<List<Declared<DiodeModel>>> DIODES = section("diodes", ModelForms.DIODE);
     private static final Key<List<Declared<DiodeModel>>> BRIDGES = section("bridges", ModelForms.DIODE);
@@ -64,6 +65,9 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
     /** What a circuit file has and no file of part models. */
     private static final String PARTS_NAME = "parts";
 
+    private static final Key<List<Declared<MeterModel>>> METERS =
+            Key.optional("meters", new NamedForm<>(NameForm.METER, MeterForms.METER, true), "meters by name");
+
     /** A file of part models. */
     static final Shape<PartLibrary> SHAPE = new Shape<>(
             "a file of part models",
@@ -86,7 +90,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                     WIRES,
                     TRACES,
                     CONNECTORS,
-                    CLIPS),
+                    CLIPS,
+                    METERS),
             v -> PartLibrary.EMPTY);
 
     /** Copies the list. */
@@ -196,7 +201,8 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 gathered(all, THYRISTORS, findings),
                 gathered(all, REGULATORS, findings),
                 gathered(all, FUSES, findings),
-                passives(all, findings));
+                passives(all, findings),
+                gathered(all, METERS, findings));
     }
 
     private static PassiveLibrary passives(List<Values> all, Findings findings) {

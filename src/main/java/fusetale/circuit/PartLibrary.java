@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param regulators three-terminal regulators
  * @param fuses cold resistances of fuse links
  * @param passives models of parts without junctions
+ * @param meters multimeters
  */
 public record PartLibrary(
         Map<String, DiodeModel> diodes,
@@ -30,7 +31,8 @@ public record PartLibrary(
         Map<String, ThyristorModel> thyristors,
         Map<String, RegulatorModel> regulators,
         Map<String, FuseTable> fuses,
-        PassiveLibrary passives) {
+        PassiveLibrary passives,
+        Map<String, MeterModel> meters) {
     /** Nothing at all. */
     public static final PartLibrary EMPTY = withDiodes(Map.of());
 
@@ -45,13 +47,16 @@ public record PartLibrary(
         thyristors = ordered(thyristors);
         regulators = ordered(regulators);
         fuses = ordered(fuses);
+        meters = ordered(meters);
     }
 
     /** Diodes only. */
     static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
         Map<String, DiodeModel> none = Map.of();
         return new PartLibrary(
-                diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY);
+                diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY, Map.of());
+        return new PartLibrary(
+                diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of());
     }
 
     /**

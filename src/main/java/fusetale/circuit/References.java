@@ -113,6 +113,9 @@ final class References {
         for (Declared<Boolean> each : setting.switches()) {
             part(each.name(), each.place(), setting.name() + " switches", "switch", part -> part instanceof Switch);
         }
+        for (Declared<?> each : setting.charged()) {
+            part(each.name(), each.place(), setting.name() + " charged", "capacitor", References::holdsCharge);
+        }
     }
 
     /** Holding on means an output that leaves its level at rest: somebody has to command the coil or lamp. */
@@ -131,6 +134,10 @@ final class References {
         if (!commanded.contains(name.text())) {
             findings.error(name.place(), key, "no logic output commands '" + name.text() + "'", joined(commanded), "");
         }
+    }
+
+    private static boolean holdsCharge(Part part) {
+        return part instanceof Electrolytic || part instanceof Capacitor;
     }
 
     private static boolean fitsHeldOn(Part part) {

@@ -6,9 +6,13 @@ import fusetale.bench.Meter;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Connector;
+import fusetale.circuit.Fuse;
 import fusetale.circuit.MeterFunction;
+import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Pin;
+import fusetale.circuit.TestPoint;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
 import fusetale.fault.Supposition;
@@ -17,9 +21,11 @@ import fusetale.quantity.NotationException;
 import fusetale.quantity.Spelling;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -58,8 +64,23 @@ final class BenchOptions {
     @Option(names = "--switch", paramLabel = "S=open|closed", descriptionKey = "switch")
     private List<String> switches = new ArrayList<>();
 
+    @Option(names = "--charged", paramLabel = "C:VOLTS", split = ",", descriptionKey = "charged")
+    private List<String> charged = new ArrayList<>();
+
     @Option(names = "--meter", paramLabel = "NAME", descriptionKey = "meter")
     private @Nullable String meter;
+
+    @Option(names = "--range", paramLabel = "AMOUNT", descriptionKey = "range")
+    private @Nullable String range;
+
+    @Option(names = "--function", paramLabel = "NAME", split = ",", descriptionKey = "function")
+    private List<String> functions = new ArrayList<>();
+
+    @Option(names = "--amps", paramLabel = "FUSE|PART.pin", split = ",", descriptionKey = "amps")
+    private List<String> ampsThrough = new ArrayList<>();
+
+    @Option(names = "--observations", paramLabel = "notable|all", descriptionKey = "observations")
+    private Sights sights = Sights.NOTABLE;
 
     @Option(names = "--between", paramLabel = "A,B", descriptionKey = "between")
     private List<String> pairs = new ArrayList<>();
@@ -75,6 +96,17 @@ final class BenchOptions {
 
     @Option(names = "--seed", paramLabel = "N", descriptionKey = "seed")
     private long seed = Question.Options.USUAL.seed();
+
+    /** How much of what is seen without a meter is told. */
+    private enum Sights {
+        NOTABLE,
+        ALL
+    }
+
+    /** Whether to tell all there is to see without a meter. */
+    boolean everySight() {
+        return sights == Sights.ALL;
+    }
 
     /** Whether the plug is in. */
     private enum Power {
@@ -105,7 +137,7 @@ final class BenchOptions {
             if (on && !(set.mainsVolts() > 0)) {
                 set = set.withMainsVolts(circuit.mains().volts().si());
             }
-        } else if (power == null && arrangement == null && !everyPair.isEmpty()) {
+        } else if (power == null && arrangement == null && !(everyPair.isEmpty() && charged.isEmpty())) {
             set = set.withPower(false);
         }
         if (mains != null) {
@@ -133,6 +165,15 @@ final class BenchOptions {
         for (String one : switches) {
             List<String> sides = two("--switch", one, "=");
             set = set.withSwitch(sides.get(0), closed(sides.get(1)));
+        }
+        for (String one : charged) {
+            List<String> sides = two("--charged", one, ":");
+            set = set.withCharged(sides.get(0), amount("--charged", sides.get(1), Unit.VOLT));
+        }
+        for (String gap : ampsThrough) {
+            set = circuit.part(gap).filter(Fuse.class::isInstance).isPresent()
+                    ? set.withPulledFuse(gap)
+                    : set.withLiftedPin(gap);
         }
         return set;
     }
@@ -162,9 +203,24 @@ final class BenchOptions {
     }
 
     private Meter chosenMeter() throws Refused {
-        if (meter == null) {
-            return Meter.builtIn().get(0);
+        Meter chosen = meter == null ? Meter.builtIn().get(0) : namedMeter(meter);
+        return range == null ? chosen : ranged(chosen, range);
+    }
+
+    /** The meter set to a range by hand; the unit says of which functions. */
+    private static Meter ranged(Meter chosen, String range) throws Refused {
+        for (Unit unit : List.of(Unit.VOLT, Unit.OHM, Unit.AMPERE)) {
+            try {
+                return chosen.withRange(Notation.parse(range, unit))
+                        .orElseThrow(() -> unusable(WORDS.say("no-range", chosen.name(), range)));
+            } catch (NotationException e) {
+                // another unit, then
+            }
         }
+        throw unusable(WORDS.say("no-range", chosen.name(), range));
+    }
+
+    private static Meter namedMeter(String meter) throws Refused {
         String wanted = meter.toLowerCase(Locale.ROOT);
         for (Meter each : Meter.builtIn()) {
             if (!wanted.isBlank() && each.name().toLowerCase(Locale.ROOT).startsWith(wanted)) {
@@ -180,16 +236,71 @@ final class BenchOptions {
         Set<Check> checks = new LinkedHashSet<>();
         for (String pair : pairs) {
             List<String> ends = two("--between", pair, ",");
-            for (MeterFunction function : MeterFunction.values()) {
-                if (function.powered() == powerOn) {
-                    checks.add(new Check(ends.get(0), ends.get(1), function));
-                }
+            for (MeterFunction function : asked(powerOn)) {
+                checks.add(new Check(ends.get(0), ends.get(1), function));
             }
+        }
+        for (String gap : ampsThrough) {
+            checks.add(acrossTheGap(circuit, gap));
         }
         for (String name : everyPair) {
             checks.addAll(everyPairOf(circuit, name));
         }
-        return checks.isEmpty() ? Check.all(circuit, powerOn) : new ArrayList<>(checks);
+        if (!checks.isEmpty()) {
+            return new ArrayList<>(checks);
+        }
+        return functions.isEmpty() ? Check.all(circuit, powerOn) : everywhere(circuit, asked(powerOn));
+    }
+
+    /** The functions asked for, or else those one uses with the power as it is. */
+    private List<MeterFunction> asked(boolean powerOn) throws Refused {
+        List<MeterFunction> asked = new ArrayList<>();
+        for (String name : functions) {
+            List<String> known = Arrays.stream(MeterFunction.values())
+                    .map(MeterFunction::words)
+                    .toList();
+            asked.add(Arrays.stream(MeterFunction.values())
+                    .filter(f -> f.words().equalsIgnoreCase(name.strip()))
+                    .findFirst()
+                    .orElseThrow(() -> unusable(WORDS.say(
+                            "no-function",
+                            name,
+                            Spelling.nearest(name, known)
+                                    .map(n -> WORDS.say("nearest", n))
+                                    .orElse(""),
+                            String.join("; ", known)))));
+        }
+        if (asked.isEmpty()) {
+            Arrays.stream(MeterFunction.values())
+                    .filter(f -> f.usual() && f.powered() == powerOn)
+                    .forEach(asked::add);
+        }
+        return asked;
+    }
+
+    private static List<Check> everywhere(Circuit circuit, List<MeterFunction> functions) {
+        List<Check> checks = new ArrayList<>();
+        for (TestPoint point : circuit.points()) {
+            for (MeterFunction function : functions) {
+                checks.add(new Check(point.name(), point.against().name(), function));
+            }
+        }
+        return checks;
+    }
+
+    /** From one clip of the fuse that is out to the other, or from the net to the pin that was lifted from it. */
+    private static Check acrossTheGap(Circuit circuit, String gap) throws Refused {
+        if (circuit.part(gap).filter(Fuse.class::isInstance).isPresent()) {
+            return new Check(gap + ".one", gap + ".two", MeterFunction.DC_AMPS);
+        }
+        int dot = Math.max(gap.indexOf('.'), 0);
+        Optional<Net> board = circuit.connector(gap.substring(0, dot))
+                .flatMap(c -> c.pins().stream()
+                        .filter(p -> p.label().equals(gap.substring(dot + 1)))
+                        .findFirst())
+                .map(Connector.Contact::board);
+        Net net = board.or(() -> circuit.find(gap)).orElseThrow(() -> unusable(WORDS.say("no-gap", gap)));
+        return new Check(net.name(), gap, MeterFunction.DC_AMPS);
     }
 
     private static List<Check> everyPairOf(Circuit circuit, String name) throws Refused {

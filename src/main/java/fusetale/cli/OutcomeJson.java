@@ -3,11 +3,14 @@ package fusetale.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Arrangement;
+import fusetale.bench.Climbing;
 import fusetale.bench.Reading;
 import fusetale.circuit.FuseLink;
+import fusetale.explore.ComesAndGoes;
 import fusetale.explore.Compared;
 import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
+import fusetale.explore.Noticed;
 import fusetale.explore.Outcome;
 import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
@@ -57,6 +60,8 @@ final class OutcomeJson {
             JsonText.number(json, "moved", row.moved());
             json.writeStringField("asBuiltShows", row.asBuilt().shows());
             json.writeStringField("label", outcome.label(row));
+            climbing("climbing", row.asSupposed());
+            climbing("asBuiltClimbing", row.asBuilt());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -65,6 +70,8 @@ final class OutcomeJson {
         json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
         setting();
         stresses();
+        observations(true);
+        comesAndGoes();
     }
 
     private void healthy(Asking asked) throws IOException {
@@ -77,12 +84,14 @@ final class OutcomeJson {
             range(row);
             json.writeStringField("shows", row.asBuilt().shows());
             json.writeStringField("label", outcome.label(row));
+            climbing("climbing", row.asBuilt());
             json.writeEndObject();
         }
         json.writeEndArray();
         tail(asked);
         setting();
         stresses();
+        observations(false);
     }
 
     private void head() throws IOException {
@@ -99,6 +108,56 @@ final class OutcomeJson {
 
     private void value(String key, Reading reading) throws IOException {
         JsonText.number(json, key, reading.overRange() ? Double.POSITIVE_INFINITY : reading.value());
+    }
+
+    private void climbing(String key, Reading reading) throws IOException {
+        Climbing climbing = reading.climbing();
+        if (climbing == null) {
+            json.writeNullField(key);
+            return;
+        }
+        json.writeObjectFieldStart(key);
+        JsonText.number(json, "afterSeconds", Climbing.AFTER_SECONDS);
+        shown("value", "shows", climbing.after());
+        shown("settles", "settlesShows", climbing.settled());
+        json.writeEndObject();
+    }
+
+    private void shown(String valueKey, String showsKey, Climbing.Shown shown) throws IOException {
+        JsonText.number(json, valueKey, shown.overRange() ? Double.POSITIVE_INFINITY : shown.value());
+        json.writeStringField(showsKey, shown.shows());
+    }
+
+    private void observations(boolean supposed) throws IOException {
+        json.writeArrayFieldStart("observations");
+        for (Noticed noticed : outcome.observations()) {
+            json.writeStartObject();
+            json.writeStringField("part", noticed.part());
+            json.writeStringField("what", noticed.what().words());
+            json.writeStringField("asBuilt", noticed.asBuilt());
+            if (supposed) {
+                json.writeStringField("asSupposed", noticed.asSupposed());
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void comesAndGoes() throws IOException {
+        json.writeArrayFieldStart("comesAndGoes");
+        for (ComesAndGoes each : outcome.comingAndGoing()) {
+            json.writeStartObject();
+            json.writeStringField("from", each.check().from());
+            json.writeStringField("to", each.check().to());
+            json.writeStringField("function", each.check().function().words());
+            json.writeStringField("unit", each.check().function().unit().symbol());
+            value("good", each.good());
+            value("bad", each.bad());
+            json.writeStringField("goodShows", each.good().shows());
+            json.writeStringField("badShows", each.bad().shows());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void range(Compared row) throws IOException {
@@ -163,7 +222,7 @@ final class OutcomeJson {
         json.writeBooleanField("powerOn", arrangement.powerOn());
         JsonText.number(json, "mainsVolts", arrangement.powerOn() ? arrangement.mainsVolts() : 0);
         json.writeStringField("words", Settings.words(arrangement));
-        json.writeStringField("meter", outcome.question().meter().name());
+        json.writeStringField("meter", outcome.question().meter().words());
         json.writeEndObject();
     }
 

@@ -46,7 +46,7 @@ final class Readings implements Callable<Integer> {
         } else if (csv) {
             console.out().print(Csv.readings(asked.outcome()));
         } else {
-            console.print(Tables.readings(asked.outcome(), console.emphasis()));
+            console.print(Tables.readings(asked.outcome(), console.emphasis(), bench.everySight()));
         }
         return ExitCodes.DONE;
     }

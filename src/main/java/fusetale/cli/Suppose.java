@@ -84,7 +84,7 @@ final class Suppose implements Callable<Integer> {
         } else if (csv) {
             console.out().print(Csv.suppose(outcome));
         } else {
-            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis()));
+            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis(), bench.everySight()));
         }
     }
 

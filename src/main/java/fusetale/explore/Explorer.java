@@ -4,10 +4,13 @@ import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Bench;
 import fusetale.bench.Check;
+import fusetale.bench.Observation;
+import fusetale.bench.Observations;
 import fusetale.bench.Reading;
 import fusetale.bench.Seen;
 import fusetale.bench.Spread;
 import fusetale.bench.UnfitArrangement;
+import fusetale.bench.Warmth;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
@@ -159,6 +162,7 @@ public final class Explorer {
                 baseline.settled(),
                 baseline.seen(),
                 baseline.seen().readings(),
+                List.of(),
                 baseline.settled().solves() + baseline.seen().work().solves());
     }
 
@@ -178,11 +182,22 @@ public final class Explorer {
             return unanswered(Baseline.reason(looking));
         }
         List<Reading> readings = Readings.of(question.checks(), seen.value()).readings();
-        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings, settled.solves()));
+        Solved<List<ComesAndGoes>> moving = ComesAndGoes.of(question, baseline, readings, stopped);
+        if (!(moving instanceof Solved.Found<List<ComesAndGoes>> contacts)) {
+            return unanswered(Baseline.reason(moving));
+        }
+        return new Answer.Answered(
+                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves()));
     }
 
     private static Outcome outcome(
-            Question question, Baseline baseline, Settled settled, Seen seen, List<Reading> readings, long solves) {
+            Question question,
+            Baseline baseline,
+            Settled settled,
+            Seen seen,
+            List<Reading> readings,
+            List<ComesAndGoes> contacts,
+            long solves) {
         List<Compared> compared = new ArrayList<>();
         for (int k = 0; k < readings.size(); k++) {
             Spread.Range range = baseline.spread().ranges().get(k);
@@ -207,7 +222,21 @@ public final class Explorer {
                         seen.work().method(),
                         seen.work().passes(),
                         solves,
-                        seen.work().residual()));
+                        seen.work().residual()),
+                noticed(question, baseline, settled),
+                contacts);
+    }
+
+    private static List<Noticed> noticed(Question question, Baseline baseline, Settled settled) {
+        Warmth warmth = Observations.warmthByRatings();
+        Set<String> pulled = Set.copyOf(question.arrangement().pulledFuses());
+        List<Observation> built =
+                Observations.of(question.healthy(), baseline.settled().seen(), pulled, warmth);
+        if (question.supposition().faults().isEmpty()) {
+            return Noticed.beside(built, built);
+        }
+        Set<String> absent = Fates.absent(question.arrangement(), question.supposition());
+        return Noticed.beside(built, Observations.of(question.healthy(), settled.seen(), absent, warmth));
     }
 
     /** Fuses have a table of their own. */

@@ -28,6 +28,15 @@ final class Fates {
         return open;
     }
 
+    /** Fuses that are not in their clips. */
+    static Set<String> absent(Arrangement arrangement, Supposition supposition) {
+        Set<String> absent = new TreeSet<>(arrangement.pulledFuses());
+        supposition.faults().stream()
+                .filter(f -> f.mode() == FailureMode.MISSING)
+                .forEach(f -> absent.add(f.part()));
+        return absent;
+    }
+
     /** Every fuse in the order of the circuit file. */
     static List<FuseFate> of(Question question, Settled settled) {
         List<FuseFate> fates = new ArrayList<>();

@@ -36,7 +36,8 @@ record Machine(Circuit arranged, Arrangement bare) {
                         List.of(),
                         List.of(),
                         List.of(),
-                        Map.of()));
+                        Map.of(),
+                        arrangement.charged()));
     }
 
     /** The same machine with a fuse blown. */

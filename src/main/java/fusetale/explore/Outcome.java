@@ -15,6 +15,8 @@ import java.util.List;
  * @param traces waveforms of the points that moved most; empty with the power off
  * @param doubts what to know before trusting it, the gravest first
  * @param effort what it took
+ * @param observations what one sees, hears and feels without a meter, as built beside as supposed
+ * @param comingAndGoing readings that come and go with a contact that sometimes touches; in the order asked
  */
 public record Outcome(
         Question question,
@@ -23,7 +25,9 @@ public record Outcome(
         List<Stress> stresses,
         List<Trace> traces,
         List<Doubt> doubts,
-        Effort effort) {
+        Effort effort,
+        List<Noticed> observations,
+        List<ComesAndGoes> comingAndGoing) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
@@ -31,6 +35,8 @@ public record Outcome(
         stresses = List.copyOf(stresses);
         traces = List.copyOf(traces);
         doubts = List.copyOf(doubts);
+        observations = List.copyOf(observations);
+        comingAndGoing = List.copyOf(comingAndGoing);
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

@@ -27,8 +27,7 @@ public record Readings(List<Reading> readings, List<String> remarks) {
     static Readings of(List<Check> checks, Seen seen) {
         List<Reading> readings = new ArrayList<>();
         for (int k = 0; k < checks.size(); k++) {
-            Reading r = seen.readings().get(k);
-            readings.add(new Reading(checks.get(k), r.value(), r.overRange(), r.shows(), r.halfWidth()));
+            readings.add(seen.readings().get(k).of(checks.get(k)));
         }
         return new Readings(readings, seen.remarks());
     }

@@ -2,6 +2,7 @@ package fusetale.mna;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -146,12 +147,34 @@ public final class Solver {
      * @param seconds how long [s]
      */
     public Solved<Run> run(PeriodicSettings settings, double seconds) {
+        return run(settings, seconds, null, Map.of());
+    }
+
+    /**
+     * A run from a state at rest, with some capacitors charged otherwise.
+     *
+     * @param settings accuracy, and the period that the grid of steps is made of
+     * @param seconds how long [s]
+     * @param from where it starts, a state at rest of the same network, or of the one that a meter was laid on; null for all
+     *     capacitors empty and all inductors without current
+     * @param capacitorVolts voltage [V] of capacitors at the start, first node against second, by element
+     * @throws IllegalArgumentException where there is no such capacitor
+     */
+    public Solved<Run> run(
+            PeriodicSettings settings,
+            double seconds,
+            @Nullable OperatingPoint from,
+            Map<String, Double> capacitorVolts) {
         if (!flaws().isEmpty()) {
             return new Solved.Failed<>(flaws().get(0));
         }
         Stepper s = stepper(settings.period());
         s.accuracy(settings.accuracy());
         s.rest();
+        if (from != null) {
+            s.start(from);
+        }
+        capacitorVolts.forEach(s::charge);
         s.recorder.clear();
         long before = s.stage.solves;
         StepControl control = new StepControl(s, settings.accuracy(), COARSEST_RUN);

@@ -106,6 +106,29 @@ final class Stepper {
         slopeKnown = false;
     }
 
+    /** Takes the voltages of capacitors and the currents of windings from a state at rest. */
+    void start(OperatingPoint from) {
+        for (int s = 0; s < x.length; s++) {
+            Layout.StateCell cell = layout.cells.get(s);
+            x[s] = cell.branch() < 0 ? from.volts(cell.one(), cell.two()) : from.amps(cell.name());
+            scale[s] = Math.abs(x[s]);
+        }
+        for (int p = 0; p < stage.volts.length; p++) {
+            stage.volts[p] = from.volts(layout.portOne[p], layout.portTwo[p]);
+        }
+        stage.sortSleepers();
+    }
+
+    /** Charges one capacitor. */
+    void charge(String capacitor, double volts) {
+        int state = layout.stateNamed(capacitor);
+        if (state < 0 || layout.cells.get(state).branch() >= 0) {
+            throw new IllegalArgumentException("no capacitor " + capacitor + " in this network");
+        }
+        x[state] = volts;
+        scale[state] = Math.abs(volts);
+    }
+
     /** Lets full scales fall, so that a surge long gone does not hide errors of today. */
     void ageScale() {
         for (int s = 0; s < scale.length; s++) {

@@ -1,5 +1,7 @@
 package fusetale.report;
 
+import fusetale.bench.Climbing;
+import fusetale.bench.Reading;
 import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
 import fusetale.fault.AmountRange;
@@ -16,7 +18,8 @@ public final class Csv {
 
     /** A healthy machine: a line a reading. */
     public static String readings(Outcome outcome) {
-        StringBuilder text = new StringBuilder("arrangement,function,from,to,value,unit,low,high,shows,label" + END);
+        StringBuilder text =
+                new StringBuilder("arrangement,function,from,to,value,unit,low,high,shows,label,climbing" + END);
         for (Compared row : outcome.readings()) {
             text.append(line(
                     outcome.question().arrangement().name(),
@@ -28,7 +31,8 @@ public final class Csv {
                     value(false, row.healthy().low()),
                     value(false, row.healthy().high()),
                     row.asBuilt().shows(),
-                    outcome.label(row)));
+                    outcome.label(row),
+                    climbing(row.asBuilt())));
         }
         return text.toString();
     }
@@ -36,7 +40,8 @@ public final class Csv {
     /** A supposition: a line a reading, most moved first. */
     public static String suppose(Outcome outcome) {
         StringBuilder text = new StringBuilder(
-                "arrangement,function,from,to,as built,as supposed,unit,low,high,shows,moved,label" + END);
+                "arrangement,function,from,to,as built,as supposed,unit,low,high,shows,moved,label,climbing as built,climbing as supposed"
+                        + END);
         for (Compared row : outcome.readings()) {
             text.append(line(
                     outcome.question().arrangement().name(),
@@ -50,7 +55,9 @@ public final class Csv {
                     value(false, row.healthy().high()),
                     row.asSupposed().shows(),
                     value(false, row.moved()),
-                    outcome.label(row)));
+                    outcome.label(row),
+                    climbing(row.asBuilt()),
+                    climbing(row.asSupposed())));
         }
         return text.toString();
     }
@@ -81,6 +88,14 @@ public final class Csv {
                     form.telling().confirmation()));
         }
         return text.toString();
+    }
+
+    /** {@code 0.298 V then OL}; nothing where the display stands still. */
+    private static String climbing(Reading reading) {
+        Climbing climbing = reading.climbing();
+        return climbing == null
+                ? ""
+                : climbing.after().shows() + " then " + climbing.settled().shows();
     }
 
     private static String value(boolean overRange, double si) {

@@ -1,7 +1,10 @@
 package fusetale.report;
 
+import fusetale.bench.Climbing;
 import fusetale.bench.Reading;
+import fusetale.circuit.MeterFunction;
 import fusetale.explore.Compared;
+import fusetale.explore.Words;
 import fusetale.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -13,6 +16,8 @@ import java.util.regex.Pattern;
 final class Figures {
     /** What a display shows: sign, whole part, decimals, prefix with unit. */
     private static final Pattern DISPLAY = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
+
+    private static final Words WORDS = Words.of(Figures.class);
 
     private static final String PREFIXES = "pnμm kMG";
     private static final int NO_PREFIX = 4;
@@ -54,7 +59,7 @@ final class Figures {
     static String like(Reading beside, double value) {
         Matcher shown = DISPLAY.matcher(beside.shows());
         if (Double.isInfinite(value)) {
-            return OVER_RANGE;
+            return beside.overRange() ? beside.shows() : OVER_RANGE;
         }
         if (beside.overRange() || !shown.matches()) {
             return beside(value, value, beside.check().function().unit());
@@ -67,11 +72,32 @@ final class Figures {
 
     /** What healthy machines show of a reading, with the digits of the reading as built. */
     static String range(Compared row) {
+        if (row.check().function() == MeterFunction.CONTINUITY) {
+            return buzzer(row);
+        }
         String low = like(row.asBuilt(), row.healthy().low());
         String high = like(row.asBuilt(), row.healthy().high());
         int space = low.indexOf(' ');
         boolean sameUnit = space > 0 && high.endsWith(low.substring(space));
         return low.equals(high) ? low : (sameUnit ? low.substring(0, space) : low) + " to " + high;
+    }
+
+    /** A buzzer has two things to say; over range it is silent. */
+    private static String buzzer(Compared row) {
+        boolean some = row.healthy().reachesOverRange();
+        boolean all = Double.isInfinite(row.healthy().low());
+        return WORDS.say(all ? "buzzer.silent" : some ? "buzzer.either" : "buzzer.beeps");
+    }
+
+    /** What a display shows: where it still moves, what it shows after a while, and where it ends. */
+    static String display(Reading reading) {
+        Climbing climbing = reading.climbing();
+        return climbing == null
+                ? reading.shows()
+                : WORDS.say(
+                        climbing.falling() ? "climbing.falls" : "climbing.climbs",
+                        climbing.after().shows(),
+                        climbing.settled().shows());
     }
 
     /** 1000 for kΩ, 0.001 for mV, 1 for V. */

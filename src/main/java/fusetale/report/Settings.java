@@ -24,7 +24,7 @@ public final class Settings {
                 "setting",
                 question.healthy().name(),
                 words(question.arrangement()),
-                question.meter().name());
+                question.meter().words());
     }
 
     /** {@code Power on, mains 120 V, F201 pulled}. */
@@ -48,6 +48,9 @@ public final class Settings {
         a.heldOn().forEach(h -> words.add(WORDS.say("setting.held", h)));
         for (Map.Entry<String, Boolean> s : new TreeMap<>(a.switches()).entrySet()) {
             words.add(WORDS.say(s.getValue() ? "setting.closed" : "setting.open", s.getKey()));
+        }
+        for (Map.Entry<String, Double> c : new TreeMap<>(a.charged()).entrySet()) {
+            words.add(WORDS.say("setting.charged", c.getKey(), quantity(c.getValue(), Unit.VOLT)));
         }
         return String.join(", ", words);
     }

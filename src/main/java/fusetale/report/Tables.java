@@ -28,16 +28,22 @@ public final class Tables {
 
     private final Outcome outcome;
     private final Emphasis emphasis;
+    private final boolean everySight;
     private final List<String> lines = new ArrayList<>();
 
-    private Tables(Outcome outcome, Emphasis emphasis) {
+    private Tables(Outcome outcome, Emphasis emphasis, boolean everySight) {
         this.outcome = outcome;
         this.emphasis = emphasis;
+        this.everySight = everySight;
     }
 
-    /** What a healthy machine shows, with its spread. */
-    public static List<String> readings(Outcome outcome, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis);
+    /**
+     * What a healthy machine shows, with its spread.
+     *
+     * @param everySight whether to tell all there is to see without a meter, not only what strikes
+     */
+    public static List<String> readings(Outcome outcome, Emphasis emphasis, boolean everySight) {
+        Tables tables = new Tables(outcome, emphasis, everySight);
         tables.paragraph(Settings.words(outcome.question()));
         tables.danger();
         tables.healthyTable();
@@ -49,9 +55,10 @@ public final class Tables {
      * As built beside as supposed.
      *
      * @param sentence the supposition as a sentence
+     * @param everySight whether to tell all there is to see without a meter, not only where the two differ
      */
-    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis);
+    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis, boolean everySight) {
+        Tables tables = new Tables(outcome, emphasis, everySight);
         tables.danger();
         tables.paragraph(sentence);
         tables.paragraph(Settings.words(outcome.question()));
@@ -64,6 +71,7 @@ public final class Tables {
         fuses();
         stresses();
         notes();
+        lines.addAll(SightTables.lines(outcome, emphasis, everySight));
         heading("table.cautions");
         outcome.doubts().stream()
                 .filter(d -> d.severity() == Doubt.Severity.CAUTION)
@@ -101,11 +109,12 @@ public final class Tables {
                     false,
                     point(row),
                     row.check().function().words(),
-                    row.asBuilt().shows(),
+                    Figures.display(row.asBuilt()),
                     Figures.range(row),
                     outcome.label(row));
         }
         lines.addAll(table.lines(emphasis));
+        climbing();
     }
 
     private void comparedTable() {
@@ -131,13 +140,23 @@ public final class Tables {
                     point(row),
                     row.check().function().words(),
                     Figures.range(row),
-                    row.asBuilt().shows(),
-                    row.asSupposed().shows(),
+                    Figures.display(row.asBuilt()),
+                    Figures.display(row.asSupposed()),
                     moved(row),
                     outcome.label(row));
         }
         lines.addAll(table.lines(emphasis));
         paragraph(WORDS.say("table.signs", MOVED, CLOSE));
+        climbing();
+    }
+
+    /** Tells the arrows of displays that still move, where there are any. */
+    private void climbing() {
+        boolean any = outcome.readings().stream()
+                .anyMatch(r -> r.asBuilt().climbing() != null || r.asSupposed().climbing() != null);
+        if (any) {
+            paragraph(WORDS.say("table.climbing"));
+        }
     }
 
     private void fuses() {

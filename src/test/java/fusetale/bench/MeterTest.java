@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fusetale.circuit.MeterFunction;
+import fusetale.circuit.MeterModel;
 import fusetale.signal.Waveform;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -56,16 +57,7 @@ class MeterTest {
     /** A meter without a blocking capacitor reads a full-wave with its mean: rms 0.70711, average-responding 0.70711. */
     @Test
     void withoutABlockingCapacitorTheMeanCounts() {
-        Meter direct = new Meter(
-                "direct",
-                true,
-                false,
-                10e6,
-                0.2,
-                TRUE_RMS.directRanges(),
-                TRUE_RMS.alternatingRanges(),
-                TRUE_RMS.ohmsRanges(),
-                TRUE_RMS.diodeTest());
+        Meter direct = Meter.of(TRUE_RMS.model().with(new MeterModel.Alternating(MeterModel.Detector.TRUE_RMS, false)));
 
         assertThat(direct.volts(MeterFunction.AC_VOLTS, wave("full-wave"))).isCloseTo(0.70711, within(1e-5));
     }

@@ -158,7 +158,7 @@ class BadInputJourneyTest {
                 "--mains=-5 V | -5",
                 "--between=TP3,TP77 | TP77",
                 "--every-pair=BR7 | BR7",
-                "--meter=analog | true rms",
+                "--meter=vacuum | true rms",
                 "--switch=S1=ajar | ajar",
                 "--power=maybe | maybe",
                 "--draws=0 | --draws",

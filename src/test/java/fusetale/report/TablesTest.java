@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class TablesTest {
     private static final List<String> SHORTED =
-            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.NONE);
+            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.NONE, false);
 
     @Test
     void dangerIsTheFirstLine() {
@@ -45,7 +45,8 @@ class TablesTest {
 
     @Test
     void onATerminalOnlyControlSequencesAreAdded() {
-        List<String> bold = Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL);
+        List<String> bold =
+                Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL, false);
 
         assertThat(bold.stream().map(l -> l.replaceAll("\u001B\\[[01]m", ""))).containsExactlyElementsOf(SHORTED);
     }
@@ -60,7 +61,7 @@ class TablesTest {
     void powerOffWarnsOfOhmsInCircuit() {
         Outcome off = Made.powerOff();
 
-        assertThat(String.join(" ", Tables.suppose(off, "", Emphasis.NONE)))
+        assertThat(String.join(" ", Tables.suppose(off, "", Emphasis.NONE, false)))
                 .contains("Ohms and diode test only with the plug out");
     }
 
@@ -74,7 +75,7 @@ class TablesTest {
     void csvQuotesWhatHoldsACommaAsRfc4180Asks() {
         assertThat(Csv.suppose(Made.shortedLeg()))
                 .contains("\r\nas found,d.c. volts,TP15,gnd,189.7,188.9,V,182.0,197.0,188.9 V,")
-                .contains(",\"display rail at the glasses, bites\"\r\n");
+                .contains(",\"display rail at the glasses, bites\",,\r\n");
     }
 
     @Test
