@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param clips clip leads
  * @param heldOn coils, lamps or logic outputs held on
  * @param switches switches by name, true = closed
+ * @param pulsedSeconds drivers switched on for a while [s], by coil, lamp or logic output; readings are those at rest
  */
 public record Arrangement(
         String name,
@@ -35,7 +36,8 @@ public record Arrangement(
         List<String> liftedPins,
         List<BenchSetting.Clip> clips,
         List<String> heldOn,
-        Map<String, Boolean> switches) {
+        Map<String, Boolean> switches,
+        Map<String, Double> pulsedSeconds) {
     /** Copies what can change. */
     public Arrangement {
         pulledFuses = List.copyOf(pulledFuses);
@@ -44,6 +46,7 @@ public record Arrangement(
         clips = List.copyOf(clips);
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
+        pulsedSeconds = Map.copyOf(pulsedSeconds);
     }
 
     /**
@@ -54,6 +57,8 @@ public record Arrangement(
     public static Arrangement of(Circuit circuit, BenchSetting setting) throws UnfitArrangement {
         Quantity volts = setting.mainsVolts();
         Quantity watts = setting.seriesLampWatts();
+        Map<String, Double> pulsed = new LinkedHashMap<>();
+        setting.pulsed().forEach((driven, seconds) -> pulsed.put(driven, seconds.si()));
         Arrangement arrangement = new Arrangement(
                 setting.name(),
                 setting.powerOn(),
@@ -64,7 +69,8 @@ public record Arrangement(
                 setting.liftedPins(),
                 setting.clips(),
                 setting.heldOn(),
-                setting.switches());
+                setting.switches(),
+                pulsed);
         arrangement.appliedTo(circuit);
         return arrangement;
     }
@@ -81,7 +87,28 @@ public record Arrangement(
 
     private static Arrangement plain(String name, boolean powerOn, double mainsVolts) {
         return new Arrangement(
-                name, powerOn, mainsVolts, null, List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
+                name,
+                powerOn,
+                mainsVolts,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                Map.of());
+    }
+
+    /** The same under another name. */
+    public Arrangement withName(String newName) {
+        return copy(newName).done();
+    }
+
+    /** The supply alone, for a circuit on which all deeds are done; pulses, which are no deeds, are left out. */
+    public Arrangement withoutDeeds() {
+        Arrangement supply = plain(name, powerOn, mainsVolts);
+        return new Copy(supply, name).lamp(seriesLampWatts).done();
     }
 
     /**
@@ -157,6 +184,13 @@ public record Arrangement(
         return copy.done();
     }
 
+    /** The same with a coil, a lamp or a logic output switched on for a while [s]. */
+    public Arrangement withPulse(String driven, double seconds) {
+        Copy copy = copy(changed(driven + " pulsed"));
+        copy.pulsedSeconds.put(driven, seconds);
+        return copy.done();
+    }
+
     private String changed(String change) {
         return name.isEmpty() ? change : name + ", " + change;
     }
@@ -177,6 +211,7 @@ public record Arrangement(
         private final List<BenchSetting.Clip> clips;
         private final List<String> heldOn;
         private final Map<String, Boolean> switches;
+        private final Map<String, Double> pulsedSeconds;
 
         Copy(Arrangement of, String name) {
             this.name = name;
@@ -189,6 +224,7 @@ public record Arrangement(
             this.clips = new ArrayList<>(of.clips);
             this.heldOn = new ArrayList<>(of.heldOn);
             this.switches = new LinkedHashMap<>(of.switches);
+            this.pulsedSeconds = new LinkedHashMap<>(of.pulsedSeconds);
         }
 
         Copy power(boolean on) {
@@ -217,7 +253,8 @@ public record Arrangement(
                     liftedPins,
                     clips,
                     heldOn,
-                    switches);
+                    switches,
+                    pulsedSeconds);
         }
     }
 }

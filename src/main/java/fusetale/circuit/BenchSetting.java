@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param clips clip leads, each between two points
  * @param heldOn drivers held on, by the name of the coil, lamp or logic output
  * @param switches switches by name, true = closed
+ * @param pulsed drivers switched on for a while, by the name of the coil, lamp or logic output
  */
 public record BenchSetting(
         String name,
@@ -29,7 +30,8 @@ public record BenchSetting(
         List<String> liftedPins,
         List<Clip> clips,
         List<String> heldOn,
-        Map<String, Boolean> switches) {
+        Map<String, Boolean> switches,
+        Map<String, Quantity> pulsed) {
     /** Copies what can change. */
     public BenchSetting {
         pulledFuses = List.copyOf(pulledFuses);
@@ -38,6 +40,7 @@ public record BenchSetting(
         clips = List.copyOf(clips);
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
+        pulsed = Map.copyOf(pulsed);
     }
 
     /**

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param names names that must be found, by key
  * @param clips clip leads
  * @param switches switches, true = closed
+ * @param pulsed drivers switched on for a while
  */
 record SettingDraft(
         String name,
@@ -25,7 +26,8 @@ record SettingDraft(
         @Nullable Quantity seriesLampWatts,
         Map<String, List<Located.Text>> names,
         List<List<Located.Text>> clips,
-        List<Declared<Boolean>> switches) {
+        List<Declared<Boolean>> switches,
+        List<Declared<Quantity>> pulsed) {
     private static final Key<Boolean> POWER = Key.required("power", Forms.choice(onOff()), "mains connected or not");
     private static final Key<Quantity> MAINS =
             Key.optional("mains", Amounts.positive(Unit.VOLT), "mains voltage where not nominal");
@@ -43,10 +45,15 @@ record SettingDraft(
     private static final Key<List<Declared<Boolean>>> SWITCHES = Key.optional(
             "switches", new NamedForm<>(NameForm.PART, Forms.choice(openClosed()), false), "switches: {S1: open}");
 
+    private static final Key<List<Declared<Quantity>>> PULSED = Key.optional(
+            "pulsed",
+            new NamedForm<>(NameForm.PART, Amounts.positive(Unit.SECOND), false),
+            "drivers switched on for a while: {L1: 40 ms}");
+
     private static final Shape<SettingDraft> SHAPE = new Shape<>(
             "an arrangement",
             "One way to set the bench.",
-            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES),
+            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES, PULSED),
             SettingDraft::of);
 
     /** An arrangement is taken as far as it can be read, so that its names are looked up in the same go. */
@@ -74,7 +81,8 @@ record SettingDraft(
                 v.find(LAMP),
                 names,
                 MachineForms.orEmpty(v.find(CLIPS)),
-                MachineForms.orEmpty(v.find(SWITCHES)));
+                MachineForms.orEmpty(v.find(SWITCHES)),
+                MachineForms.orEmpty(v.find(PULSED)));
     }
 
     private static Key<List<Located.Text>> names(String key, String each, String doc) {
@@ -104,6 +112,13 @@ record SettingDraft(
         for (Declared<Boolean> each : switches) {
             positions.put(each.name(), Boolean.TRUE.equals(each.value()));
         }
+        Map<String, Quantity> pulses = new LinkedHashMap<>();
+        for (Declared<Quantity> each : pulsed) {
+            Quantity seconds = each.value();
+            if (seconds != null) {
+                pulses.put(each.name(), seconds);
+            }
+        }
         return new BenchSetting(
                 name,
                 powerOn,
@@ -117,7 +132,8 @@ record SettingDraft(
                                 new BenchSetting.Clip(c.get(0).text(), c.get(1).text()))
                         .toList(),
                 texts(HELD_ON),
-                positions);
+                positions,
+                pulses);
     }
 
     private List<String> texts(Key<List<Located.Text>> key) {

@@ -143,7 +143,7 @@ public final class Explorer {
     private static Answer answer(Question question, Baseline baseline, BooleanSupplier stopped) {
         try {
             return question.supposition().faults().isEmpty()
-                    ? new Answer.Answered(healthy(question, baseline))
+                    ? complete(healthy(question, baseline), baseline, baseline.settled(), stopped)
                     : supposed(question, baseline, stopped);
         } catch (UnfitArrangement e) {
             return unusable(e);
@@ -178,7 +178,23 @@ public final class Explorer {
             return unanswered(Baseline.reason(looking));
         }
         List<Reading> readings = Readings.of(question.checks(), seen.value()).readings();
-        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings, settled.solves()));
+        return complete(
+                outcome(question, baseline, settled, seen.value(), readings, settled.solves()),
+                baseline,
+                settled,
+                stopped);
+    }
+
+    /** Adds what the arrangement itself shows: a series lamp, pulses. */
+    private static Answer complete(Outcome outcome, Baseline baseline, Settled settled, BooleanSupplier stopped) {
+        Question question = outcome.question();
+        Solved<List<Pulsed>> pulses = Pulses.of(question, baseline.settled(), settled, stopped);
+        if (!(pulses instanceof Solved.Found<List<Pulsed>> found)) {
+            return unanswered(Baseline.reason(pulses));
+        }
+        SeriesLamp lamp = SeriesLamp.of(
+                question.arrangement().seriesLampWatts(), baseline.settled().seen(), settled.seen());
+        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value())));
     }
 
     private static Outcome outcome(

@@ -143,6 +143,7 @@ final class Made {
                 List.of(),
                 List.of(),
                 List.of(),
+                Map.of(),
                 Map.of());
     }
 
