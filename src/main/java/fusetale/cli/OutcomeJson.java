@@ -9,6 +9,7 @@ import fusetale.explore.Compared;
 import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
 import fusetale.explore.Outcome;
+import fusetale.explore.StagedStart;
 import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
@@ -24,7 +25,7 @@ final class OutcomeJson {
     private final JsonGenerator json;
     private final Outcome outcome;
 
-    private OutcomeJson(JsonGenerator json, Outcome outcome) {
+    OutcomeJson(JsonGenerator json, Outcome outcome) {
         this.json = json;
         this.outcome = outcome;
     }
@@ -32,6 +33,22 @@ final class OutcomeJson {
     /** Of {@code suppose}. */
     static String suppose(Asking asked, String sentence) {
         return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).supposition(asked, sentence));
+    }
+
+    /** Of {@code suppose --staged}: the outcome of the last stage, the stages behind. */
+    static String suppose(Asking asked, String sentence, StagedStart start) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).supposition(asked, sentence);
+            BenchJson.stages(json, start);
+        });
+    }
+
+    /** Of {@code readings --staged}. */
+    static String readings(Asking asked, StagedStart start) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).healthy(asked);
+            BenchJson.stages(json, start);
+        });
     }
 
     /** Of {@code readings}. */
@@ -48,16 +65,7 @@ final class OutcomeJson {
         json.writeEndArray();
         json.writeArrayFieldStart("readings");
         for (Compared row : outcome.readings()) {
-            json.writeStartObject();
-            check(row);
-            value("asBuilt", row.asBuilt());
-            value("asSupposed", row.asSupposed());
-            range(row);
-            json.writeStringField("shows", row.asSupposed().shows());
-            JsonText.number(json, "moved", row.moved());
-            json.writeStringField("asBuiltShows", row.asBuilt().shows());
-            json.writeStringField("label", outcome.label(row));
-            json.writeEndObject();
+            compared(row);
         }
         json.writeEndArray();
         tail(asked);
@@ -65,6 +73,21 @@ final class OutcomeJson {
         json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
         setting();
         stresses();
+        new BenchJson(json, outcome).write();
+    }
+
+    /** A reading as built beside as supposed. */
+    void compared(Compared row) throws IOException {
+        json.writeStartObject();
+        check(row);
+        value("asBuilt", row.asBuilt());
+        value("asSupposed", row.asSupposed());
+        range(row);
+        json.writeStringField("shows", row.asSupposed().shows());
+        JsonText.number(json, "moved", row.moved());
+        json.writeStringField("asBuiltShows", row.asBuilt().shows());
+        json.writeStringField("label", outcome.label(row));
+        json.writeEndObject();
     }
 
     private void healthy(Asking asked) throws IOException {
@@ -83,6 +106,7 @@ final class OutcomeJson {
         tail(asked);
         setting();
         stresses();
+        new BenchJson(json, outcome).write();
     }
 
     private void head() throws IOException {
@@ -108,11 +132,7 @@ final class OutcomeJson {
 
     /** Fuses, notes, solver: the same for every outcome. */
     private void tail(Asking asked) throws IOException {
-        json.writeArrayFieldStart("fuses");
-        for (FuseFate fuse : outcome.fuses()) {
-            fuse(fuse);
-        }
-        json.writeEndArray();
+        fuses();
         json.writeArrayFieldStart("notes");
         for (Doubt doubt : outcome.doubts()) {
             json.writeStartObject();
@@ -128,6 +148,15 @@ final class OutcomeJson {
         JsonText.number(json, "residual", outcome.effort().residual());
         json.writeNumberField("solves", outcome.effort().solves());
         json.writeEndObject();
+    }
+
+    /** What becomes of each fuse. */
+    void fuses() throws IOException {
+        json.writeArrayFieldStart("fuses");
+        for (FuseFate fuse : outcome.fuses()) {
+            fuse(fuse);
+        }
+        json.writeEndArray();
     }
 
     private void fuse(FuseFate fuse) throws IOException {

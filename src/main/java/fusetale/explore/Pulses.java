@@ -4,8 +4,11 @@ import fusetale.bench.Arrangement;
 import fusetale.bench.PulseRun;
 import fusetale.bench.PulseRuns;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Darlington;
 import fusetale.circuit.Fuse;
+import fusetale.circuit.Mosfet;
 import fusetale.circuit.Part;
+import fusetale.circuit.Transistor;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
@@ -99,7 +102,7 @@ final class Pulses {
                     driver,
                     PulseReading.pullInAmps(switching.driven()),
                     PulseReading.holdAmps(switching.driven()),
-                    Double.NaN,
+                    ratedJoules(switching.driver()),
                     figuresBuilt,
                     figuresSupposed,
                     fuses(figuresBuilt, figuresSupposed),
@@ -158,5 +161,18 @@ final class Pulses {
                 .mapToDouble(f -> f.fuseAmpsSquaredSeconds().getOrDefault(fuse, 0.0))
                 .max()
                 .orElse(0);
+    }
+
+    /** What a driver stands in breakdown, once [J]; NaN where its model does not tell. */
+    private static double ratedJoules(Part driver) {
+        double joules = Double.POSITIVE_INFINITY;
+        if (driver instanceof Transistor t) {
+            joules = t.model().ratings().avalancheJoules();
+        } else if (driver instanceof Darlington d) {
+            joules = d.model().ratings().avalancheJoules();
+        } else if (driver instanceof Mosfet m) {
+            joules = m.model().ratings().avalancheJoules();
+        }
+        return Double.isInfinite(joules) ? Double.NaN : joules;
     }
 }

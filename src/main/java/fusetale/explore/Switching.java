@@ -1,23 +1,15 @@
 package fusetale.explore;
 
 import fusetale.circuit.Circuit;
-import fusetale.circuit.Connector;
 import fusetale.circuit.Darlington;
 import fusetale.circuit.Diode;
-import fusetale.circuit.Fuse;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mosfet;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
-import fusetale.circuit.Switch;
 import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transistor;
-import fusetale.circuit.Wire;
 import fusetale.circuit.Zener;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -51,7 +43,7 @@ record Switching(Part driven, String railPin, Part driver, String upper, String 
             return Optional.empty();
         }
         for (int end : new int[] {1, 0}) {
-            Set<Net> joined = joined(drawn, part.pins().get(end).net());
+            Set<Net> joined = Conductors.joined(drawn, part.pins().get(end).net());
             for (Part candidate : drawn.parts()) {
                 String[] pins = switched(candidate);
                 if (pins != null && joined.contains(candidate.net(pins[0]))) {
@@ -79,34 +71,5 @@ record Switching(Part driven, String railPin, Part driver, String upper, String 
             return new String[] {"out", "ground"};
         }
         return null;
-    }
-
-    /** Nets that conductors join to one: contacts, wires, fuses, closed switches. */
-    private static Set<Net> joined(Circuit circuit, Net start) {
-        Set<Net> reached = new LinkedHashSet<>(List.of(start));
-        Deque<Net> open = new ArrayDeque<>(reached);
-        while (!open.isEmpty()) {
-            Net at = open.pop();
-            for (List<Net> pair : conductors(circuit)) {
-                if (pair.contains(at)) {
-                    pair.stream().filter(reached::add).forEach(open::push);
-                }
-            }
-        }
-        return reached;
-    }
-
-    private static List<List<Net>> conductors(Circuit circuit) {
-        List<List<Net>> pairs = new ArrayList<>();
-        for (Part part : circuit.parts()) {
-            boolean conducts = part instanceof Wire || part instanceof Fuse || (part instanceof Switch s && s.closed());
-            if (conducts) {
-                pairs.add(List.of(part.pins().get(0).net(), part.pins().get(1).net()));
-            }
-        }
-        for (Connector connector : circuit.connectors()) {
-            connector.pins().forEach(p -> pairs.add(List.of(p.board(), p.harness())));
-        }
-        return pairs;
     }
 }

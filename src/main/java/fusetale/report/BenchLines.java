@@ -111,7 +111,8 @@ final class BenchLines {
                     BenchLines::seconds);
         }
         for (Pulsed.PulsedFuse fuse : pulsed.fuses()) {
-            row(table, WORDS.say("pulse.fuse", fuse.part()), fuse(fuse.asBuilt()), fuse(fuse.asSupposed()));
+            row(table, WORDS.say("pulse.fuse", fuse.part()), share(fuse.asBuilt()), share(fuse.asSupposed()));
+            row(table, WORDS.say("pulse.withstood", fuse.part()), pulses(fuse.asBuilt()), pulses(fuse.asSupposed()));
         }
         lines.addAll(table.lines(emphasis));
         if (!healthy && pulsed.avalancheTooMuch(pulsed.asSupposed())) {
@@ -186,15 +187,18 @@ final class BenchLines {
         return String.join(WORDS.say("pulse.or"), new TreeSet<>(found.values()));
     }
 
-    private static String fuse(FusePulse pulse) {
-        String share = WORDS.say(
+    private static String share(FusePulse pulse) {
+        return WORDS.say(
                 "pulse.share",
                 Notation.format(new Quantity(pulse.ampsSquaredSeconds(), Unit.AMPERE_SQUARED_SECOND), 2),
                 share(pulse.shareRatio()));
+    }
+
+    private static String pulses(FusePulse pulse) {
         return switch (pulse.withstood()) {
-            case 0 -> share + WORDS.say("pulse.may-melt");
-            case 1 -> share + WORDS.say("pulse.few");
-            default -> share + WORDS.say("pulse.withstands", pulse.withstood());
+            case 0 -> WORDS.say("pulse.may-melt");
+            case 1 -> WORDS.say("pulse.few");
+            default -> WORDS.say("pulse.pulses", pulse.withstood());
         };
     }
 
@@ -211,7 +215,6 @@ final class BenchLines {
         if (Math.abs(joules) < 1e-6) {
             return "0 J";
         }
-        // a watt-second by its other name
-        return Notation.format(new Quantity(joules, Unit.WATT), 2).replace('W', 'J');
+        return Notation.format(new Quantity(joules, Unit.JOULE), 2);
     }
 }
