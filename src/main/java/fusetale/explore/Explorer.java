@@ -194,7 +194,7 @@ public final class Explorer {
         }
         SeriesLamp lamp = SeriesLamp.of(
                 question.arrangement().seriesLampWatts(), baseline.settled().seen(), settled.seen());
-        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value())));
+        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value()), Pulses.doubts(found.value())));
     }
 
     private static Outcome outcome(

@@ -2,7 +2,9 @@ package fusetale.explore;
 
 import fusetale.aftermath.Stress;
 import fusetale.circuit.TestPoint;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What would happen and what would the meter say.
@@ -47,9 +49,12 @@ public record Outcome(
         this(question, readings, fuses, stresses, traces, doubts, effort, AtTheBench.NOTHING);
     }
 
-    /** The same with what the arrangement itself shows. */
-    Outcome with(AtTheBench shown) {
-        return new Outcome(question, readings, fuses, stresses, traces, doubts, effort, shown);
+    /** The same with what the arrangement itself shows, and what there is to know about that. */
+    Outcome with(AtTheBench shown, List<Doubt> more) {
+        List<Doubt> all = Stream.concat(doubts.stream(), more.stream())
+                .sorted(Comparator.comparing(Doubt::severity))
+                .toList();
+        return new Outcome(question, readings, fuses, stresses, traces, all, effort, shown);
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

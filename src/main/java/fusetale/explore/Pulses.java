@@ -13,6 +13,8 @@ import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.mna.Solved;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +29,8 @@ import java.util.function.BooleanSupplier;
 final class Pulses {
     /** A fuse of whose least melting I²t a pulse takes less than this share is not worth telling. */
     private static final double WORTH_TELLING_RATIO = 1e-3;
+
+    private static final Words WORDS = Words.of(Pulses.class);
 
     private final Question question;
     private final List<PulseRun> built;
@@ -74,6 +78,26 @@ final class Pulses {
         }
         return PulseRuns.of(
                 question.healthy(), settled.machine().arranged(), supply, stuck(supposition), settled.seen(), stopped);
+    }
+
+    /** Drivers that take more in breakdown than they stand. */
+    static List<Doubt> doubts(List<Pulsed> pulses) {
+        return pulses.stream()
+                .filter(p -> p.avalancheTooMuch(p.asSupposed()))
+                .map(p -> new Doubt(
+                        Doubt.Severity.NOTE,
+                        WORDS.say(
+                                "avalanche",
+                                p.driver(),
+                                p.driven(),
+                                joules(Pulsed.range(p.asSupposed(), PulseFigures::avalancheJoules)
+                                        .most()),
+                                joules(p.avalancheRatedJoules()))))
+                .toList();
+    }
+
+    private static String joules(double joules) {
+        return Notation.format(new Quantity(joules, Unit.JOULE), 2);
     }
 
     private static Set<String> stuck(Supposition supposition) {

@@ -21,6 +21,9 @@ public final class Staging {
     /** A figure past its rating that the healthy machine has too, by no more than this less, is not the supposition's. */
     private static final double WORSE_RATIO = 1.2;
 
+    /** What comes up by less is stray voltage that nobody goes by. */
+    private static final double LEAST_CHANGE_VOLTS = 0.05;
+
     private Staging() {}
 
     /** The stages, or the reason why a stage has no answer. */
@@ -88,6 +91,10 @@ public final class Staging {
     /** Whether a healthy machine reads something else here than at the stage before, or at the first stage anything at all. */
     private static boolean comesUp(@Nullable Reading before, Compared row) {
         Reading now = row.asBuilt();
+        double change = Math.abs(now.value() - (before == null ? 0 : before.value()));
+        if (change < LEAST_CHANGE_VOLTS) {
+            return false;
+        }
         if (before != null) {
             return row.healthy().moved(now, before) >= 1;
         }

@@ -115,9 +115,6 @@ final class BenchLines {
             row(table, WORDS.say("pulse.withstood", fuse.part()), pulses(fuse.asBuilt()), pulses(fuse.asSupposed()));
         }
         lines.addAll(table.lines(emphasis));
-        if (!healthy && pulsed.avalancheTooMuch(pulsed.asSupposed())) {
-            lines.addAll(Tables.wrapped(WORDS.say("pulse.too-much", driver, joules(pulsed.avalancheRatedJoules()))));
-        }
     }
 
     private void plunger(TextTable table, Pulsed pulsed) {
