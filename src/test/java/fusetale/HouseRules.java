@@ -66,7 +66,7 @@ final class HouseRules {
 
     private static final String UNIT_AT_THE_END =
             // si: in the SI unit of the Unit beside it
-            "(?i).*(ohms|volts|amps|watts?|farads|henries|hertz|seconds|hours|celsius|kelvin|decibels|ratio|count|si)";
+            "(?i).*(ohms|volts|amps|watts?|farads|henries|hertz|seconds|hours|celsius|kelvin|decibels|joules|grams|metres?|centimetre|millimetres?|ratio|count|si)";
 
     private static final Set<String> FLOATING = Set.of("double", "java.lang.Double", "[D");
 

@@ -19,7 +19,7 @@ final class Amounts {
 
     /** A ratio of voltages said in decibels (20·log10 of it, IEC 60027-3), as the ratio. */
     static final Form<Double> DECIBEL_RATIO =
-            new MappedForm<>(positive(Unit.DECIBEL), decibels -> Math.pow(10, decibels.si() / 20));
+            new MappedForm<>(within(Unit.DECIBEL, 6, 140), decibels -> Math.pow(10, decibels.si() / 20));
 
     /** Longer texts are no amounts; patterns are not let loose on them. */
     private static final int LONGEST = 64;
@@ -58,16 +58,13 @@ final class Amounts {
         });
     }
 
-    /** Above zero and within bounds, said in the same words in every message: {@code from 0.1 K/W to 1000 K/W}. */
+    /** Within bounds above zero, said in the same words in every message: {@code from 0.1 K/W to 1000 K/W}. */
     static Form<Quantity> within(Unit unit, double lowest, double highest) {
-        String bounds = "from " + Notation.typed(new Quantity(lowest, unit)) + " to "
-                + Notation.typed(new Quantity(highest, unit));
+        String bounds = bounds(unit, lowest, highest);
         return new ScalarForm<>(
                 words(unit) + ", " + bounds, pattern(AmountPattern.amount(unit, false)), (text, spot) -> {
                     Quantity quantity = read(text, t -> Notation.parse(t, unit));
-                    if (!(quantity.si() >= lowest && quantity.si() <= highest)) {
-                        throw new Unfit("is out of bounds, " + bounds);
-                    }
+                    refuseOutside(quantity, lowest, highest);
                     return quantity;
                 });
     }
@@ -96,6 +93,34 @@ final class Amounts {
     static Form<Toleranced> toleranced(Unit unit, String fallback) {
         Tolerance usual = usual(fallback);
         return new MappedForm<>(stated(unit), stated -> stated.or(usual));
+    }
+
+    /** Within bounds, with the tolerance behind it or else this one. */
+    static Form<Toleranced> toleranced(Unit unit, String fallback, double lowest, double highest) {
+        Form<Stated> stated = stated(unit, lowest, highest);
+        Tolerance usual = usual(fallback);
+        return new MappedForm<>(stated, s -> s.or(usual));
+    }
+
+    private static Form<Stated> stated(Unit unit, double lowest, double highest) {
+        String bounds = bounds(unit, lowest, highest);
+        Json json = pattern(AmountPattern.amountWithTolerance(unit, false));
+        return new ScalarForm<>(words(unit) + ", " + bounds + TOLERANCE_TOO, json, (text, spot) -> {
+            Stated stated = read(text, t -> parseStated(t, unit));
+            refuseOutside(stated.nominal(), lowest, highest);
+            return stated;
+        });
+    }
+
+    private static String bounds(Unit unit, double lowest, double highest) {
+        return "from " + Notation.typed(new Quantity(lowest, unit)) + " to "
+                + Notation.typed(new Quantity(highest, unit));
+    }
+
+    private static void refuseOutside(Quantity quantity, double lowest, double highest) throws Unfit {
+        if (!(quantity.si() >= lowest && quantity.si() <= highest)) {
+            throw new Unfit("is out of bounds");
+        }
     }
 
     /** What a meter is expected to show, of either sign, with the tolerance behind it or else this one. */

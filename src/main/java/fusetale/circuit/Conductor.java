@@ -18,7 +18,7 @@ public record Conductor(Shape shape, double squareMillimetres, double metres, do
     /** What a wire gives off in still air by convection and radiation [W/(m²·K)], thin wires (handbook, 10 to 15). */
     private static final double WATTS_PER_SQUARE_METRE_KELVIN = 12;
 
-    private static final double MILS_PER_MILLIMETRE = 1 / 0.0254;
+    private static final double MIL_MILLIMETRES = 0.0254;
 
     /** Kinds of conductors. */
     public enum Shape {
@@ -37,6 +37,11 @@ public record Conductor(Shape shape, double squareMillimetres, double metres, do
     /** Foil on the face of a board, width and thickness in mm, length in m. */
     public static Conductor trace(double width, double thickness, double metres) {
         return new Conductor(Shape.TRACE, width * thickness, metres, width);
+    }
+
+    /** The same of another length. */
+    Conductor ofLength(double other) {
+        return new Conductor(shape, squareMillimetres, other, surfaceMillimetres);
     }
 
     /** Diameter of a solid wire of an American gauge, 0.127 mm · 92^((36 − n)/39) (ASTM B258). */
@@ -67,7 +72,7 @@ public record Conductor(Shape shape, double squareMillimetres, double metres, do
      */
     public double ratedAmps() {
         if (shape == Shape.TRACE) {
-            double squareMils = squareMillimetres * MILS_PER_MILLIMETRE * MILS_PER_MILLIMETRE;
+            double squareMils = squareMillimetres / (MIL_MILLIMETRES * MIL_MILLIMETRES);
             return 0.048 * Math.pow(TRACE_RISE_KELVIN, 0.44) * Math.pow(squareMils, 0.725);
         }
         double wattsPerMetre = WATTS_PER_SQUARE_METRE_KELVIN * surfaceMillimetres * 1e-3 * WIRE_RISE_KELVIN;

@@ -1,5 +1,7 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
@@ -7,19 +9,32 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One contact of a connector, {@code {board: a, harness: b}}; {@code [board: a, harness: b]} is read too. */
-final class ContactForm implements Form<Connector.Contact> {
+final class ContactForm implements Form<ContactForm.Said> {
     private static final Key<Net> BOARD = Key.required("board", Forms.NET, "the net on the board's side");
     private static final Key<Net> HARNESS = Key.required("harness", Forms.NET, "the net on the harness' side");
-    private static final Key<Toleranced> OHMS =
-            Key.defaulted("ohms", Amounts.toleranced(Unit.OHM, "±60 %"), "5 mohm ±60 %", "contact resistance");
-    private static final Shape<Connector.Contact> SHAPE = new Shape<>(
+    private static final Toleranced USUAL = new Toleranced(new Quantity(0.005, Unit.OHM), new Tolerance(-0.6, 0.6));
+    private static final Key<Toleranced> OHMS = Key.optional(
+            "ohms",
+            Amounts.toleranced(Unit.OHM, "±60 %"),
+            "contact resistance; left out: the connector model's, or 5 mohm ±60 %");
+    private static final Shape<Said> SHAPE = new Shape<>(
             "a contact",
             "One contact of a connector.",
             List.of(BOARD, HARNESS, OHMS),
-            v -> new Connector.Contact(v.name(), v.get(BOARD), v.get(HARNESS), v.get(OHMS)));
+            v -> new Said(v.name(), v.get(BOARD), v.get(HARNESS), v.find(OHMS)));
+
+    /** A contact as the file says it. */
+    record Said(
+            String label, Net board, Net harness, @Nullable Toleranced ohms) {
+        /** With what the connector's model says, or what is usual, where its own resistance is left out. */
+        Connector.Contact of(@Nullable ConnectorModel model) {
+            Toleranced usual = model == null ? USUAL : model.ohms();
+            return new Connector.Contact(label, board, harness, ohms == null ? usual : ohms);
+        }
+    }
 
     @Override
-    public Connector.@Nullable Contact read(Located item, Spot spot) {
+    public @Nullable Said read(Located item, Spot spot) {
         if (item instanceof Located.Row row) {
             List<Located.Entry> entries = new ArrayList<>();
             for (Located each : row.items()) {

@@ -1,6 +1,7 @@
 package fusetale.circuit;
 
 import fusetale.quantity.Spelling;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,18 +65,24 @@ final class Forms {
         });
     }
 
-    /** A number without unit, above zero. */
-    static Form<Double> number(String words) {
-        return new ScalarForm<>(words, Json.of("type", "number").with("exclusiveMinimum", 0), (text, spot) -> {
+    /** A number without unit, within bounds above zero. */
+    static Form<Double> number(String words, double lowest, double highest) {
+        String bounds = "from " + plain(lowest) + " to " + plain(highest);
+        Json json = Json.of("type", "number").with("minimum", plain(lowest)).with("maximum", plain(highest));
+        return new ScalarForm<>(words + ", " + bounds, json, (text, spot) -> {
             if (!PLAIN_NUMBER.matcher(text.text()).matches()) {
                 throw new Unfit("is not a plain number");
             }
             double number = Double.parseDouble(text.text());
-            if (number <= 0) {
-                throw new Unfit("is not above zero");
+            if (!(number >= lowest && number <= highest)) {
+                throw new Unfit("is out of bounds");
             }
             return number;
         });
+    }
+
+    private static BigDecimal plain(double number) {
+        return new BigDecimal(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
     }
 
     /** One of a few words, each standing for a value. */

@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import fusetale.quantity.Toleranced;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A fuse in its clips.
@@ -16,6 +17,11 @@ import java.util.List;
  */
 public record Fuse(String name, Net one, Net two, FuseLink marked, FuseLink fitted, Toleranced clipOhms, About about)
         implements Part {
+    /** Its clips or holder, or null where the file does not name one. */
+    public @Nullable ClipModel holder() {
+        return about.make() instanceof Make.Clips clips ? clips.model() : null;
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

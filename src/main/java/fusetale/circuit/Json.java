@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,6 +84,8 @@ final class Json {
             json.writeEndArray();
         } else if (value instanceof Integer number) {
             json.writeNumber(number);
+        } else if (value instanceof BigDecimal number) {
+            json.writeNumber(number.toPlainString());
         } else if (value instanceof Boolean truth) {
             json.writeBoolean(truth);
         } else {

@@ -4,17 +4,23 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** How the rest of the machine is written as its supply sees it: lamps, logic outputs, the controller. */
 final class LoadKinds {
-    private static final Key<Quantity> LAMP_VOLTS = Key.required("volts", Amounts.positive(Unit.VOLT), "rated voltage");
+    private static final Key<Quantity> LAMP_VOLTS = Key.orModel("volts", Amounts.positive(Unit.VOLT), "rated voltage");
     private static final Key<Stated> LAMP_AMPS =
-            Key.required("current", Amounts.stated(Unit.AMPERE), "current of one lamp at rated voltage");
+            Key.orModel("current", Amounts.stated(Unit.AMPERE), "current of one lamp at rated voltage");
     private static final Key<Tolerance> LAMP_TOLERANCE =
             Key.defaulted("tolerance", Amounts.TOLERANCE, "±10 %", "how far the current may stray");
     private static final Key<Integer> COUNT =
             Key.defaulted("count", Forms.integer(1, 999), "1", "how many lamps stand in parallel");
+
+    private static final Key<LampModel> LAMP_MODEL = Key.optional(
+            Key.MODEL_NAME,
+            JunctionKinds.modelNamed("lamps", library -> library.passives().lamps()),
+            "a name from the part models, section lamps; keys that stand here go before it");
 
     private static final Key<Net> OUT = Key.required("out", Forms.NET, "the net at its output");
     private static final Key<Net> SUPPLY = Key.required("supply", Forms.NET, "the net at its supply pin");
@@ -51,15 +57,8 @@ final class LoadKinds {
                     "lamp",
                     Lamp.class,
                     "One lamp, or several alike in parallel.",
-                    List.of(PassiveKinds.BETWEEN, LAMP_VOLTS, LAMP_AMPS, LAMP_TOLERANCE, COUNT),
-                    v -> new Lamp(
-                            v.name(),
-                            PassiveKinds.one(v),
-                            PassiveKinds.two(v),
-                            v.get(LAMP_VOLTS),
-                            v.toleranced(LAMP_AMPS, LAMP_TOLERANCE),
-                            v.get(COUNT),
-                            v.about())),
+                    List.of(PassiveKinds.BETWEEN, LAMP_VOLTS, LAMP_AMPS, LAMP_TOLERANCE, COUNT, LAMP_MODEL),
+                    LoadKinds::lamp),
             PartKind.of(
                     "logic output",
                     LogicOutput.class,
@@ -91,6 +90,21 @@ final class LoadKinds {
                             v.about())));
 
     private LoadKinds() {}
+
+    private static Lamp lamp(Values v) {
+        LampModel model = v.find(LAMP_MODEL);
+        Quantity volts = v.find(LAMP_VOLTS);
+        return new Lamp(
+                v.name(),
+                PassiveKinds.one(v),
+                PassiveKinds.two(v),
+                volts == null ? Objects.requireNonNull(model).volts() : volts,
+                v.find(LAMP_AMPS) == null
+                        ? v.tolerated(Objects.requireNonNull(model).amps(), LAMP_TOLERANCE)
+                        : v.toleranced(LAMP_AMPS, LAMP_TOLERANCE),
+                v.get(COUNT),
+                v.about());
+    }
 
     private static Controller.@Nullable StartUpCheck check(Values v) {
         if (v.get(TO).si() < v.get(FROM).si()) {

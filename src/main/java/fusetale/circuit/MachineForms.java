@@ -85,13 +85,17 @@ final class MachineForms {
 
     private static final Key<Quantity> CONTACT_AMPS =
             Key.optional("amps", Amounts.positive(Unit.AMPERE), "what each contact stands");
-    private static final Key<List<Declared<Connector.Contact>>> CONTACTS = Key.required(
+    private static final Key<List<Declared<ContactForm.Said>>> CONTACTS = Key.required(
             "pins", new NamedForm<>(NameForm.CONTACT, new ContactForm(), false), "contacts: {1: {board, harness}}");
+    private static final Key<ConnectorModel> CONNECTOR_MODEL = Key.optional(
+            Key.MODEL_NAME,
+            JunctionKinds.modelNamed("connectors", library -> library.passives().connectors()),
+            "a name from the part models, section connectors; keys that stand here go before it");
     private static final Form<Connector> CONNECTOR = new Shape<>(
-            "a connector", "A connector between a board and its harness.", List.of(CONTACT_AMPS, CONTACTS), v -> {
-                List<Connector.Contact> contacts = NamedForm.values(v.get(CONTACTS));
-                return contacts == null ? null : new Connector(v.name(), contacts, v.find(CONTACT_AMPS));
-            });
+            "a connector",
+            "A connector between a board and its harness.",
+            List.of(CONTACT_AMPS, CONTACTS, CONNECTOR_MODEL),
+            MachineForms::connector);
     static final Key<List<Declared<Connector>>> CONNECTORS =
             Key.optional("connectors", new NamedForm<>(NameForm.PART, CONNECTOR, true), "connectors by name");
 
@@ -153,6 +157,18 @@ final class MachineForms {
 
     static <T> List<T> orEmpty(@Nullable List<T> list) {
         return list == null ? List.of() : list;
+    }
+
+    private static @Nullable Connector connector(Values v) {
+        ConnectorModel model = v.find(CONNECTOR_MODEL);
+        Quantity amps = v.find(CONTACT_AMPS);
+        List<ContactForm.Said> said = NamedForm.values(v.get(CONTACTS));
+        return said == null
+                ? null
+                : new Connector(
+                        v.name(),
+                        said.stream().map(c -> c.of(model)).toList(),
+                        amps == null && model != null ? model.amps() : amps);
     }
 
     private static Mains mains(Values v) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What a part is made of, beyond its electrical values, as a file says it or as it is usual. */
-public sealed interface Make permits Make.NotSaid, Make.Windings, Make.Body, Make.Metal {
+public sealed interface Make permits Make.NotSaid, Make.Windings, Make.Body, Make.Metal, Make.Clips {
     /** Nothing is known of it. */
     NotSaid NOT_SAID = new NotSaid();
 
@@ -37,4 +37,7 @@ public sealed interface Make permits Make.NotSaid, Make.Windings, Make.Body, Mak
 
     /** A wire's or a trace's copper. */
     record Metal(Conductor conductor) implements Make {}
+
+    /** A fuse's clips or holder. */
+    record Clips(ClipModel model) implements Make {}
 }

@@ -27,10 +27,10 @@ final class MakeForms {
     static final Key<Quantity> LENGTH = Key.optional(
             "length",
             Amounts.within(Unit.METRE, 1e-3, 1e3),
-            "length of a wire; with its gauge or area it gives what 'ohms' and 'amps' leave out");
-    private static final Key<Quantity> TRACE_WIDTH =
+            "length of a wire or trace; with its model, gauge or area it gives what 'ohms' and 'amps' leave out");
+    static final Key<Quantity> TRACE_WIDTH =
             Key.required("width", Amounts.within(Unit.METRE, 5e-5, 0.1), "width of the foil, as 2.5 mm");
-    private static final Key<Quantity> TRACE_THICKNESS =
+    static final Key<Quantity> TRACE_THICKNESS =
             Key.defaulted("thickness", Amounts.within(Unit.METRE, 5e-6, 5e-4), "35 um", "thickness of the foil");
     private static final Key<Quantity> TRACE_LENGTH =
             Key.required("length", Amounts.within(Unit.METRE, 1e-4, 10), "length of the foil, as 80 mm");
@@ -42,6 +42,11 @@ final class MakeForms {
                     1e3 * v.get(TRACE_WIDTH).si(),
                     1e3 * v.get(TRACE_THICKNESS).si(),
                     v.get(TRACE_LENGTH).si()));
+    static final Key<ConductorModel> WIRE_MODEL = Key.optional(
+            Key.MODEL_NAME,
+            JunctionKinds.modelNamed(
+                    "wires and traces", library -> library.passives().conductors()),
+            "a name from the part models, sections wires and traces; with 'length'");
     static final Key<Conductor> TRACE = Key.optional(
             "trace", TRACE_FORM, "a board trace by its size, instead of a wire: {width, thickness, length}");
 
@@ -82,17 +87,14 @@ final class MakeForms {
 
     /** A wire or trace: its resistance and rating follow from its size where the file does not say them. */
     static @Nullable Wire wire(Values v, Key<Toleranced> ohms, Key<Quantity> amps, Toleranced usual) {
-        boolean sized = v.find(GAUGE) != null || v.find(AREA) != null || v.find(LENGTH) != null;
+        ConductorModel model = v.find(WIRE_MODEL);
+        boolean sized = model != null || v.find(GAUGE) != null || v.find(AREA) != null || v.find(LENGTH) != null;
         Conductor trace = v.find(TRACE);
         if (trace != null && sized) {
-            v.error(TRACE, "a wire's gauge, area or length stands beside a trace", "one of the two", "");
+            v.error(TRACE, "a model, gauge, area or length stands beside a trace's size", "one of the two", "");
             return null;
         }
-        if (v.find(GAUGE) != null && v.find(AREA) != null) {
-            v.error(AREA, "gauge and area both tell the cross-section", "one of the two", "");
-            return null;
-        }
-        Conductor conductor = trace == null && sized ? wireOf(v) : trace;
+        Conductor conductor = trace == null && sized ? wireOf(v, model) : trace;
         if (sized && conductor == null) {
             return null;
         }
@@ -104,33 +106,48 @@ final class MakeForms {
             return new Wire(v.name(), one, two, said == null ? usual : said, rated, v.about());
         }
         Quantity byLength = new Quantity(conductor.ohms(Copper.STATED_CELSIUS), Unit.OHM);
+        Quantity bySize = new Quantity(conductor.ratedAmps(), Unit.AMPERE);
+        boolean thickened = v.find(GAUGE) != null || v.find(AREA) != null;
+        Quantity modelAmps = model == null || thickened ? null : model.ratedAmps();
+        Quantity found = modelAmps == null ? bySize : modelAmps;
         return new Wire(
                 v.name(),
                 one,
                 two,
                 said == null ? new Toleranced(byLength, usual.tolerance()) : said,
-                rated == null ? new Quantity(conductor.ratedAmps(), Unit.AMPERE) : rated,
+                rated == null ? found : rated,
                 v.about().of(new Make.Metal(conductor)));
     }
 
-    private static @Nullable Conductor wireOf(Values v) {
-        Integer gauge = v.find(GAUGE);
-        Quantity area = v.find(AREA);
+    private static @Nullable Conductor wireOf(Values v, @Nullable ConductorModel model) {
         Quantity length = v.find(LENGTH);
         if (length == null) {
-            v.error(
-                    gauge == null ? AREA : GAUGE,
-                    "how long the wire is, is not said",
-                    "the key 'length', as 1.2 m",
-                    "");
+            Key<?> by = model != null ? WIRE_MODEL : v.find(GAUGE) != null ? GAUGE : AREA;
+            v.error(by, "how long it is, is not said", "the key 'length', as 1.2 m", "");
             return null;
         }
-        if (gauge == null && area == null) {
-            v.error(LENGTH, "how thick the wire is, is not said", "the key 'gauge' or 'area'", "");
+        if (model != null && v.find(GAUGE) == null && v.find(AREA) == null) {
+            return model.metre().ofLength(length.si());
+        }
+        Double squareMillimetres = squareMillimetres(v);
+        return squareMillimetres == null ? null : Conductor.wire(squareMillimetres, length.si());
+    }
+
+    /** Cross-section [mm²] by gauge or area, or null where a problem was reported. */
+    static @Nullable Double squareMillimetres(Values v) {
+        Integer gauge = v.find(GAUGE);
+        Quantity area = v.find(AREA);
+        if (gauge != null && area != null) {
+            v.error(AREA, "gauge and area both tell the cross-section", "one of the two", "");
             return null;
         }
-        double squareMillimetres =
-                area == null ? Conductor.gaugeSquareMillimetres(gauge == null ? 0 : gauge) : area.si();
-        return Conductor.wire(squareMillimetres, length.si());
+        if (gauge != null) {
+            return Conductor.gaugeSquareMillimetres(gauge);
+        }
+        if (area == null) {
+            v.error(GAUGE, "how thick the wire is, is not said", "the key 'gauge' or 'area'", "");
+            return null;
+        }
+        return area.si();
     }
 }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** How part models are written: the one place that reader and JSON Schema of the part files are made from. */
 final class ModelForms {
-    private static final Key<List<String>> SOURCES = Key.required(
+    static final Key<List<String>> SOURCES = Key.required(
             "sources",
             new ListForm<>("a text", Forms.TEXT, 1, 99),
             "where each figure is from; 'from memory' or 'common practice' where that is what it is");
@@ -16,11 +16,11 @@ final class ModelForms {
     private static final Key<Ratings> RATINGS = Key.required("ratings", RatingForms.FORM, "what it stands");
 
     private static final Key<Quantity> BREAKDOWN_VOLTS =
-            Key.required("volts", Amounts.positive(Unit.VOLT), "reverse voltage at that current");
+            Key.required("volts", Amounts.within(Unit.VOLT, 1, 1e4), "reverse voltage at that current");
     private static final Key<Quantity> BREAKDOWN_AT =
-            Key.required("at", Amounts.positive(Unit.AMPERE), "current at which breakdown is stated");
+            Key.required("at", Amounts.within(Unit.AMPERE, 1e-9, 10), "current at which breakdown is stated");
     private static final Key<Quantity> BREAKDOWN_OHMS =
-            Key.required("resistance", Amounts.positive(Unit.OHM), "differential resistance in breakdown");
+            Key.required("resistance", Amounts.within(Unit.OHM, 1e-3, 1e6), "differential resistance in breakdown");
     private static final Form<Breakdown> BREAKDOWN_FORM = new Shape<>(
             "a breakdown",
             "Reverse breakdown.",
@@ -32,15 +32,15 @@ final class ModelForms {
     private static final Key<Breakdown> BREAKDOWN =
             Key.required("breakdown", BREAKDOWN_FORM, "reverse breakdown: {volts, at, resistance}");
     private static final Key<Quantity> SATURATION =
-            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "IS at 25 °C, as 37.8 nA");
+            Key.required("saturation current", Amounts.within(Unit.AMPERE, 1e-21, 1e-2), "IS at 25 °C, as 37.8 nA");
     private static final Key<Double> IDEALITY =
-            Key.required("ideality", Forms.number("a plain number, 1 to 2 as a rule"), "N, a plain number");
+            Key.required("ideality", Forms.number("a plain number", 0.5, 5), "N, a plain number");
     private static final Key<Quantity> SERIES =
-            Key.required("series resistance", Amounts.positive(Unit.OHM), "ohmic resistance of the junction");
-    private static final Key<Quantity> JUNCTION =
-            Key.required("junction capacitance", Amounts.positive(Unit.FARAD), "capacitance of the junction");
+            Key.required("series resistance", Amounts.within(Unit.OHM, 1e-5, 1e3), "ohmic resistance of the junction");
+    private static final Key<Quantity> JUNCTION = Key.required(
+            "junction capacitance", Amounts.within(Unit.FARAD, 1e-14, 1e-6), "capacitance of the junction");
     private static final Key<Quantity> REVERSE =
-            Key.required("leakage resistance", Amounts.positive(Unit.OHM), "reverse leakage as a resistance");
+            Key.required("leakage resistance", Amounts.within(Unit.OHM, 1e3, 1e12), "reverse leakage as a resistance");
 
     static final Form<DiodeModel> DIODE = new Shape<>(
             "a diode model",
@@ -50,24 +50,24 @@ final class ModelForms {
 
     private static final Key<TransistorModel.Polarity> POLARITY =
             Key.required("polarity", Forms.choice(polarities()), "which way round");
-    private static final Key<Quantity> TRANSPORT =
-            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "transport saturation current IS");
+    private static final Key<Quantity> TRANSPORT = Key.required(
+            "saturation current", Amounts.within(Unit.AMPERE, 1e-18, 1e-6), "transport saturation current IS");
     private static final Key<Double> FORWARD =
-            Key.required("forward gain", Forms.number("a plain number such as 100"), "current gain forward");
-    private static final Key<Double> BACKWARD =
-            Key.required("reverse gain", Forms.number("a plain number such as 2"), "current gain in reverse");
+            Key.required("forward gain", Forms.number("a plain number such as 100", 1, 1e5), "current gain forward");
+    private static final Key<Double> BACKWARD = Key.required(
+            "reverse gain", Forms.number("a plain number such as 2", 0.01, 1e4), "current gain in reverse");
     private static final Key<Quantity> EARLY =
-            Key.required("early voltage", Amounts.positive(Unit.VOLT), "Early voltage");
+            Key.required("early voltage", Amounts.within(Unit.VOLT, 1, 1e4), "Early voltage");
     private static final Key<Quantity> BASE =
-            Key.required("base resistance", Amounts.positive(Unit.OHM), "in series with the base");
+            Key.required("base resistance", Amounts.within(Unit.OHM, 1e-3, 1e4), "in series with the base");
     private static final Key<Quantity> COLLECTOR =
-            Key.required("collector resistance", Amounts.positive(Unit.OHM), "in series with the collector");
+            Key.required("collector resistance", Amounts.within(Unit.OHM, 1e-4, 1e3), "in series with the collector");
     private static final Key<Quantity> EMITTER =
-            Key.required("emitter resistance", Amounts.positive(Unit.OHM), "in series with the emitter");
+            Key.required("emitter resistance", Amounts.within(Unit.OHM, 1e-4, 1e3), "in series with the emitter");
     private static final Key<Quantity> CAPACITANCE =
-            Key.required("collector capacitance", Amounts.positive(Unit.FARAD), "from collector to base");
+            Key.required("collector capacitance", Amounts.within(Unit.FARAD, 1e-14, 1e-7), "from collector to base");
     private static final Key<Quantity> BREAKS =
-            Key.required("breakdown voltage", Amounts.positive(Unit.VOLT), "collector to emitter, base at rest");
+            Key.required("breakdown voltage", Amounts.within(Unit.VOLT, 1, 1e4), "collector to emitter, base at rest");
     private static final List<Key<?>> TRANSISTOR_KEYS =
             List.of(POLARITY, TRANSPORT, FORWARD, BACKWARD, EARLY, BASE, COLLECTOR, EMITTER, CAPACITANCE, BREAKS);
 
@@ -86,9 +86,9 @@ final class ModelForms {
             Key.required("first", INNER, "the transistor whose base is brought out");
     private static final Key<TransistorModel> SECOND = Key.required("second", INNER, "the output transistor");
     private static final Key<Quantity> FIRST_SHUNT =
-            Key.required("first shunt", Amounts.positive(Unit.OHM), "base to emitter of the first");
+            Key.required("first shunt", Amounts.within(Unit.OHM, 1, 1e6), "base to emitter of the first");
     private static final Key<Quantity> SECOND_SHUNT =
-            Key.required("second shunt", Amounts.positive(Unit.OHM), "base to emitter of the second");
+            Key.required("second shunt", Amounts.within(Unit.OHM, 1, 1e6), "base to emitter of the second");
     private static final Key<DiodeModel> ACROSS = Key.required(
             "across",
             JunctionKinds.modelNamed("diodes", PartLibrary::diodes),
@@ -110,25 +110,27 @@ final class ModelForms {
     private static final Key<MosfetModel.Channel> CHANNEL =
             Key.required("channel", Forms.choice(channels()), "which channel");
     private static final Key<Quantity> THRESHOLD = Key.required(
-            "threshold voltage", Amounts.positive(Unit.VOLT), "where the channel begins to conduct, or the on-state");
+            "threshold voltage",
+            Amounts.within(Unit.VOLT, 0.1, 20),
+            "where the channel begins to conduct, or the on-state");
     private static final Key<Quantity> GATE_VOLTS = Key.required(
             "gate voltage",
-            Amounts.positive(Unit.VOLT),
+            Amounts.within(Unit.VOLT, 0.1, 30),
             "gate to source at the drain current; of a thyristor to trigger");
     private static final Key<Quantity> DRAIN_AMPS = Key.required(
-            "drain current", Amounts.positive(Unit.AMPERE), "drain current in saturation at the gate voltage");
+            "drain current", Amounts.within(Unit.AMPERE, 1e-6, 1e3), "drain current in saturation at the gate voltage");
     private static final Key<Quantity> DRAIN =
-            Key.required("drain resistance", Amounts.positive(Unit.OHM), "in series with the drain");
+            Key.required("drain resistance", Amounts.within(Unit.OHM, 1e-4, 1e3), "in series with the drain");
     private static final Key<Quantity> BODY =
-            Key.required("saturation current", Amounts.positive(Unit.AMPERE), "IS of the body diode");
+            Key.required("saturation current", Amounts.within(Unit.AMPERE, 1e-18, 1e-6), "IS of the body diode");
     private static final Key<Quantity> GATE_LEAK =
-            Key.required("gate leakage", Amounts.positive(Unit.OHM), "gate to source as a resistance");
+            Key.required("gate leakage", Amounts.within(Unit.OHM, 1e4, 1e13), "gate to source as a resistance");
     private static final Key<Quantity> GATE_FARADS =
-            Key.required("gate capacitance", Amounts.positive(Unit.FARAD), "from gate to source");
+            Key.required("gate capacitance", Amounts.within(Unit.FARAD, 1e-13, 1e-6), "from gate to source");
     private static final Key<Quantity> DRAIN_FARADS =
-            Key.required("drain capacitance", Amounts.positive(Unit.FARAD), "from drain to source");
+            Key.required("drain capacitance", Amounts.within(Unit.FARAD, 1e-13, 1e-6), "from drain to source");
     private static final Key<Quantity> DRAIN_BREAKS =
-            Key.required("breakdown voltage", Amounts.positive(Unit.VOLT), "drain to source, gate at rest");
+            Key.required("breakdown voltage", Amounts.within(Unit.VOLT, 1, 1e4), "drain to source, gate at rest");
 
     static final Form<MosfetModel> MOSFET = new Shape<>(
             "a MOSFET model",
@@ -150,19 +152,21 @@ final class ModelForms {
             ModelForms::mosfet);
 
     private static final Key<Quantity> GATE_AMPS =
-            Key.required("gate current", Amounts.positive(Unit.AMPERE), "gate current that triggers it");
+            Key.required("gate current", Amounts.within(Unit.AMPERE, 1e-7, 1), "gate current that triggers it");
     private static final Key<Quantity> GATE_OHMS =
-            Key.required("gate resistance", Amounts.positive(Unit.OHM), "inside, from gate to cathode");
+            Key.required("gate resistance", Amounts.within(Unit.OHM, 1, 1e6), "inside, from gate to cathode");
     private static final Key<Quantity> LATCHES = Key.required(
-            "latching current", Amounts.positive(Unit.AMPERE), "anode current that keeps it on without its gate");
-    private static final Key<Quantity> HOLDS =
-            Key.required("holding current", Amounts.positive(Unit.AMPERE), "anode current below which it turns off");
+            "latching current",
+            Amounts.within(Unit.AMPERE, 1e-5, 10),
+            "anode current that keeps it on without its gate");
+    private static final Key<Quantity> HOLDS = Key.required(
+            "holding current", Amounts.within(Unit.AMPERE, 1e-5, 10), "anode current below which it turns off");
     private static final Key<Quantity> SLOPE = Key.required(
-            "slope resistance", Amounts.positive(Unit.OHM), "of the on-state, above the threshold voltage");
+            "slope resistance", Amounts.within(Unit.OHM, 1e-4, 100), "of the on-state, above the threshold voltage");
     private static final Key<Quantity> BLOCKS = Key.required(
-            "breakdown voltage", Amounts.positive(Unit.VOLT), "where it breaks over forward, or down in reverse");
+            "breakdown voltage", Amounts.within(Unit.VOLT, 1, 1e4), "where it breaks over forward, or down in reverse");
     private static final Key<Quantity> TURN_OFF =
-            Key.required("turn-off time", Amounts.positive(Unit.SECOND), "until it blocks again, as 30 us");
+            Key.required("turn-off time", Amounts.within(Unit.SECOND, 1e-8, 1e-2), "until it blocks again, as 30 us");
 
     static final Form<ThyristorModel> THYRISTOR = new Shape<>(
             "a thyristor model",
@@ -184,17 +188,17 @@ final class ModelForms {
             ModelForms::thyristor);
 
     private static final Key<Quantity> OUTPUT =
-            Key.required("output", Amounts.positive(Unit.VOLT), "regulated voltage");
+            Key.required("output", Amounts.within(Unit.VOLT, 1, 100), "regulated voltage");
     private static final Key<fusetale.quantity.Tolerance> TOLERANCE =
             Key.required("tolerance", Amounts.TOLERANCE, "how far the output may stray");
     private static final Key<Quantity> OUTPUT_OHMS = Key.required(
-            "output resistance", Amounts.positive(Unit.OHM), "differential output resistance in regulation");
+            "output resistance", Amounts.within(Unit.OHM, 1e-5, 10), "differential output resistance in regulation");
     private static final Key<Quantity> DROPOUT =
-            Key.required("dropout", Amounts.positive(Unit.VOLT), "what the input must exceed the output by");
+            Key.required("dropout", Amounts.within(Unit.VOLT, 0.01, 20), "what the input must exceed the output by");
     private static final Key<Quantity> QUIESCENT =
-            Key.required("quiescent current", Amounts.positive(Unit.AMPERE), "current into the ground pin");
+            Key.required("quiescent current", Amounts.within(Unit.AMPERE, 1e-6, 1), "current into the ground pin");
     private static final Key<Quantity> LIMIT =
-            Key.required("current limit", Amounts.positive(Unit.AMPERE), "most it gives");
+            Key.required("current limit", Amounts.within(Unit.AMPERE, 1e-3, 100), "most it gives");
     private static final Key<Double> REJECTION =
             Key.required("ripple rejection", Amounts.DECIBEL_RATIO, "input ripple over output ripple, as 62 dB");
 
@@ -334,8 +338,8 @@ final class ModelForms {
 
     /** {@code [2 A, 170 mohm]}. */
     private static final class FuseRow implements Form<FuseTable.Row> {
-        private static final Form<Quantity> RATING = Amounts.positive(Unit.AMPERE);
-        private static final Form<Quantity> COLD = Amounts.positive(Unit.OHM);
+        private static final Form<Quantity> RATING = Amounts.within(Unit.AMPERE, 1e-2, 100);
+        private static final Form<Quantity> COLD = Amounts.within(Unit.OHM, 1e-5, 1e4);
 
         @Override
         public FuseTable.@Nullable Row read(Located item, Spot spot) {

@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +26,14 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "mosfets.yaml",
             "thyristors.yaml",
             "regulators.yaml",
-            "fuses.yaml");
+            "fuses.yaml",
+            "lamps.yaml",
+            "coils.yaml",
+            "capacitors.yaml",
+            "wires.yaml",
+            "traces.yaml",
+            "connectors.yaml",
+            "clips.yaml");
 
     private static final Key<List<Declared<DiodeModel>>> DIODES = section("diodes", ModelForms.DIODE);
     private static final Key<List<Declared<DiodeModel>>> BRIDGES = section("bridges", ModelForms.DIODE);
@@ -41,6 +49,20 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "fuses",
             new NamedForm<>(NameForm.FUSES, ModelForms.FUSES, true),
             "cold resistances of fuse links, a table for each family");
+    private static final Key<List<Declared<LampModel>>> LAMPS = section("lamps", PassiveModelForms.LAMP);
+    private static final Key<List<Declared<CoilModel>>> COILS = section("coils", PassiveModelForms.COIL);
+    private static final Key<List<Declared<ElectrolyticModel>>> ELECTROLYTICS =
+            section("electrolytics", PassiveModelForms.ELECTROLYTIC);
+    private static final Key<List<Declared<CapacitorModel>>> CAPACITORS =
+            section("capacitors", PassiveModelForms.CAPACITOR);
+    private static final Key<List<Declared<ConductorModel>>> WIRES = section("wires", PassiveModelForms.WIRE);
+    private static final Key<List<Declared<ConductorModel>>> TRACES = section("traces", PassiveModelForms.TRACE);
+    private static final Key<List<Declared<ConnectorModel>>> CONNECTORS =
+            section("connectors", PassiveModelForms.CONNECTOR);
+    private static final Key<List<Declared<ClipModel>>> CLIPS = section("clips", PassiveModelForms.CLIPS);
+
+    /** What a circuit file has and no file of part models. */
+    private static final String PARTS_NAME = "parts";
 
     /** A file of part models. */
     static final Shape<PartLibrary> SHAPE = new Shape<>(
@@ -56,7 +78,15 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                     MOSFETS,
                     THYRISTORS,
                     REGULATORS,
-                    FUSES),
+                    FUSES,
+                    LAMPS,
+                    COILS,
+                    ELECTROLYTICS,
+                    CAPACITORS,
+                    WIRES,
+                    TRACES,
+                    CONNECTORS,
+                    CLIPS),
             v -> PartLibrary.EMPTY);
 
     /** Copies the list. */
@@ -78,7 +108,34 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 texts.put(file, text);
             }
         }
-        return read(texts, findings);
+        return read(texts, PartLibrary.EMPTY, findings);
+    }
+
+    /**
+     * Reads a file where it holds part models: it is a table with a section of models, and no parts of a circuit.
+     *
+     * @param known models that it may speak of beside its own
+     * @return what it holds and everything wrong with it; null where it cannot be read or holds something else
+     */
+    public static @Nullable PartFiles readIfModels(Path path, PartLibrary known) {
+        Findings unsaid = new Findings();
+        String name = Includes.name(path);
+        String text = SourceText.read(path, name, unsaid);
+        Located.Table root = text == null ? null : CircuitReader.table(text, name, unsaid);
+        if (text == null || root == null) {
+            return null;
+        }
+        List<String> keys = root.entries().stream().map(e -> e.key().text()).toList();
+        boolean models = !keys.contains(PARTS_NAME)
+                && SHAPE.keys().stream()
+                        .map(k -> k.name())
+                        .anyMatch(k -> !k.equals(MachineForms.FORMAT.name()) && keys.contains(k));
+        return models ? read(Map.of(name, text), known, new Findings()) : null;
+    }
+
+    /** Whether models could be read and nothing is wrong with them. */
+    public boolean usable() {
+        return problems.stream().noneMatch(Problem::isError);
     }
 
     /**
@@ -87,7 +144,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
      * @param texts YAML by the name to call it in problems
      */
     public static PartFiles read(Map<String, String> texts) {
-        return read(texts, new Findings());
+        return read(texts, PartLibrary.EMPTY, new Findings());
     }
 
     private static @Nullable String resource(String file, Findings findings) {
@@ -103,7 +160,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
         }
     }
 
-    private static PartFiles read(Map<String, String> texts, Findings findings) {
+    private static PartFiles read(Map<String, String> texts, PartLibrary beside, Findings findings) {
         List<Located.Table> roots = new ArrayList<>();
         texts.forEach((name, text) -> {
             Located.Table root = CircuitReader.table(text, name, findings);
@@ -112,7 +169,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             }
         });
         // Darlingtons speak of diodes: the diodes are read first, and again with everything else
-        Map<String, DiodeModel> diodes = new LinkedHashMap<>();
+        Map<String, DiodeModel> diodes = new LinkedHashMap<>(beside.diodes());
         for (Located.Table root : roots) {
             Values values = SHAPE.readValues(root, spot(root, new Findings(), PartLibrary.EMPTY));
             diodes.putAll(named(values.find(DIODES), new Findings()));
@@ -138,7 +195,27 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 gathered(all, MOSFETS, findings),
                 gathered(all, THYRISTORS, findings),
                 gathered(all, REGULATORS, findings),
-                List.copyOf(gathered(all, FUSES, findings).values()));
+                gathered(all, FUSES, findings),
+                passives(all, findings));
+    }
+
+    private static PassiveLibrary passives(List<Values> all, Findings findings) {
+        PassiveLibrary read = new PassiveLibrary(
+                gathered(all, LAMPS, findings),
+                gathered(all, COILS, findings),
+                gathered(all, ELECTROLYTICS, findings),
+                gathered(all, CAPACITORS, findings),
+                gathered(all, WIRES, findings),
+                gathered(all, TRACES, findings),
+                gathered(all, CONNECTORS, findings),
+                gathered(all, CLIPS, findings));
+        // a wire's model may be either: one name, one thing
+        List<Declared<ConductorModel>> both = new ArrayList<>();
+        all.forEach(v -> both.addAll(MachineForms.orEmpty(v.find(TRACES))));
+        both.stream()
+                .filter(d -> read.wires().containsKey(d.name()))
+                .forEach(d -> findings.error(d.place(), d.name(), "a wire has this name already"));
+        return read;
     }
 
     private static <M> Map<String, M> gathered(List<Values> all, Key<List<Declared<M>>> section, Findings findings) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param thyristors thyristors
  * @param regulators three-terminal regulators
  * @param fuses cold resistances of fuse links
+ * @param passives models of parts without junctions
  */
 public record PartLibrary(
         Map<String, DiodeModel> diodes,
@@ -28,7 +29,8 @@ public record PartLibrary(
         Map<String, MosfetModel> mosfets,
         Map<String, ThyristorModel> thyristors,
         Map<String, RegulatorModel> regulators,
-        List<FuseTable> fuses) {
+        Map<String, FuseTable> fuses,
+        PassiveLibrary passives) {
     /** Nothing at all. */
     public static final PartLibrary EMPTY = withDiodes(Map.of());
 
@@ -42,12 +44,14 @@ public record PartLibrary(
         mosfets = ordered(mosfets);
         thyristors = ordered(thyristors);
         regulators = ordered(regulators);
-        fuses = List.copyOf(fuses);
+        fuses = ordered(fuses);
     }
 
     /** Diodes only. */
     static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
-        return new PartLibrary(diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+        Map<String, DiodeModel> none = Map.of();
+        return new PartLibrary(
+                diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY);
     }
 
     /**
@@ -59,13 +63,30 @@ public record PartLibrary(
         return Shipped.LIBRARY;
     }
 
-    private static <M> Map<String, M> ordered(Map<String, M> models) {
+    static <M> Map<String, M> ordered(Map<String, M> models) {
         return Collections.unmodifiableMap(new LinkedHashMap<>(models));
+    }
+
+    /** The names of all models by section of the part files, in their order; a section without any is left out. */
+    public Map<String, List<String>> names() {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        names.put("diodes", List.copyOf(diodes.keySet()));
+        names.put("bridges", List.copyOf(bridges.keySet()));
+        names.put("zeners", List.copyOf(zeners.keySet()));
+        names.put("transistors", List.copyOf(transistors.keySet()));
+        names.put("darlingtons", List.copyOf(darlingtons.keySet()));
+        names.put("mosfets", List.copyOf(mosfets.keySet()));
+        names.put("thyristors", List.copyOf(thyristors.keySet()));
+        names.put("regulators", List.copyOf(regulators.keySet()));
+        names.put("fuses", List.copyOf(fuses.keySet()));
+        names.putAll(passives.names());
+        names.values().removeIf(List::isEmpty);
+        return names;
     }
 
     /** Cold resistance of a fuse link, or null where no table covers it. */
     public @Nullable Double coldOhms(FuseLink.Standard standard, FuseLink.Speed speed, String size, double ratedAmps) {
-        return fuses.stream()
+        return fuses.values().stream()
                 .filter(t -> t.standard() == standard
                         && t.speed() == speed
                         && t.size().equals(size)

@@ -7,6 +7,8 @@ import fusetale.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** How parts without junctions are written: resistor, wire, capacitors, coils, switch. */
@@ -33,6 +35,12 @@ final class PassiveKinds {
             "its resistance from end to end; left out: by its size, or 10 mohm ±30 %");
     private static final Key<Quantity> AMPS =
             Key.optional("amps", Amounts.positive(Unit.AMPERE), "steady current it stands");
+    private static final Key<CapacitorModel> CAPACITOR_MODEL = model("capacitors", PassiveLibrary::capacitors);
+    private static final Key<ElectrolyticModel> ELECTROLYTIC_MODEL =
+            model("electrolytics", PassiveLibrary::electrolytics);
+    private static final Key<CoilModel> COIL_MODEL = model("coils", PassiveLibrary::coils);
+    private static final Key<Quantity> CAPACITOR_VOLTS =
+            Key.orModel("volts", Amounts.positive(Unit.VOLT), "the voltage it stands, as printed on it");
     private static final Key<Quantity> RATED_VOLTS =
             Key.required("volts", Amounts.positive(Unit.VOLT), "the voltage it stands, as printed on it");
     private static final Key<Quantity> ESR = Key.optional(
@@ -45,6 +53,8 @@ final class PassiveKinds {
             "leakage as a resistance; left out: from 3·√(C·V) µA at rated voltage, C in µF");
     private static final Key<Stated> COIL_OHMS =
             Key.required("ohms", Amounts.stated(Unit.OHM), "winding resistance at 25 °C");
+    private static final Key<Stated> SOLENOID_OHMS =
+            Key.orModel("ohms", Amounts.stated(Unit.OHM), "winding resistance at 25 °C");
     private static final Key<Quantity> TEMPERATURE = Key.defaulted(
             "temperature", Amounts.signed(Unit.CELSIUS), "25 °C", "of its copper, which the resistance follows");
     /** What insulation and solder leave of a winding's temperatures [°C]. */
@@ -53,6 +63,8 @@ final class PassiveKinds {
     private static final double HOTTEST_CELSIUS = 250;
     private static final Key<Toleranced> INDUCTANCE =
             Key.required("inductance", Amounts.toleranced(Unit.HENRY, "±20 %"), "inductance, plunger out, as 25 mH");
+    private static final Key<Toleranced> SOLENOID_INDUCTANCE =
+            Key.orModel("inductance", Amounts.toleranced(Unit.HENRY, "±20 %"), "inductance, plunger out, as 25 mH");
     private static final Key<Quantity> PULL_IN =
             Key.optional("pull-in", Amounts.positive(Unit.AMPERE), "current that pulls the plunger in");
     private static final Key<Quantity> HOLD =
@@ -108,6 +120,7 @@ final class PassiveKinds {
                             BETWEEN,
                             WIRE_OHMS,
                             AMPS,
+                            MakeForms.WIRE_MODEL,
                             MakeForms.GAUGE,
                             MakeForms.AREA,
                             MakeForms.LENGTH,
@@ -117,14 +130,13 @@ final class PassiveKinds {
                     "capacitor",
                     Capacitor.class,
                     "A capacitor without polarity (film, ceramic).",
-                    List.of(BETWEEN, CAPACITANCE, TEN, RATED_VOLTS),
-                    v -> new Capacitor(
-                            v.name(), one(v), two(v), v.toleranced(CAPACITANCE, TEN), v.get(RATED_VOLTS), v.about())),
+                    List.of(BETWEEN, CAPACITANCE, TEN, CAPACITOR_VOLTS, CAPACITOR_MODEL),
+                    PassiveKinds::capacitor),
             PartKind.of(
                     "electrolytic",
                     Electrolytic.class,
                     "An electrolytic capacitor.",
-                    List.of(PLUS, MINUS, CAPACITANCE, CAN, RATED_VOLTS, ESR, LEAKAGE),
+                    List.of(PLUS, MINUS, CAPACITANCE, CAN, RATED_VOLTS, ESR, LEAKAGE, ELECTROLYTIC_MODEL),
                     PassiveKinds::electrolytic),
             PartKind.of(
                     "coil",
@@ -132,14 +144,15 @@ final class PassiveKinds {
                     "A solenoid with one winding.",
                     List.of(
                             BETWEEN,
-                            COIL_OHMS,
+                            SOLENOID_OHMS,
                             WINDING,
-                            INDUCTANCE,
+                            SOLENOID_INDUCTANCE,
                             PULL_IN,
                             HOLD,
                             TEMPERATURE,
                             MakeForms.COPPER,
-                            MakeForms.INSULATION),
+                            MakeForms.INSULATION,
+                            COIL_MODEL),
                     PassiveKinds::coil),
             PartKind.of(
                     "dual coil",
@@ -201,8 +214,30 @@ final class PassiveKinds {
         return values.get(BETWEEN).get(1);
     }
 
-    private static @Nullable Electrolytic electrolytic(Values v) {
-        Toleranced farads = v.toleranced(CAPACITANCE, CAN);
+    private static <M> Key<M> model(String section, Function<PassiveLibrary, Map<String, M>> models) {
+        return Key.optional(
+                Key.MODEL_NAME,
+                JunctionKinds.modelNamed(section, library -> models.apply(library.passives())),
+                "a name from the part models, section " + section + "; keys that stand here go before it");
+    }
+
+    private static Capacitor capacitor(Values v) {
+        CapacitorModel model = v.find(CAPACITOR_MODEL);
+        Quantity volts = v.find(CAPACITOR_VOLTS);
+        return new Capacitor(
+                v.name(),
+                one(v),
+                two(v),
+                v.toleranced(CAPACITANCE, TEN, model == null ? null : model.tolerance()),
+                volts == null ? Objects.requireNonNull(model).volts() : volts,
+                v.about());
+    }
+
+    /** What the file leaves out follows from the model, or from what is usual of large cans. */
+    private static Electrolytic electrolytic(Values v) {
+        ElectrolyticModel named = v.find(ELECTROLYTIC_MODEL);
+        ElectrolyticModel model = named == null ? ElectrolyticModel.USUAL : named;
+        Toleranced farads = v.toleranced(CAPACITANCE, CAN, named == null ? null : named.tolerance());
         Quantity volts = v.get(RATED_VOLTS);
         Quantity esr = v.find(ESR);
         Quantity leakage = v.find(LEAKAGE);
@@ -212,20 +247,9 @@ final class PassiveKinds {
                 v.get(MINUS),
                 farads,
                 volts,
-                esr == null ? usualEsr(farads.si()) : esr,
-                leakage == null ? usualLeakage(farads.si(), volts.si()) : leakage,
+                esr == null ? model.seriesOhms(farads.si()) : esr,
+                leakage == null ? model.leakageOhms(farads.si(), volts.si()) : leakage,
                 v.about());
-    }
-
-    /** ESR = tan δ/(2π·f·C) at 120 Hz; a loss factor of 0.20 is common practice for cans of 25 V to 63 V. */
-    private static Quantity usualEsr(double farads) {
-        return new Quantity(0.20 / (2 * Math.PI * 120 * farads), Unit.OHM);
-    }
-
-    /** Leakage limit of large cans, 3·√(C·V) µA with C in µF after five minutes (makers' common limit). */
-    private static Quantity usualLeakage(double farads, double volts) {
-        double amps = 3e-6 * Math.sqrt(farads * 1e6 * volts);
-        return new Quantity(volts / amps, Unit.OHM);
     }
 
     private static boolean tooColdOrHot(Values v, double celsius) {
@@ -241,15 +265,22 @@ final class PassiveKinds {
         if (tooColdOrHot(v, celsius)) {
             return null;
         }
+        CoilModel model = v.find(COIL_MODEL);
+        Toleranced ohms = v.find(SOLENOID_OHMS) == null
+                ? v.tolerated(Objects.requireNonNull(model).ohms(), WINDING)
+                : v.toleranced(SOLENOID_OHMS, WINDING);
+        Toleranced henries = v.find(SOLENOID_INDUCTANCE);
+        Quantity pullIn = v.find(PULL_IN);
+        Quantity hold = v.find(HOLD);
         return new Coil(
                 v.name(),
                 one(v),
                 two(v),
-                Copper.at(celsius, v.toleranced(COIL_OHMS, WINDING)),
-                v.get(INDUCTANCE),
-                v.find(PULL_IN),
-                v.find(HOLD),
-                MakeForms.coil(v, Wound.ofSolenoid()));
+                Copper.at(celsius, ohms),
+                henries == null ? Objects.requireNonNull(model).henries() : henries,
+                pullIn == null && model != null ? model.pullInAmps() : pullIn,
+                hold == null && model != null ? model.holdAmps() : hold,
+                MakeForms.coil(v, model == null ? Wound.ofSolenoid() : model.wound()));
     }
 
     private static @Nullable Relay relay(Values v) {

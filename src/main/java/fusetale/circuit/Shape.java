@@ -39,7 +39,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
     private boolean complete(Values values) {
         for (Key<?> key : keys) {
             boolean missing = values.find(key) == null;
-            if (missing && (key.required() || key.fallback() != null || values.written(key))) {
+            if (missing && (needed(key, values) || key.fallback() != null || values.written(key))) {
                 return false;
             }
         }
@@ -62,13 +62,20 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
             if (values.written(key)) {
                 continue;
             }
-            if (key.required()) {
-                spot.error(spotOr(spot, table), "key '" + key.name() + "' is missing: " + key.doc());
+            if (needed(key, values)) {
+                String instead = key.unless() == null ? "" : "; or the key '" + key.unless() + "' in its place";
+                spot.error(spotOr(spot, table), "key '" + key.name() + "' is missing: " + key.doc() + instead);
             } else if (key.fallback() != null) {
                 readInto(values, key, Located.Text.of(key.fallback(), table.place()), spot);
             }
         }
         return values;
+    }
+
+    private boolean needed(Key<?> key, Values values) {
+        String unless = key.unless();
+        Key<?> instead = unless == null ? null : key(unless);
+        return key.required() || (instead != null && !values.written(instead));
     }
 
     private void unknown(Located.Entry entry, Spot spot) {
@@ -120,6 +127,7 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
     public Json schema(Dialect dialect) {
         Json properties = Json.object();
         List<Object> required = new ArrayList<>();
+        List<Object> eithers = new ArrayList<>();
         for (Key<?> key : keys) {
             Json property = key.form().schema(dialect).copy().with("description", key.doc());
             if (key.fallback() != null && !key.fallback().isEmpty()) {
@@ -129,10 +137,18 @@ record Shape<T>(String what, String doc, List<Key<?>> keys, Build<T> build) impl
             if (key.required()) {
                 required.add(key.name());
             }
+            if (key.unless() != null) {
+                eithers.add(Json.of(
+                        "anyOf",
+                        List.of(Json.of("required", List.of(key.name())), Json.of("required", List.of(key.unless())))));
+            }
         }
         Json schema = Json.of("type", "object").with("description", doc).with("properties", properties);
         if (!required.isEmpty()) {
             schema.with("required", required);
+        }
+        if (!eithers.isEmpty()) {
+            schema.with("allOf", eithers);
         }
         return schema.with("additionalProperties", false);
     }

@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
+import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
@@ -56,8 +57,16 @@ final class SupplyKinds {
     static final Map<String, FuseLink.Standard> STANDARDS = standards();
     private static final Key<FuseLink.Standard> STANDARD =
             Key.defaulted("standard", Forms.choice(STANDARDS), "UL 248-14", "whose gates it keeps");
-    private static final Key<Toleranced> CLIPS = Key.defaulted(
-            "clips", Amounts.toleranced(Unit.OHM, "±60 %"), "5 mohm ±60 %", "resistance of both clips together");
+    private static final Toleranced USUAL_CLIPS =
+            new Toleranced(new Quantity(0.005, Unit.OHM), new Tolerance(-0.6, 0.6));
+    private static final Key<Toleranced> CLIPS = Key.optional(
+            "clips",
+            Amounts.toleranced(Unit.OHM, "±60 %"),
+            "resistance of both clips together; left out: its holder's, or 5 mohm ±60 %");
+    private static final Key<ClipModel> HOLDER = Key.optional(
+            "holder",
+            JunctionKinds.modelNamed("clips", library -> library.passives().clips()),
+            "a name from the part models, section clips");
     private static final Key<Quantity> COLD = Key.optional(
             "cold", Amounts.positive(Unit.OHM), "cold resistance of the link; left out: from the table by rating");
     private static final Key<Quantity> FITTED = Key.optional(
@@ -83,7 +92,7 @@ final class SupplyKinds {
                     "fuse",
                     Fuse.class,
                     "A fuse in its clips.",
-                    List.of(PassiveKinds.BETWEEN, RATING, SPEED, SIZE, STANDARD, CLIPS, COLD, FITTED),
+                    List.of(PassiveKinds.BETWEEN, RATING, SPEED, SIZE, STANDARD, CLIPS, COLD, FITTED, HOLDER),
                     SupplyKinds::fuse),
             PartKind.of(
                     "battery",
@@ -185,7 +194,17 @@ final class SupplyKinds {
         if (marked == null || inClips == null) {
             return null;
         }
-        return new Fuse(v.name(), PassiveKinds.one(v), PassiveKinds.two(v), marked, inClips, v.get(CLIPS), v.about());
+        ClipModel holder = v.find(HOLDER);
+        Toleranced clips = v.find(CLIPS);
+        Toleranced usual = holder == null ? USUAL_CLIPS : holder.ohms();
+        return new Fuse(
+                v.name(),
+                PassiveKinds.one(v),
+                PassiveKinds.two(v),
+                marked,
+                inClips,
+                clips == null ? usual : clips,
+                holder == null ? v.about() : v.about().of(new Make.Clips(holder)));
     }
 
     private static @Nullable FuseLink link(Values v, Quantity rating, @Nullable Quantity cold, Key<Quantity> saidIn) {

@@ -64,6 +64,11 @@ final class Values {
 
     /** A value with the tolerance said behind it, or else in the key of its own. */
     Toleranced toleranced(Key<Stated> value, Key<Tolerance> tolerance) {
+        return toleranced(value, tolerance, null);
+    }
+
+    /** As {@link #toleranced(Key, Key)}, where a part model's tolerance goes before the key's default. */
+    Toleranced toleranced(Key<Stated> value, Key<Tolerance> tolerance, @Nullable Tolerance ofModel) {
         Stated stated = get(value);
         if (stated.tolerance() != null && written(tolerance)) {
             spot.error(
@@ -71,7 +76,12 @@ final class Values {
                     "a tolerance stands both behind '" + value.name() + "' and in '" + tolerance.name()
                             + "'; write it once");
         }
-        return stated.or(get(tolerance));
+        return stated.or(ofModel == null || written(tolerance) ? get(tolerance) : ofModel);
+    }
+
+    /** A part model's value, with the tolerance of a key where the file itself says one. */
+    Toleranced tolerated(Toleranced ofModel, Key<Tolerance> tolerance) {
+        return written(tolerance) ? new Toleranced(ofModel.nominal(), get(tolerance)) : ofModel;
     }
 
     /** Reports a problem with the value of a key. */

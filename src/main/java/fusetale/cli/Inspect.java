@@ -1,17 +1,24 @@
 package fusetale.cli;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitFile;
 import fusetale.circuit.CircuitReader;
+import fusetale.circuit.PartFiles;
+import fusetale.circuit.PartLibrary;
 import fusetale.circuit.Problem;
 import fusetale.explore.Words;
 import fusetale.report.Tables;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,9 +40,15 @@ final class Inspect implements Callable<Integer> {
         this.console = console;
     }
 
-    private record Inspected(String file, CircuitFile read) {
+    /** A file, read as a circuit or, where it holds part models, as those. */
+    private record Inspected(
+            String file, CircuitFile read, @Nullable PartFiles models) {
         boolean isUsable() {
-            return read.circuit() != null;
+            return models == null ? read.circuit() != null : models.usable();
+        }
+
+        List<Problem> problems() {
+            return models == null ? read.problems() : models.problems();
         }
     }
 
@@ -44,7 +57,10 @@ final class Inspect implements Callable<Integer> {
         CircuitReader reader = CircuitReader.withShippedParts();
         List<Inspected> all = new ArrayList<>();
         for (String file : files) {
-            all.add(new Inspected(file, reader.read(CircuitFiles.path(file))));
+            Path path = CircuitFiles.path(file);
+            PartFiles models = PartFiles.readIfModels(path, reader.library());
+            CircuitFile read = models == null ? reader.read(path) : new CircuitFile(null, List.of());
+            all.add(new Inspected(file, read, models));
         }
         if (json) {
             console.out().print(json(all));
@@ -55,25 +71,38 @@ final class Inspect implements Callable<Integer> {
     }
 
     private void print(Inspected inspected) {
-        inspected.read().problems().forEach(p -> console.err().print(p + "\n"));
-        Circuit circuit = inspected.read().circuit();
-        if (circuit == null) {
-            int errors = inspected.read().errors().size();
+        inspected.problems().forEach(p -> console.err().print(p + "\n"));
+        if (!inspected.isUsable()) {
+            long errors = inspected.problems().stream().filter(Problem::isError).count();
             console.err().print(WORDS.say("inspect.unusable", inspected.file(), errors) + "\n");
             return;
         }
         List<String> lines = new ArrayList<>();
-        lines.add(console.emphasis().strong(circuit.name()) + " (" + inspected.file() + ")");
-        lines.add(WORDS.say(
-                "inspect.counts",
-                circuit.parts().size(),
-                circuit.nets().size(),
-                circuit.points().size(),
-                circuit.connectors().size()));
-        lines.addAll(Tables.wrapped(WORDS.say("inspect.arrangements", arrangements(circuit))));
-        int warnings = inspected.read().warnings().size();
+        Circuit circuit = inspected.read().circuit();
+        if (circuit != null) {
+            lines.add(console.emphasis().strong(circuit.name()) + " (" + inspected.file() + ")");
+            lines.add(WORDS.say(
+                    "inspect.counts",
+                    circuit.parts().size(),
+                    circuit.nets().size(),
+                    circuit.points().size(),
+                    circuit.connectors().size()));
+            lines.addAll(Tables.wrapped(WORDS.say("inspect.arrangements", arrangements(circuit))));
+        } else if (inspected.models() != null) {
+            lines.addAll(models(inspected.file(), inspected.models().library()));
+        }
+        long warnings = inspected.problems().stream().filter(p -> !p.isError()).count();
         lines.add(warnings == 0 ? WORDS.say("inspect.clean") : WORDS.say("inspect.warnings", warnings));
         console.print(lines);
+    }
+
+    private List<String> models(String file, PartLibrary library) {
+        List<String> lines = new ArrayList<>();
+        lines.add(console.emphasis().strong(WORDS.say("inspect.models")) + " (" + file + ")");
+        library.names()
+                .forEach((section, names) -> lines.addAll(
+                        Tables.wrapped(WORDS.say("inspect.section", section, names.size(), String.join(", ", names)))));
+        return lines;
     }
 
     private static String arrangements(Circuit circuit) {
@@ -88,7 +117,7 @@ final class Inspect implements Callable<Integer> {
                 json.writeStringField("file", inspected.file());
                 json.writeBooleanField("usable", inspected.isUsable());
                 json.writeArrayFieldStart("problems");
-                for (Problem p : inspected.read().problems()) {
+                for (Problem p : inspected.problems()) {
                     json.writeStartObject();
                     json.writeStringField("severity", p.severity().name().toLowerCase(Locale.ROOT));
                     json.writeStringField("file", p.file());
@@ -113,9 +142,24 @@ final class Inspect implements Callable<Integer> {
                     }
                     json.writeEndArray();
                 }
+                if (inspected.models() != null) {
+                    models(json, inspected.models().library());
+                }
                 json.writeEndObject();
             }
             json.writeEndArray();
         });
+    }
+
+    private static void models(JsonGenerator json, PartLibrary library) throws IOException {
+        json.writeObjectFieldStart("models");
+        for (Map.Entry<String, List<String>> section : library.names().entrySet()) {
+            json.writeArrayFieldStart(section.getKey());
+            for (String name : section.getValue()) {
+                json.writeString(name);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndObject();
     }
 }

@@ -15,7 +15,7 @@ class KeyProblemsTest {
     void misspeltKeyIsToldWithTheNearest() {
         assertThat(told("tolerance: ±10 %", "toleranse: ±10 %"))
                 .containsExactly("bench.yaml:7: R1: key 'toleranse' is not known here; nearest: 'tolerance'."
-                        + " Allowed: is, between, value, tolerance, watts, note, mounting.");
+                        + " Allowed: is, between, value, tolerance, watts, style, note, mounting.");
     }
 
     @Test
@@ -33,7 +33,7 @@ class KeyProblemsTest {
         assertThat(told("volts: 12 V, ohms: 1 ohm", "volts: 12 V, ohm: 1 ohm"))
                 .containsExactly(
                         "bench.yaml:6: T1 windings sec: key 'ohm' is not known here; nearest: 'ohms'."
-                                + " Allowed: pins, volts, ohms, amps.",
+                                + " Allowed: pins, volts, ohms, amps, copper, class.",
                         "bench.yaml:6: T1 windings sec: key 'ohms' is missing: resistance end to end at 25 °C.");
     }
 

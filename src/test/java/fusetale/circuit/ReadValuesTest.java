@@ -32,7 +32,8 @@ class ReadValuesTest {
     void partKnowsItsLineAndWhereItSits() {
         Part part = part("{is: resistor, between: [out, gnd], value: 1k, note: under the table, mounting: free air}");
 
-        assertThat(part.about()).isEqualTo(new About("under the table", "free air", 8));
+        assertThat(part.about())
+                .isEqualTo(new About("under the table", "free air", 8, new Make.Body(ResistorStyle.CARBON_FILM)));
     }
 
     @Test
@@ -210,7 +211,8 @@ class ReadValuesTest {
                 .allSatisfy(m -> assertThat(m.ratings().sources()).isNotEmpty());
         assertThat(library.transistors().values())
                 .allSatisfy(m -> assertThat(m.ratings().sources()).isNotEmpty());
-        assertThat(library.fuses()).allSatisfy(t -> assertThat(t.sources()).isNotEmpty());
+        assertThat(library.fuses().values())
+                .allSatisfy(t -> assertThat(t.sources()).isNotEmpty());
     }
 
     @Test

@@ -60,6 +60,50 @@ class CommandJourneyTest {
     }
 
     @Test
+    void inspectTellsWhatModelsAreInAFileOfThem() {
+        Typed typed = Typed.in("inspect", "shared/parts/darlingtons.yaml");
+
+        assertThat(typed.code()).isZero();
+        assertThat(typed.out())
+                .contains("darlingtons (3): TIP102, 2N6045, 2N6059")
+                .contains("nothing wrong");
+    }
+
+    @Test
+    void inspectOfModelsFitsAHundredColumns() {
+        assertThat(Typed.in("inspect", "shared/parts/zeners.yaml", "shared/parts/connectors.yaml")
+                        .out()
+                        .lines())
+                .hasSizeGreaterThan(5)
+                .allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void inspectTellsWhereAModelIsWrong() throws IOException {
+        Path file = folder.resolve("mine.yaml");
+        Files.writeString(
+                file,
+                "format: 1\nlamps:\n  lamp-44: {volts: 63 kV, current: 0.25 A, cold resistance: 2 ohm, sources: [mine]}\n");
+        Typed typed = Typed.in("inspect", file.toString());
+
+        assertThat(typed.code()).isEqualTo(2);
+        assertThat(typed.err())
+                .contains("mine.yaml:3: lamp-44 volts: '63 kV' is out of bounds.")
+                .contains("from 500 mV to 2 kV");
+    }
+
+    @Test
+    void inspectListsModelsInJson() throws IOException {
+        String json = Typed.in("inspect", "--json", "shared/parts/clips.yaml").out();
+
+        assertThat(new com.fasterxml.jackson.databind.ObjectMapper()
+                        .readTree(json)
+                        .at("/files/0/models/clips/0")
+                        .asText())
+                .isEqualTo("clips-6.3");
+    }
+
+    @Test
     void inspectGoesOnAfterAFileThatCannotBeUsed() {
         Typed typed = Typed.in("inspect", "no-such-file.yaml", FIRST_LIGHT);
 

@@ -8,11 +8,13 @@ import static fusetale.model.PartsBox.resistor;
 import static fusetale.model.PartsBox.unplugged;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import fusetale.circuit.About;
 import fusetale.circuit.Armature;
 import fusetale.circuit.Copper;
 import fusetale.circuit.DiodeModel;
+import fusetale.circuit.LampModel;
 import fusetale.circuit.Mosfet;
 import fusetale.circuit.MosfetModel;
 import fusetale.circuit.PartLibrary;
@@ -65,9 +67,43 @@ class ShippedDevicesTest {
 
     /** On-resistance at a gate of 10 V: typical to limit. */
     @ParameterizedTest
-    @CsvSource({"2N7000, 0.5, 1.2, 5", "2N6756, 9, 0.08, 0.18", "2N6804, 6, 0.15, 0.30"})
+    @CsvSource({
+        "2N7000, 0.5, 1.2, 5",
+        "2N6756, 9, 0.08, 0.18",
+        "2N6804, 6, 0.15, 0.30",
+        "mosfet-100V-36A-logic, 18, 0.030, 0.044",
+        "mosfet-100V-33A, 16, 0.030, 0.044"
+    })
     void mosfetHasTheOnResistanceOfItsSheet(String model, double amps, double least, double most) {
         assertThat(onOhms(model, 10, amps)).isBetween(least, most);
+    }
+
+    /** Logic-level class: on-resistance at most 53 mohm at a gate of 5 V, 63 mohm at 4 V (from memory). */
+    @ParameterizedTest
+    @CsvSource({"5, 0.053", "4, 0.063"})
+    void logicMosfetIsOnAtTheVoltageOfLogic(double gateVolts, double most) {
+        assertThat(onOhms("mosfet-100V-36A-logic", gateVolts, 15)).isBetween(0.030, most);
+    }
+
+    /** Trade-number lamps as a meter shows them out of their socket: bands from memory, mains bulbs too. */
+    @ParameterizedTest
+    @CsvSource({
+        "lamp-44, 1.8, 2.5",
+        "lamp-47, 3.0, 4.2",
+        "lamp-555, 1.8, 2.5",
+        "bulb-40W, 24, 36",
+        "bulb-60W, 16, 24",
+        "bulb-100W, 9.6, 14.4"
+    })
+    void coldLampShowsWhatItsModelAndTheTradeSay(String model, double least, double most) {
+        LampModel lamp =
+                Objects.requireNonNull(PartLibrary.shipped().passives().lamps().get(model));
+        Modelled m = unplugged(PartsBox.lamp(
+                "E1", "supply", "gnd", lamp.volts().si(), lamp.amps().si()));
+        double coldOhms =
+                1e-3 / Math.abs(fed(m, "supply", 1e-3).amps(m.element("E1").orElseThrow()));
+
+        assertThat(coldOhms).isBetween(least, most).isCloseTo(lamp.coldOhms(), withinPercentage(3));
     }
 
     /** 2N7000: at least 75 mA at a gate of 4.5 V and a drain of 10 V. */
