@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param heldOn coils, lamps or logic outputs held on
  * @param switches switches by name, true = closed
  * @param charged voltage [V] of capacitors charged beforehand, by name; with the power off only
+ * @param pulsedSeconds drivers switched on for a while [s], by coil, lamp or logic output; readings are those at rest
  */
 public record Arrangement(
         String name,
@@ -37,7 +38,8 @@ public record Arrangement(
         List<BenchSetting.Clip> clips,
         List<String> heldOn,
         Map<String, Boolean> switches,
-        Map<String, Double> charged) {
+        Map<String, Double> charged,
+        Map<String, Double> pulsedSeconds) {
     /** Copies what can change. */
     public Arrangement {
         pulledFuses = List.copyOf(pulledFuses);
@@ -47,6 +49,7 @@ public record Arrangement(
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
         charged = Map.copyOf(charged);
+        pulsedSeconds = Map.copyOf(pulsedSeconds);
     }
 
     /**
@@ -59,6 +62,8 @@ public record Arrangement(
         Quantity watts = setting.seriesLampWatts();
         Map<String, Double> charged = new LinkedHashMap<>();
         setting.charged().forEach((part, at) -> charged.put(part, at.si()));
+        Map<String, Double> pulsed = new LinkedHashMap<>();
+        setting.pulsed().forEach((driven, seconds) -> pulsed.put(driven, seconds.si()));
         Arrangement arrangement = new Arrangement(
                 setting.name(),
                 setting.powerOn(),
@@ -70,7 +75,8 @@ public record Arrangement(
                 setting.clips(),
                 setting.heldOn(),
                 setting.switches(),
-                charged);
+                charged,
+                pulsed);
         arrangement.appliedTo(circuit);
         return arrangement;
     }
@@ -97,7 +103,20 @@ public record Arrangement(
                 List.of(),
                 List.of(),
                 Map.of(),
+                Map.of(),
                 Map.of());
+    }
+
+    /** The same under another name. */
+    public Arrangement withName(String newName) {
+        return copy(newName).done();
+    }
+
+    /** Supply and charges alone, for a circuit on which all deeds are done; pulses, which are no deeds, are left out. */
+    public Arrangement withoutDeeds() {
+        Copy supply = new Copy(plain(name, powerOn, mainsVolts), name).lamp(seriesLampWatts);
+        supply.charged.putAll(charged);
+        return supply.done();
     }
 
     /**
@@ -180,6 +199,13 @@ public record Arrangement(
         return copy.done();
     }
 
+    /** The same with a coil, a lamp or a logic output switched on for a while [s]. */
+    public Arrangement withPulse(String driven, double seconds) {
+        Copy copy = copy(changed(driven + " pulsed"));
+        copy.pulsedSeconds.put(driven, seconds);
+        return copy.done();
+    }
+
     private String changed(String change) {
         return name.isEmpty() ? change : name + ", " + change;
     }
@@ -201,6 +227,7 @@ public record Arrangement(
         private final List<String> heldOn;
         private final Map<String, Boolean> switches;
         private final Map<String, Double> charged;
+        private final Map<String, Double> pulsedSeconds;
 
         Copy(Arrangement of, String name) {
             this.name = name;
@@ -214,6 +241,7 @@ public record Arrangement(
             this.heldOn = new ArrayList<>(of.heldOn);
             this.switches = new LinkedHashMap<>(of.switches);
             this.charged = new LinkedHashMap<>(of.charged);
+            this.pulsedSeconds = new LinkedHashMap<>(of.pulsedSeconds);
         }
 
         Copy power(boolean on) {
@@ -243,7 +271,8 @@ public record Arrangement(
                     clips,
                     heldOn,
                     switches,
-                    charged);
+                    charged,
+                    pulsedSeconds);
         }
     }
 }

@@ -30,8 +30,6 @@ final class BenchWork {
     private static final double APART_OHMS = 1e10;
 
     private static final double CLIP_OHMS = 0.05;
-    /** A logic output whose high side has more than this [ohm] cannot pull up: an open collector. */
-    private static final double OPEN_COLLECTOR_FROM_OHMS = 1e6;
 
     private final Arrangement arrangement;
     private final List<String> problems = new ArrayList<>();
@@ -53,6 +51,7 @@ final class BenchWork {
         arrangement.pulledFuses().forEach(this::pull);
         arrangement.unplugged().forEach(this::unplug);
         arrangement.liftedPins().forEach(this::lift);
+        new TreeMap<>(arrangement.pulsedSeconds()).forEach(this::pulse);
         // last, so that a clip on a lifted pin holds the pin
         for (int k = 0; k < arrangement.clips().size(); k++) {
             clip(k + 1, arrangement.clips().get(k));
@@ -203,25 +202,13 @@ final class BenchWork {
     }
 
     private void holdOn(String name) {
-        List<LogicOutput> outputs = new ArrayList<>();
-        List<String> known = new ArrayList<>();
-        for (Part part : circuit.parts()) {
-            if (part instanceof LogicOutput output) {
-                known.add(output.name());
-                String commands = output.commands();
-                if (commands != null) {
-                    known.add(commands);
-                }
-                if (output.name().equals(name) || name.equals(commands)) {
-                    outputs.add(output);
-                }
-            }
-        }
+        List<LogicOutput> outputs = Driven.outputs(circuit, name);
         if (outputs.isEmpty()) {
-            problems.add("nothing drives " + name + ", so it cannot be held on" + UnfitArrangement.advice(name, known));
+            problems.add("nothing drives " + name + ", so it cannot be held on"
+                    + UnfitArrangement.advice(name, Driven.names(circuit)));
         }
         for (LogicOutput output : outputs) {
-            circuit = circuit.with(withState(output, active(output)));
+            circuit = circuit.with(Driven.inState(output, Driven.working(output)));
             String commands = output.commands();
             Part driven = commands == null ? null : circuit.part(commands).orElse(null);
             if (driven instanceof DualCoil coil) {
@@ -230,18 +217,23 @@ final class BenchWork {
         }
     }
 
-    private static LogicOutput.State active(LogicOutput output) {
-        return switch (output.state()) {
-            case HIGH -> LogicOutput.State.LOW;
-            case LOW -> LogicOutput.State.HIGH;
-            case OFF ->
-                output.highOhms().si() > OPEN_COLLECTOR_FROM_OHMS ? LogicOutput.State.LOW : LogicOutput.State.HIGH;
-        };
-    }
-
-    private static LogicOutput withState(LogicOutput o, LogicOutput.State state) {
-        return new LogicOutput(
-                o.name(), o.out(), o.supply(), o.ground(), o.highOhms(), o.lowOhms(), state, o.commands(), o.about());
+    /** Nothing is done to the circuit: a pulse is no state. What stands in its way is told. */
+    private void pulse(String name, double seconds) {
+        if (Driven.outputs(circuit, name).isEmpty()) {
+            problems.add("nothing drives " + name + ", so it cannot be pulsed"
+                    + UnfitArrangement.advice(name, Driven.names(circuit)));
+        }
+        if (!(seconds >= Driven.SHORTEST_PULSE_SECONDS && seconds <= Driven.LONGEST_PULSE_SECONDS)) {
+            problems.add("a pulse of " + figure(seconds, Unit.SECOND) + " for " + name + "; it must be "
+                    + figure(Driven.SHORTEST_PULSE_SECONDS, Unit.SECOND) + " to "
+                    + figure(Driven.LONGEST_PULSE_SECONDS, Unit.SECOND));
+        }
+        if (!arrangement.powerOn()) {
+            problems.add("a pulse for " + name + " with the power off; nothing drives it then");
+        }
+        if (arrangement.heldOn().contains(name)) {
+            problems.add(name + " is held on; what is on already cannot be pulsed");
+        }
     }
 
     private List<String> names(Class<? extends Part> kind) {

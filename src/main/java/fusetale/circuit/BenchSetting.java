@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param heldOn drivers held on, by the name of the coil, lamp or logic output
  * @param switches switches by name, true = closed
  * @param charged voltage of capacitors that are charged beforehand, plus or first pin against the other, by name
+ * @param pulsed drivers switched on for a while, by the name of the coil, lamp or logic output
  */
 public record BenchSetting(
         String name,
@@ -31,7 +32,8 @@ public record BenchSetting(
         List<Clip> clips,
         List<String> heldOn,
         Map<String, Boolean> switches,
-        Map<String, Quantity> charged) {
+        Map<String, Quantity> charged,
+        Map<String, Quantity> pulsed) {
     /** Copies what can change. */
     public BenchSetting {
         pulledFuses = List.copyOf(pulledFuses);
@@ -41,6 +43,7 @@ public record BenchSetting(
         heldOn = List.copyOf(heldOn);
         switches = Map.copyOf(switches);
         charged = Map.copyOf(charged);
+        pulsed = Map.copyOf(pulsed);
     }
 
     /**

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param connectors connectors in the order of the file
  * @param settings named arrangements in the order of the file; the first is the default
  * @param drawing where each part stands on the drawing
+ * @param stages stages of a staged start-up in order; empty where the file has none
  */
 public record Circuit(
         String name,
@@ -30,7 +31,8 @@ public record Circuit(
         List<TestPoint> points,
         List<Connector> connectors,
         List<BenchSetting> settings,
-        Map<String, Square> drawing) {
+        Map<String, Square> drawing,
+        List<StartStage> stages) {
     /** Copies what can change. */
     public Circuit {
         parts = List.copyOf(parts);
@@ -38,6 +40,21 @@ public record Circuit(
         connectors = List.copyOf(connectors);
         settings = List.copyOf(settings);
         drawing = Map.copyOf(drawing);
+        stages = List.copyOf(stages);
+    }
+
+    /** With no stages of its own. */
+    public Circuit(
+            String name,
+            String story,
+            Mains mains,
+            Net ground,
+            List<Part> parts,
+            List<TestPoint> points,
+            List<Connector> connectors,
+            List<BenchSetting> settings,
+            Map<String, Square> drawing) {
+        this(name, story, mains, ground, parts, points, connectors, settings, drawing, List.of());
     }
 
     /** The part of a name. */
@@ -103,7 +120,7 @@ public record Circuit(
 
     /** The same circuit with other parts. */
     public Circuit withParts(List<Part> newParts) {
-        return new Circuit(name, story, mains, ground, newParts, points, connectors, settings, drawing);
+        return new Circuit(name, story, mains, ground, newParts, points, connectors, settings, drawing, stages);
     }
 
     /** The same circuit on other mains. */
@@ -113,7 +130,7 @@ public record Circuit(
 
     /** The same circuit with other connectors. */
     public Circuit withConnectors(List<Connector> newConnectors) {
-        return new Circuit(name, story, mains, ground, parts, points, newConnectors, settings, drawing);
+        return new Circuit(name, story, mains, ground, parts, points, newConnectors, settings, drawing, stages);
     }
 
     /**

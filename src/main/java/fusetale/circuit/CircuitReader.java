@@ -126,7 +126,8 @@ public record CircuitReader(PartLibrary library) {
                         .toList(),
                 read(whole.connectors()),
                 settings.isEmpty() ? usualSettings() : settings,
-                drawing);
+                drawing,
+                read(whole.stages()).stream().map(StageDraft::stage).toList());
     }
 
     private static <T> List<T> read(List<Declared<T>> declared) {
@@ -139,6 +140,17 @@ public record CircuitReader(PartLibrary library) {
 
     private static BenchSetting plain(String name, boolean powerOn) {
         return new BenchSetting(
-                name, powerOn, null, null, List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), Map.of());
+                name,
+                powerOn,
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                Map.of());
     }
 }

@@ -14,6 +14,7 @@ import java.util.List;
  * @param connectors connectors
  * @param settings arrangements
  * @param drawing where parts stand
+ * @param stages stages of a staged start-up
  */
 record Draft(
         List<Include> includes,
@@ -21,7 +22,8 @@ record Draft(
         List<Declared<PointDraft>> points,
         List<Declared<Connector>> connectors,
         List<Declared<SettingDraft>> settings,
-        List<Declared<Square>> drawing) {
+        List<Declared<Square>> drawing,
+        List<Declared<StageDraft>> stages) {
     static Draft of(Values v) {
         return new Draft(
                 MachineForms.orEmpty(v.find(MachineForms.INCLUDES)),
@@ -29,7 +31,8 @@ record Draft(
                 MachineForms.orEmpty(v.find(MachineForms.POINTS)),
                 MachineForms.orEmpty(v.find(MachineForms.CONNECTORS)),
                 MachineForms.orEmpty(v.find(MachineForms.SETTINGS)),
-                MachineForms.orEmpty(v.find(MachineForms.DRAWING)));
+                MachineForms.orEmpty(v.find(MachineForms.DRAWING)),
+                MachineForms.orEmpty(v.find(MachineForms.STAGES)));
     }
 
     /** This and the contents of a block, its drawing moved. */
@@ -43,7 +46,8 @@ record Draft(
                 joined(points, block.points),
                 joined(connectors, block.connectors),
                 settings,
-                joined(drawing, moved));
+                joined(drawing, moved),
+                stages);
     }
 
     private static @org.jspecify.annotations.Nullable Square moved(
@@ -62,6 +66,7 @@ record Draft(
         return NamedForm.values(parts) != null
                 && NamedForm.values(points) != null
                 && NamedForm.values(connectors) != null
-                && NamedForm.values(settings) != null;
+                && NamedForm.values(settings) != null
+                && NamedForm.values(stages) != null;
     }
 }

@@ -104,6 +104,11 @@ final class MachineForms {
             new NamedForm<>(NameForm.ARRANGEMENT, SettingDraft.FORM, true),
             "how the bench may be set, by name; the first is the default; left out: power on, power off");
 
+    static final Key<List<Declared<StageDraft>>> STAGES = Key.optional(
+            "staged start",
+            new NamedForm<>(NameForm.ARRANGEMENT, StageDraft.FORM, true),
+            "stages of switching on section by section, in order: {logic: {fuses in: [F102]}}");
+
     private static final Key<Square> SQUARE =
             Key.required("square", Forms.SQUARE, "[column, row], counted from 0 at the top left");
     private static final Form<Square> STAND =
@@ -120,7 +125,7 @@ final class MachineForms {
     static final Shape<Draft> CIRCUIT = new Shape<>(
             "a circuit",
             "A machine's supply and drivers.",
-            List.of(FORMAT, NAME, STORY, MAINS, GROUND, INCLUDES, PARTS, POINTS, CONNECTORS, SETTINGS, DRAWING),
+            List.of(FORMAT, NAME, STORY, MAINS, GROUND, INCLUDES, PARTS, POINTS, CONNECTORS, SETTINGS, STAGES, DRAWING),
             Draft::of);
 
     /** A shared block. */

@@ -55,8 +55,6 @@ public record PartLibrary(
         Map<String, DiodeModel> none = Map.of();
         return new PartLibrary(
                 diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY, Map.of());
-        return new PartLibrary(
-                diodes, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of());
     }
 
     /**

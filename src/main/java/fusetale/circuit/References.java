@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Quantity;
 import fusetale.quantity.Spelling;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,7 +39,37 @@ final class References {
                 setting(setting);
             }
         });
+        stages();
         draft.parts().forEach(this::commands);
+    }
+
+    private void stages() {
+        Map<String, Place> put = new HashMap<>();
+        List<String> connectors = draft.connectors().stream().map(c -> c.name()).toList();
+        for (Declared<StageDraft> each : draft.stages()) {
+            StageDraft stage = each.value();
+            if (stage == null) {
+                continue;
+            }
+            for (Located.Text fuse : stage.fusesIn()) {
+                part(fuse.text(), fuse.place(), stage.name() + " fuses in", "fuse", part -> part instanceof Fuse);
+                once(put, fuse, stage.name() + " fuses in");
+            }
+            for (Located.Text connector : stage.pluggedIn()) {
+                String key = stage.name() + " plugged in";
+                if (!connectors.contains(connector.text())) {
+                    unknown(connector.place(), key, connector.text(), "connector", connectors);
+                }
+                once(put, connector, key);
+            }
+        }
+    }
+
+    private void once(Map<String, Place> put, Located.Text name, String key) {
+        Place earlier = put.putIfAbsent(name.text(), name.place());
+        if (earlier != null) {
+            findings.error(name.place(), key, name.text() + " is put in already at " + earlier);
+        }
     }
 
     private void uniqueNames() {
@@ -103,7 +134,13 @@ final class References {
     private void setting(SettingDraft setting) {
         parts(setting, SettingDraft.PULLED, "fuse", part -> part instanceof Fuse);
         parts(setting, SettingDraft.HELD_ON, "coil, lamp or logic output", References::fitsHeldOn);
-        setting.names(SettingDraft.HELD_ON).forEach(name -> driven(name, setting.name() + " held on"));
+        setting.names(SettingDraft.HELD_ON)
+                .forEach(name -> driven(name.text(), name.place(), setting.name() + " held on"));
+        for (Declared<Quantity> each : setting.pulsed()) {
+            String key = setting.name() + " pulsed";
+            part(each.name(), each.place(), key, "coil, lamp or logic output", References::fitsHeldOn);
+            driven(each.name(), each.place(), key);
+        }
         List<String> connectors = draft.connectors().stream().map(c -> c.name()).toList();
         for (Located.Text name : setting.names(SettingDraft.UNPLUGGED)) {
             if (!connectors.contains(name.text())) {
@@ -119,8 +156,8 @@ final class References {
     }
 
     /** Holding on means an output that leaves its level at rest: somebody has to command the coil or lamp. */
-    private void driven(Located.Text name, String key) {
-        Declared<Part> declared = parts.get(name.text());
+    private void driven(String name, Place place, String key) {
+        Declared<Part> declared = parts.get(name);
         Part part = declared == null ? null : declared.value();
         if (part == null || part instanceof LogicOutput || !fitsHeldOn(part)) {
             return;
@@ -131,8 +168,8 @@ final class References {
                 commanded.add(output.commands());
             }
         }
-        if (!commanded.contains(name.text())) {
-            findings.error(name.place(), key, "no logic output commands '" + name.text() + "'", joined(commanded), "");
+        if (!commanded.contains(name)) {
+            findings.error(place, key, "no logic output commands '" + name + "'", joined(commanded), "");
         }
     }
 

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param clips clip leads
  * @param switches switches, true = closed
  * @param charged voltages of capacitors charged beforehand
+ * @param pulsed drivers switched on for a while
  */
 record SettingDraft(
         String name,
@@ -27,7 +28,8 @@ record SettingDraft(
         Map<String, List<Located.Text>> names,
         List<List<Located.Text>> clips,
         List<Declared<Boolean>> switches,
-        List<Declared<Quantity>> charged) {
+        List<Declared<Quantity>> charged,
+        List<Declared<Quantity>> pulsed) {
     private static final Key<Boolean> POWER = Key.required("power", Forms.choice(onOff()), "mains connected or not");
     private static final Key<Quantity> MAINS =
             Key.optional("mains", Amounts.positive(Unit.VOLT), "mains voltage where not nominal");
@@ -49,11 +51,15 @@ record SettingDraft(
             "charged",
             new NamedForm<>(NameForm.PART, Amounts.signed(Unit.VOLT), false),
             "capacitors charged beforehand, with the power off: {C101: 8 V}");
+    private static final Key<List<Declared<Quantity>>> PULSED = Key.optional(
+            "pulsed",
+            new NamedForm<>(NameForm.PART, Amounts.positive(Unit.SECOND), false),
+            "drivers switched on for a while: {L1: 40 ms}");
 
     private static final Shape<SettingDraft> SHAPE = new Shape<>(
             "an arrangement",
             "One way to set the bench.",
-            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES, CHARGED),
+            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES, CHARGED, PULSED),
             SettingDraft::of);
 
     /** An arrangement is taken as far as it can be read, so that its names are looked up in the same go. */
@@ -82,7 +88,8 @@ record SettingDraft(
                 names,
                 MachineForms.orEmpty(v.find(CLIPS)),
                 MachineForms.orEmpty(v.find(SWITCHES)),
-                MachineForms.orEmpty(v.find(CHARGED)));
+                MachineForms.orEmpty(v.find(CHARGED)),
+                MachineForms.orEmpty(v.find(PULSED)));
     }
 
     private static Key<List<Located.Text>> names(String key, String each, String doc) {
@@ -119,6 +126,13 @@ record SettingDraft(
                 volts.put(each.name(), value);
             }
         }
+        Map<String, Quantity> pulses = new LinkedHashMap<>();
+        for (Declared<Quantity> each : pulsed) {
+            Quantity seconds = each.value();
+            if (seconds != null) {
+                pulses.put(each.name(), seconds);
+            }
+        }
         return new BenchSetting(
                 name,
                 powerOn,
@@ -133,7 +147,8 @@ record SettingDraft(
                         .toList(),
                 texts(HELD_ON),
                 positions,
-                volts);
+                volts,
+                pulses);
     }
 
     private List<String> texts(Key<List<Located.Text>> key) {

@@ -5,6 +5,8 @@ import fusetale.explore.Explorer;
 import fusetale.explore.Outcome;
 import fusetale.explore.Progress;
 import fusetale.explore.Question;
+import fusetale.explore.StagedStart;
+import fusetale.explore.Staging;
 import fusetale.explore.Words;
 
 /**
@@ -34,6 +36,31 @@ record Asking(Outcome outcome, double milliseconds) {
         }
         Answer.Unanswered none = (Answer.Unanswered) answer;
         throw new Refused(none.why() == Answer.Why.UNUSABLE ? ExitCodes.UNUSABLE : ExitCodes.NO_ANSWER, none.text());
+    }
+
+    /**
+     * Asks once a stage of the machine's staged start-up.
+     *
+     * @throws Refused where a stage has no answer
+     */
+    static StagedStart staged(Question question, Console console) throws Refused {
+        if (!question.arrangement().powerOn()
+                || !question.arrangement().pulsedSeconds().isEmpty()) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.unfit"));
+        }
+        Staging.Result result = Staging.of(
+                new Explorer(1),
+                question,
+                (done, of) -> console.tellProgress(WORDS.say("progress.stages", done, of)),
+                () -> false);
+        console.tellProgress("");
+        if (result instanceof Staging.Result.Done done) {
+            return done.start();
+        }
+        Staging.Result.None none = (Staging.Result.None) result;
+        throw new Refused(
+                none.reason().why() == Answer.Why.UNUSABLE ? ExitCodes.UNUSABLE : ExitCodes.NO_ANSWER,
+                WORDS.say("staged.none", none.stage(), none.reason().text()));
     }
 
     /** On a terminal, tells how far it has come where it takes more than a second. */

@@ -66,6 +66,8 @@ final class BenchOptions {
 
     @Option(names = "--charged", paramLabel = "C:VOLTS", split = ",", descriptionKey = "charged")
     private List<String> charged = new ArrayList<>();
+    @Option(names = "--pulse", paramLabel = "COIL:TIME", split = ",", descriptionKey = "pulse")
+    private List<String> pulses = new ArrayList<>();
 
     @Option(names = "--meter", paramLabel = "NAME", descriptionKey = "meter")
     private @Nullable String meter;
@@ -161,6 +163,10 @@ final class BenchOptions {
         }
         for (String driven : heldOn) {
             set = set.withHeldOn(driven);
+        }
+        for (String pulse : pulses) {
+            List<String> sides = two("--pulse", pulse, ":");
+            set = set.withPulse(sides.get(0), amount("--pulse", sides.get(1), Unit.SECOND));
         }
         for (String one : switches) {
             List<String> sides = two("--switch", one, "=");

@@ -12,6 +12,7 @@ import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
 import fusetale.explore.Noticed;
 import fusetale.explore.Outcome;
+import fusetale.explore.StagedStart;
 import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
@@ -27,7 +28,7 @@ final class OutcomeJson {
     private final JsonGenerator json;
     private final Outcome outcome;
 
-    private OutcomeJson(JsonGenerator json, Outcome outcome) {
+    OutcomeJson(JsonGenerator json, Outcome outcome) {
         this.json = json;
         this.outcome = outcome;
     }
@@ -35,6 +36,22 @@ final class OutcomeJson {
     /** Of {@code suppose}. */
     static String suppose(Asking asked, String sentence) {
         return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).supposition(asked, sentence));
+    }
+
+    /** Of {@code suppose --staged}: the outcome of the last stage, the stages behind. */
+    static String suppose(Asking asked, String sentence, StagedStart start) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).supposition(asked, sentence);
+            BenchJson.stages(json, start);
+        });
+    }
+
+    /** Of {@code readings --staged}. */
+    static String readings(Asking asked, StagedStart start) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).healthy(asked);
+            BenchJson.stages(json, start);
+        });
     }
 
     /** Of {@code readings}. */
@@ -51,18 +68,7 @@ final class OutcomeJson {
         json.writeEndArray();
         json.writeArrayFieldStart("readings");
         for (Compared row : outcome.readings()) {
-            json.writeStartObject();
-            check(row);
-            value("asBuilt", row.asBuilt());
-            value("asSupposed", row.asSupposed());
-            range(row);
-            json.writeStringField("shows", row.asSupposed().shows());
-            JsonText.number(json, "moved", row.moved());
-            json.writeStringField("asBuiltShows", row.asBuilt().shows());
-            json.writeStringField("label", outcome.label(row));
-            climbing("climbing", row.asSupposed());
-            climbing("asBuiltClimbing", row.asBuilt());
-            json.writeEndObject();
+            compared(row);
         }
         json.writeEndArray();
         tail(asked);
@@ -72,6 +78,23 @@ final class OutcomeJson {
         stresses();
         observations(true);
         comesAndGoes();
+        new BenchJson(json, outcome).write();
+    }
+
+    /** A reading as built beside as supposed. */
+    void compared(Compared row) throws IOException {
+        json.writeStartObject();
+        check(row);
+        value("asBuilt", row.asBuilt());
+        value("asSupposed", row.asSupposed());
+        range(row);
+        json.writeStringField("shows", row.asSupposed().shows());
+        JsonText.number(json, "moved", row.moved());
+        json.writeStringField("asBuiltShows", row.asBuilt().shows());
+        json.writeStringField("label", outcome.label(row));
+        climbing("climbing", row.asSupposed());
+        climbing("asBuiltClimbing", row.asBuilt());
+        json.writeEndObject();
     }
 
     private void healthy(Asking asked) throws IOException {
@@ -92,6 +115,7 @@ final class OutcomeJson {
         setting();
         stresses();
         observations(false);
+        new BenchJson(json, outcome).write();
     }
 
     private void head() throws IOException {
@@ -167,11 +191,7 @@ final class OutcomeJson {
 
     /** Fuses, notes, solver: the same for every outcome. */
     private void tail(Asking asked) throws IOException {
-        json.writeArrayFieldStart("fuses");
-        for (FuseFate fuse : outcome.fuses()) {
-            fuse(fuse);
-        }
-        json.writeEndArray();
+        fuses();
         json.writeArrayFieldStart("notes");
         for (Doubt doubt : outcome.doubts()) {
             json.writeStartObject();
@@ -187,6 +207,15 @@ final class OutcomeJson {
         JsonText.number(json, "residual", outcome.effort().residual());
         json.writeNumberField("solves", outcome.effort().solves());
         json.writeEndObject();
+    }
+
+    /** What becomes of each fuse. */
+    void fuses() throws IOException {
+        json.writeArrayFieldStart("fuses");
+        for (FuseFate fuse : outcome.fuses()) {
+            fuse(fuse);
+        }
+        json.writeEndArray();
     }
 
     private void fuse(FuseFate fuse) throws IOException {

@@ -1,9 +1,12 @@
 package fusetale.cli;
 
 import fusetale.circuit.Circuit;
+import fusetale.explore.Question;
+import fusetale.explore.StagedStart;
 import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.report.Csv;
+import fusetale.report.StageTables;
 import fusetale.report.Tables;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,6 +27,9 @@ final class Readings implements Callable<Integer> {
     @Mixin
     private BenchOptions bench = new BenchOptions();
 
+    @Option(names = "--staged", descriptionKey = "staged")
+    private boolean staged;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -40,6 +46,9 @@ final class Readings implements Callable<Integer> {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
         Circuit circuit = CircuitFiles.read(file, console);
+        if (staged) {
+            return staged(bench.question(circuit, Supposition.NOTHING));
+        }
         Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING), console);
         if (json) {
             console.out().print(OutcomeJson.readings(asked));
@@ -47,6 +56,21 @@ final class Readings implements Callable<Integer> {
             console.out().print(Csv.readings(asked.outcome()));
         } else {
             console.print(Tables.readings(asked.outcome(), console.emphasis(), bench.everySight()));
+        }
+        return ExitCodes.DONE;
+    }
+
+    private int staged(Question question) throws Refused {
+        if (csv) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
+        }
+        long start = System.nanoTime();
+        StagedStart stages = Asking.staged(question, console);
+        if (json) {
+            Asking last = new Asking(stages.last().outcome(), (System.nanoTime() - start) / 1e6);
+            console.out().print(OutcomeJson.readings(last, stages));
+        } else {
+            console.print(StageTables.of(stages, question, "", console.emphasis()));
         }
         return ExitCodes.DONE;
     }

@@ -2,6 +2,8 @@ package fusetale.cli;
 
 import fusetale.circuit.Circuit;
 import fusetale.explore.Outcome;
+import fusetale.explore.Question;
+import fusetale.explore.StagedStart;
 import fusetale.explore.Words;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
@@ -9,6 +11,7 @@ import fusetale.fault.UnfitSupposition;
 import fusetale.report.Csv;
 import fusetale.report.PictureFile;
 import fusetale.report.Settings;
+import fusetale.report.StageTables;
 import fusetale.report.SupposePicture;
 import fusetale.report.Tables;
 import fusetale.sentence.SentenceException;
@@ -45,6 +48,9 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "picture")
     private @Nullable String picture;
 
+    @Option(names = "--staged", descriptionKey = "staged")
+    private boolean staged;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -65,6 +71,9 @@ final class Suppose implements Callable<Integer> {
         }
         Circuit circuit = CircuitFiles.read(file, console);
         Supposition supposition = supposition(circuit);
+        if (staged) {
+            return staged(circuit, supposition);
+        }
         Asking asked = Asking.of(bench.question(circuit, supposition), console);
         List<String> clauses = clauses(circuit, supposition);
         SupposePicture drawn = new SupposePicture(
@@ -74,6 +83,24 @@ final class Suppose implements Callable<Integer> {
             write(CircuitFiles.path(picture), drawn);
         }
         print(asked, drawn);
+        return ExitCodes.DONE;
+    }
+
+    private int staged(Circuit circuit, Supposition supposition) throws Refused {
+        if (csv || picture != null) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
+        }
+        long start = System.nanoTime();
+        Question question = bench.question(circuit, supposition);
+        StagedStart stages = Asking.staged(question, console);
+        Asking last = new Asking(stages.last().outcome(), (System.nanoTime() - start) / 1e6);
+        String sentence =
+                new SupposePicture(last.outcome(), clauses(circuit, supposition), Settings.words(question)).sentence();
+        if (json) {
+            console.out().print(OutcomeJson.suppose(last, sentence, stages));
+        } else {
+            console.print(StageTables.of(stages, question, sentence, console.emphasis()));
+        }
         return ExitCodes.DONE;
     }
 

@@ -146,7 +146,7 @@ public final class Explorer {
     private static Answer answer(Question question, Baseline baseline, BooleanSupplier stopped) {
         try {
             return question.supposition().faults().isEmpty()
-                    ? new Answer.Answered(healthy(question, baseline))
+                    ? complete(healthy(question, baseline), baseline, baseline.settled(), stopped)
                     : supposed(question, baseline, stopped);
         } catch (UnfitArrangement e) {
             return unusable(e);
@@ -186,8 +186,23 @@ public final class Explorer {
         if (!(moving instanceof Solved.Found<List<ComesAndGoes>> contacts)) {
             return unanswered(Baseline.reason(moving));
         }
-        return new Answer.Answered(
-                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves()));
+        return complete(
+                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves()),
+                baseline,
+                settled,
+                stopped);
+    }
+
+    /** Adds what the arrangement itself shows: a series lamp, pulses. */
+    private static Answer complete(Outcome outcome, Baseline baseline, Settled settled, BooleanSupplier stopped) {
+        Question question = outcome.question();
+        Solved<List<Pulsed>> pulses = Pulses.of(question, baseline.settled(), settled, stopped);
+        if (!(pulses instanceof Solved.Found<List<Pulsed>> found)) {
+            return unanswered(Baseline.reason(pulses));
+        }
+        SeriesLamp lamp = SeriesLamp.of(
+                question.arrangement().seriesLampWatts(), baseline.settled().seen(), settled.seen());
+        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value()), Pulses.doubts(found.value())));
     }
 
     private static Outcome outcome(

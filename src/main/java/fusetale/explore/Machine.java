@@ -11,7 +11,6 @@ import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A machine as it stands on the bench: arranged first, then as supposed, so that a pin is lifted before the part it belongs
@@ -24,20 +23,7 @@ record Machine(Circuit arranged, Arrangement bare) {
     static Machine of(Circuit healthy, Arrangement arrangement, Supposition supposition)
             throws UnfitArrangement, UnfitSupposition {
         Circuit arranged = Catalogue.apply(healthy, arrangement.appliedTo(healthy), supposition);
-        return new Machine(
-                arranged,
-                new Arrangement(
-                        arrangement.name(),
-                        arrangement.powerOn(),
-                        arrangement.mainsVolts(),
-                        arrangement.seriesLampWatts(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        Map.of(),
-                        arrangement.charged()));
+        return new Machine(arranged, arrangement.withoutDeeds());
     }
 
     /** The same machine with a fuse blown. */

@@ -2,7 +2,9 @@ package fusetale.explore;
 
 import fusetale.aftermath.Stress;
 import fusetale.circuit.TestPoint;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What would happen and what would the meter say.
@@ -17,6 +19,7 @@ import java.util.List;
  * @param effort what it took
  * @param observations what one sees, hears and feels without a meter, as built beside as supposed
  * @param comingAndGoing readings that come and go with a contact that sometimes touches; in the order asked
+ * @param bench what the arrangement itself shows: series lamp, pulses
  */
 public record Outcome(
         Question question,
@@ -27,7 +30,8 @@ public record Outcome(
         List<Doubt> doubts,
         Effort effort,
         List<Noticed> observations,
-        List<ComesAndGoes> comingAndGoing) {
+        List<ComesAndGoes> comingAndGoing,
+        AtTheBench bench) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
@@ -37,6 +41,24 @@ public record Outcome(
         doubts = List.copyOf(doubts);
         observations = List.copyOf(observations);
         comingAndGoing = List.copyOf(comingAndGoing);
+    }
+
+    /** The same with what the arrangement itself shows, and what there is to know about that. */
+    Outcome with(AtTheBench shown, List<Doubt> more) {
+        List<Doubt> all = Stream.concat(doubts.stream(), more.stream())
+                .sorted(Comparator.comparing(Doubt::severity))
+                .toList();
+        return new Outcome(
+                question,
+                readings,
+                fuses,
+                stresses,
+                traces,
+                all,
+                effort,
+                observations,
+                comingAndGoing,
+                shown);
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

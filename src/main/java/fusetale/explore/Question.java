@@ -41,6 +41,11 @@ public record Question(
         public static final Options USUAL = new Options(24, 1, 3);
     }
 
+    /** The same question with the bench set otherwise. */
+    public Question arranged(Arrangement other) {
+        return new Question(healthy, supposition, other, meter, checks, options);
+    }
+
     /** The same question with another supposition. */
     public Question supposing(Supposition other) {
         return new Question(healthy, other, arrangement, meter, checks, options);

@@ -19,6 +19,16 @@ final class Recorder {
         size = 0;
     }
 
+    /** Stages kept so far. */
+    int size() {
+        return size;
+    }
+
+    /** Forgets all stages but the first so many. */
+    void cut(int stages) {
+        size = stages;
+    }
+
     void add(double time, double weight, int level, double[] input) {
         if (size == seconds.length) {
             int more = Math.max(512, 2 * size);

@@ -186,6 +186,41 @@ public final class Solver {
         return new Solved.Found<>(new SampledRun(reductions, s.recorder.tape(), work, null));
     }
 
+    /**
+     * A run from the start of a periodic state to {@code seconds}: what follows when laws or sources of this network change
+     * over at times of their own.
+     *
+     * @param settings accuracy and period, those of {@code from}
+     * @param from a periodic state of a network with the same states in the same order, as this one has before anything changes
+     * @param seconds how long [s], above 0
+     * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
+     * @throws IllegalArgumentException where {@code from} is the state of a network with other states
+     */
+    public Solved<Run> runFrom(PeriodicSettings settings, PeriodicState from, double seconds, BooleanSupplier stopped) {
+        if (!flaws().isEmpty()) {
+            return new Solved.Failed<>(flaws().get(0));
+        }
+        SampledRun.Restart start = from instanceof SampledRun run ? run.restart : null;
+        if (start == null || !start.layout.sameStates(layout)) {
+            throw new IllegalArgumentException("a run from the state of another network");
+        }
+        Stepper s = stepper(settings.period());
+        s.accuracy(settings.accuracy());
+        s.begin(start);
+        s.recorder.clear();
+        long before = s.stage.solves;
+        StepControl control = new StepControl(s, settings.accuracy(), settings.coarsest());
+        long ticks = Math.max(1, Math.round(seconds / reductions.grainSeconds()));
+        if (!control.run(0, ticks, true, stopped)) {
+            return new Solved.Failed<>(
+                    stopped.getAsBoolean()
+                            ? new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped before the run ended")
+                            : s.failure());
+        }
+        Work work = new Work("stepping", 1, s.stage.solves - before, 0);
+        return new Solved.Found<>(new SampledRun(reductions, s.recorder.tape(), work, null));
+    }
+
     private Stepper stepper(double period) {
         Reductions of = reductions.of(period);
         Stepper s = stepper;

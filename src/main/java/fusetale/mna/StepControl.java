@@ -40,22 +40,17 @@ final class StepControl {
             while (tick % (1L << level) != 0 || tick + (1L << level) > end) {
                 level--;
             }
-            if (!stepper.attempt(level, tick, false, false)) {
-                if (level == 0) {
-                    return false;
-                }
-                stepper.refuse();
-                level--;
-                continue;
+            int kept = stepper.recorder.size();
+            boolean solved = stepper.attempt(level, tick, false, record);
+            if (!solved && level == 0) {
+                return false;
             }
-            double error = stepper.error(level);
+            double error = solved ? stepper.error(level) : Double.POSITIVE_INFINITY;
             if (error > accuracy && level > 0) {
                 stepper.refuse();
+                stepper.recorder.cut(kept);
                 level--;
                 continue;
-            }
-            if (record && !recordAgain(level, tick)) {
-                return false;
             }
             stepper.accept();
             keep(level);
@@ -68,12 +63,6 @@ final class StepControl {
             }
         }
         return true;
-    }
-
-    /** The step is known to hold: taken once more, its stages go on the tape. */
-    private boolean recordAgain(int level, long tick) {
-        stepper.refuse();
-        return stepper.attempt(level, tick, false, true);
     }
 
     private void keep(int level) {

@@ -129,6 +129,17 @@ final class Stepper {
         scale[state] = Math.abs(volts);
     }
 
+    /** Starts from a periodic state of a network with the same states. */
+    void begin(SampledRun.Restart from) {
+        System.arraycopy(from.x, 0, x, 0, x.length);
+        System.arraycopy(from.own, 0, own, 0, own.length);
+        System.arraycopy(from.volts, 0, stage.volts, 0, stage.volts.length);
+        System.arraycopy(from.amps, 0, stage.amps, 0, stage.amps.length);
+        System.arraycopy(from.scale, 0, scale, 0, scale.length);
+        stage.sortSleepers();
+        slopeKnown = false;
+    }
+
     /** Lets full scales fall, so that a surge long gone does not hide errors of today. */
     void ageScale() {
         for (int s = 0; s < scale.length; s++) {

@@ -33,7 +33,7 @@ final class MainsBuilder {
             return;
         }
         double volts = mains.volts().si();
-        sketch.carrying("mains", "mains:wall", "mains:lamp", sourceOhms);
-        LampBuilder.filament(SERIES_LAMP, "mains:lamp", line, volts, watts / volts, sketch);
+        sketch.carrying("mains", "mains:wall", Modelled.SERIES_LAMP_NODE, sourceOhms);
+        LampBuilder.filament(SERIES_LAMP, Modelled.SERIES_LAMP_NODE, line, volts, watts / volts, sketch);
     }
 }

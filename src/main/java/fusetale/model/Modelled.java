@@ -21,6 +21,9 @@ public record Modelled(
         Map<String, String> currents,
         List<Tie> ties,
         Map<Net, Integer> islands) {
+    /** Node between the wall and a lamp in the mains lead, where there is one. */
+    public static final String SERIES_LAMP_NODE = "mains:lamp";
+
     /** Copies what can change. */
     public Modelled {
         nodes = Map.copyOf(nodes);

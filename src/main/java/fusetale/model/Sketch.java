@@ -8,6 +8,7 @@ import fusetale.mna.SourceShape;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A network while its parts are being added. Inner nodes and elements of a part are called {@code PART:what}. */
 final class Sketch {
@@ -20,11 +21,13 @@ final class Sketch {
     private final Map<String, String> currents = new HashMap<>();
     private final String ground;
     private final double hertz;
+    private final List<TimedOutput> timed;
 
-    Sketch(Net ground, double hertz) {
+    Sketch(Net ground, double hertz, List<TimedOutput> timed) {
         this.network = Network.builder(ground.name());
         this.ground = ground.name();
         this.hertz = hertz;
+        this.timed = List.copyOf(timed);
     }
 
     /** Name of the reference node. */
@@ -35,6 +38,11 @@ final class Sketch {
     /** Mains frequency [Hz]. */
     double hertz() {
         return hertz;
+    }
+
+    /** What a logic output does for a while, where it does. */
+    Optional<TimedOutput> timed(String output) {
+        return timed.stream().filter(t -> t.output().equals(output)).findFirst();
     }
 
     /** Makes a node for a net, so that it can be measured even where no element reaches it. */
@@ -89,6 +97,11 @@ final class Sketch {
     /** Says which element carries the current called {@code name}. */
     void current(String name, String element) {
         currents.put(name, element);
+    }
+
+    /** Gives a current a second name. */
+    void alias(String name, String other) {
+        currents.put(name, currents.getOrDefault(other, other));
     }
 
     Map<String, String> currents() {

@@ -46,6 +46,9 @@ public final class Settings {
             words.add(WORDS.say("setting.clip", clip.from(), clip.to()));
         }
         a.heldOn().forEach(h -> words.add(WORDS.say("setting.held", h)));
+        for (Map.Entry<String, Double> pulse : new TreeMap<>(a.pulsedSeconds()).entrySet()) {
+            words.add(WORDS.say("setting.pulsed", pulse.getKey(), quantity(pulse.getValue(), Unit.SECOND)));
+        }
         for (Map.Entry<String, Boolean> s : new TreeMap<>(a.switches()).entrySet()) {
             words.add(WORDS.say(s.getValue() ? "setting.closed" : "setting.open", s.getKey()));
         }

@@ -18,6 +18,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jfree.chart.JFreeChart;
 
 /**
  * The picture of an outcome: the supposition as a sentence, what to beware of, how far each reading moved against what
@@ -75,7 +76,7 @@ public final class SupposePicture {
 
     /** The height it takes, found by painting it where nobody looks. */
     private int measured() {
-        if (!outcome.traces().isEmpty()) {
+        if (!traces().isEmpty()) {
             return MOST_HEIGHT;
         }
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
@@ -122,7 +123,7 @@ public final class SupposePicture {
         g.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
         Pen pen = new Pen(g);
         double floor = height - FOOTER_HEIGHT;
-        if (outcome.traces().isEmpty()) {
+        if (traces().isEmpty()) {
             paintReadings(g, pen, floor - 12);
         } else {
             double bottom = paintReadings(g, pen, floor - LEAST_WAVES_HEIGHT - 12);
@@ -333,23 +334,33 @@ public final class SupposePicture {
 
     private void paintWaves(Graphics2D g, Pen pen, double top, double bottom) {
         double cycle = 1 / outcome.question().healthy().mains().hertz().si();
-        int count = outcome.traces().size();
+        int count = traces().size();
         double gap = 24;
         double width = (RIGHT - MARGIN - (count - 1) * gap) / count;
         for (int i = 0; i < count; i++) {
-            Trace trace = outcome.traces().get(i);
+            Trace trace = traces().get(i);
             double x = MARGIN + i * (width + gap);
             paintWaveHead(g, pen, trace, x, x + width, top + 20);
             g.setColor(Ink.PAPER);
             g.fill(new Rectangle2D.Double(x, top + 32, width, bottom - top - 38));
-            WaveChart.of(trace, cycle).draw(g, new Rectangle2D.Double(x + 2, top + 46, width - 20, bottom - top - 58));
+            boolean once = !outcome.bench().pulses().isEmpty();
+            JFreeChart chart = once ? WaveChart.ofRun(trace) : WaveChart.of(trace, cycle);
+            chart.draw(g, new Rectangle2D.Double(x + 2, top + 46, width - 20, bottom - top - 58));
         }
     }
 
-    private static void paintWaveHead(Graphics2D g, Pen pen, Trace trace, double left, double right, double y) {
+    /** What happens while something is pulsed, where something is; else the points that moved most. */
+    private List<Trace> traces() {
+        return outcome.bench().pulses().isEmpty()
+                ? outcome.traces()
+                : outcome.bench().pulses().get(0).traces();
+    }
+
+    private void paintWaveHead(Graphics2D g, Pen pen, Trace trace, double left, double right, double y) {
         boolean steady =
                 Math.abs(trace.asBuilt().mean()) > 0.2 * trace.asBuilt().rms();
-        ToDoubleFunction<Waveform> size = steady ? Waveform::mean : Waveform::rms;
+        boolean once = !outcome.bench().pulses().isEmpty();
+        ToDoubleFunction<Waveform> size = once ? Waveform::highest : steady ? Waveform::mean : Waveform::rms;
         double then = size.applyAsDouble(trace.asSupposed());
         double before = size.applyAsDouble(trace.asBuilt());
         String supposed = Figures.beside(then, before, trace.unit());
@@ -363,7 +374,7 @@ public final class SupposePicture {
         pen.writeEndingAt(built, plain, Ink.INK, x, y);
         x -= Pen.width(built, plain) + 12;
         Signs.ring(g, x, y - 5.5);
-        String kind = WORDS.say(steady ? "picture.mean" : "picture.rms");
+        String kind = WORDS.say(once ? "picture.highest" : steady ? "picture.mean" : "picture.rms");
         x -= 12;
         pen.writeEndingAt(kind, plain, Ink.SOFT_INK, x, y);
         x -= Pen.width(kind, plain) + 12;

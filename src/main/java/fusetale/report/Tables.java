@@ -68,6 +68,7 @@ public final class Tables {
     }
 
     private void rest() {
+        lines.addAll(BenchLines.of(outcome, emphasis));
         fuses();
         stresses();
         notes();

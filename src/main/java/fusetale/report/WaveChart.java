@@ -14,7 +14,7 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** A waveform over two mains cycles: a broad marker line as supposed, thin ink as built drawn over it. */
+/** A waveform over two mains cycles, or once over a run: a broad marker line as supposed, thin ink as built drawn over it. */
 final class WaveChart {
     /** Width [px] left of the data area for the figures. */
     static final double FIGURES_WIDTH = 62;
@@ -32,6 +32,19 @@ final class WaveChart {
         XYSeriesCollection data = new XYSeriesCollection();
         data.addSeries(series("as supposed", trace.asSupposed(), cycleSeconds));
         data.addSeries(series("as built", trace.asBuilt(), cycleSeconds));
+        return chart(trace, data, CYCLES * cycleSeconds);
+    }
+
+    /** The chart of one trace that does not repeat, from time 0 to its end. */
+    static JFreeChart ofRun(Trace trace) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        data.addSeries(once("as supposed", trace.asSupposed()));
+        data.addSeries(once("as built", trace.asBuilt()));
+        Waveform supposed = trace.asSupposed();
+        return chart(trace, data, supposed.seconds(supposed.size() - 1));
+    }
+
+    private static JFreeChart chart(Trace trace, XYSeriesCollection data, double seconds) {
         double low = Math.min(trace.asBuilt().lowest(), trace.asSupposed().lowest());
         double high = Math.max(trace.asBuilt().highest(), trace.asSupposed().highest());
         double step = step(Math.max(high - low, 0.02 * Math.max(Math.abs(high), Math.abs(low))));
@@ -41,7 +54,7 @@ final class WaveChart {
         top = top > bottom ? top : bottom + step;
         XYPlot plot = new XYPlot(
                 data,
-                new EndsAxis(0, CYCLES * cycleSeconds, 0, WaveChart::time),
+                new EndsAxis(0, seconds, 0, WaveChart::time),
                 new EndsAxis(bottom, top, ROOM, v -> figure(v, step, trace)),
                 renderer());
         plot.setBackgroundPaint(null);
@@ -71,6 +84,14 @@ final class WaveChart {
         renderer.setSeriesPaint(1, Ink.INK);
         renderer.setSeriesStroke(1, new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         return renderer;
+    }
+
+    private static XYSeries once(String name, Waveform wave) {
+        XYSeries series = new XYSeries(name, false, true);
+        for (int k = 0; k < wave.size(); k++) {
+            series.add(wave.seconds(k), wave.value(k));
+        }
+        return series;
     }
 
     private static XYSeries series(String name, Waveform wave, double cycleSeconds) {
