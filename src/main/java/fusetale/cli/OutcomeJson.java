@@ -9,7 +9,6 @@ import fusetale.explore.Compared;
 import fusetale.explore.Doubt;
 import fusetale.explore.FuseFate;
 import fusetale.explore.Outcome;
-import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
 import fusetale.sentence.SentencePrinter;
@@ -42,8 +41,8 @@ final class OutcomeJson {
     private void supposition(Asking asked, String sentence) throws IOException {
         head();
         json.writeArrayFieldStart("supposition");
-        for (Fault fault : outcome.question().supposition().faults()) {
-            json.writeString(SentencePrinter.compact(fault));
+        for (String clause : SentencePrinter.compactClauses(outcome.question().supposition())) {
+            json.writeString(clause);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("readings");
@@ -65,6 +64,7 @@ final class OutcomeJson {
         json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
         setting();
         stresses();
+        SwapsJson.write(json, outcome.swaps());
     }
 
     private void healthy(Asking asked) throws IOException {

@@ -142,7 +142,7 @@ public final class Explorer {
 
     private static Answer answer(Question question, Baseline baseline, BooleanSupplier stopped) {
         try {
-            return question.supposition().faults().isEmpty()
+            return question.supposition().isNothing()
                     ? new Answer.Answered(healthy(question, baseline))
                     : supposed(question, baseline, stopped);
         } catch (UnfitArrangement e) {
@@ -178,7 +178,8 @@ public final class Explorer {
             return unanswered(Baseline.reason(looking));
         }
         List<Reading> readings = Readings.of(question.checks(), seen.value()).readings();
-        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings, settled.solves()));
+        Outcome outcome = outcome(question, baseline, settled, seen.value(), readings, settled.solves());
+        return new Answer.Answered(outcome.withSwaps(SwapEffects.of(question, baseline, settled, stopped)));
     }
 
     private static Outcome outcome(

@@ -15,6 +15,7 @@ import java.util.List;
  * @param traces waveforms of the points that moved most; empty with the power off
  * @param doubts what to know before trusting it, the gravest first
  * @param effort what it took
+ * @param swaps what swaps change besides the readings; empty with the power off
  */
 public record Outcome(
         Question question,
@@ -23,7 +24,8 @@ public record Outcome(
         List<Stress> stresses,
         List<Trace> traces,
         List<Doubt> doubts,
-        Effort effort) {
+        Effort effort,
+        SwapChanges swaps) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
@@ -31,6 +33,23 @@ public record Outcome(
         stresses = List.copyOf(stresses);
         traces = List.copyOf(traces);
         doubts = List.copyOf(doubts);
+    }
+
+    /** Of a supposition without swaps. */
+    public Outcome(
+            Question question,
+            List<Compared> readings,
+            List<FuseFate> fuses,
+            List<Stress> stresses,
+            List<Trace> traces,
+            List<Doubt> doubts,
+            Effort effort) {
+        this(question, readings, fuses, stresses, traces, doubts, effort, SwapChanges.NONE);
+    }
+
+    /** The same with what swaps change. */
+    Outcome withSwaps(SwapChanges changes) {
+        return new Outcome(question, readings, fuses, stresses, traces, doubts, effort, changes);
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */
