@@ -39,8 +39,7 @@ public record SafeCurrent(double lowAmps, double highAmps) {
      */
     public static SafeCurrent of(DoubleFunction<Heat> heat, Thermal thermal, Mounting mounting, double ratedAmps) {
         double most = Math.min(ratedAmps, GREATEST_AMPS);
-        return new SafeCurrent(
-                solve(heat, thermal, mounting, most, true), solve(heat, thermal, mounting, most, false));
+        return new SafeCurrent(solve(heat, thermal, mounting, most, true), solve(heat, thermal, mounting, most, false));
     }
 
     private static double solve(

@@ -35,7 +35,6 @@ public record Surge(double peakAmps, double ampsSquaredSeconds) {
 
     /** The worse of both in each figure. */
     public Surge or(Surge other) {
-        return new Surge(
-                Math.max(peakAmps, other.peakAmps), Math.max(ampsSquaredSeconds, other.ampsSquaredSeconds));
+        return new Surge(Math.max(peakAmps, other.peakAmps), Math.max(ampsSquaredSeconds, other.ampsSquaredSeconds));
     }
 }

@@ -2,10 +2,12 @@ package fusetale.explore;
 
 import fusetale.aftermath.Surge;
 import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Bridge;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Mounting;
 import fusetale.circuit.Part;
 import fusetale.fault.Catalogue;
+import fusetale.fault.Fitting;
 import fusetale.fault.Supposition;
 import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
@@ -51,13 +53,21 @@ final class SwapEffects {
         for (String name : touched) {
             drawn.part(name).map(SwapSide::surging).ifPresent(currents::addAll);
         }
-        SwapSide built = new SwapSide(
-                baseline.settled().seen(), question.healthy(), surges(Supposition.NOTHING, currents, stopped));
-        SwapSide side = new SwapSide(supposed.seen(), drawn, surges(question.supposition(), currents, stopped));
+        Map<String, Surge> asBuilt = surges(Supposition.NOTHING, currents, stopped);
+        Map<String, Surge> asSupposed = mountedOnly() ? asBuilt : surges(question.supposition(), currents, stopped);
+        SwapSide built = new SwapSide(baseline.settled().seen(), question.healthy(), asBuilt);
+        SwapSide side = new SwapSide(supposed.seen(), drawn, asSupposed);
         for (String name : touched) {
             rows(name, built.of(name), side.of(name));
         }
         return new SwapChanges(rows, assumptions(touched, built.wasIdle() || side.wasIdle()));
+    }
+
+    /** Whether no current can differ. */
+    private boolean mountedOnly() {
+        Supposition supposition = question.supposition();
+        return supposition.faults().isEmpty()
+                && supposition.swaps().stream().allMatch(s -> s.fitting() instanceof Fitting.Mounted);
     }
 
     private Map<String, Surge> surges(Supposition supposition, List<String> currents, BooleanSupplier stopped)
@@ -66,8 +76,7 @@ final class SwapEffects {
         return SwitchOn.of(machine, currents, stopped);
     }
 
-    private void rows(
-            String name, Map<SwapFigure, SwapSide.Figure> built, Map<SwapFigure, SwapSide.Figure> supposed) {
+    private void rows(String name, Map<SwapFigure, SwapSide.Figure> built, Map<SwapFigure, SwapSide.Figure> supposed) {
         for (SwapFigure figure : SwapFigure.values()) {
             SwapSide.Figure before = built.get(figure);
             SwapSide.Figure after = supposed.get(figure);
@@ -84,8 +93,9 @@ final class SwapEffects {
 
     private List<String> assumptions(Set<String> touched, boolean idle) {
         List<String> said = new ArrayList<>();
+        boolean bridge = touched.stream().anyMatch(t -> drawn.part(t).orElse(null) instanceof Bridge);
         if (has(SwapFigure.CONDUCTION_ANGLE)) {
-            said.add(WORDS.say("swap.leg"));
+            said.add(WORDS.say(bridge ? "swap.leg" : "swap.angle"));
         }
         if (has(SwapFigure.SURGE_CURRENT)) {
             said.add(WORDS.say("swap.surge"));
@@ -109,11 +119,15 @@ final class SwapEffects {
         return rows.stream().anyMatch(r -> r.figure() == figure);
     }
 
+    private static boolean sunk(Circuit circuit, String name) {
+        Part part = circuit.part(name).orElse(null);
+        return part != null && Mounting.of(part.about()).sunk();
+    }
+
     private Set<String> onPlate(Set<String> touched) {
         Set<String> plated = new TreeSet<>();
         for (SwapChange row : rows) {
-            Part part = drawn.part(row.part()).orElse(null);
-            boolean sunk = part != null && Mounting.of(part.about()).sunk();
+            boolean sunk = sunk(drawn, row.part()) || sunk(question.healthy(), row.part());
             if (sunk && row.figure() == SwapFigure.JUNCTION_TEMPERATURE && touched.contains(row.part())) {
                 plated.add(row.part());
             }

@@ -25,9 +25,9 @@ public enum SwapFigure {
     /** What it may deliver for good. */
     SAFE_CURRENT("safe d.c. current", Unit.AMPERE),
     /** Highest less lowest voltage of a capacitor. */
-    RIPPLE("ripple, peak to peak", Unit.VOLT),
+    RIPPLE("peak-to-peak ripple", Unit.VOLT),
     /** Heating current of a capacitor. */
-    RIPPLE_CURRENT("ripple current, r.m.s.", Unit.AMPERE),
+    RIPPLE_CURRENT("r.m.s. ripple current", Unit.AMPERE),
     /** Highest voltage of a capacitor. */
     HIGHEST_VOLTAGE("highest voltage", Unit.VOLT);
 

@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.aftermath.Conduction;
+import fusetale.aftermath.FusePulse;
 import fusetale.aftermath.JunctionTemperature;
 import fusetale.aftermath.SafeCurrent;
 import fusetale.aftermath.Surge;
@@ -105,7 +106,9 @@ final class SwapSide {
             List<Diode> legs = new ArrayList<>();
             for (int n = 1; n <= 4; n++) {
                 Diode leg = b.leg(n);
-                legs.add(part(leg.name()).map(p -> p instanceof Diode d ? d : leg).orElse(leg));
+                legs.add(part(leg.name())
+                        .map(p -> p instanceof Diode d ? d : leg)
+                        .orElse(leg));
             }
             rectifier(part, b.model(), legs);
         } else if (part instanceof Diode d) {
@@ -132,7 +135,10 @@ final class SwapSide {
             capacitor(c.name(), seen.volts(c.one(), c.two()), c.ratedVolts().si());
         } else if (part instanceof Resistor r) {
             double volts = seen.volts(r.one(), r.two()).rms();
-            put(SwapFigure.DISSIPATION, volts * volts / r.ohms().si(), r.ratedWatts().si());
+            put(
+                    SwapFigure.DISSIPATION,
+                    volts * volts / r.ohms().si(),
+                    r.ratedWatts().si());
         } else if (part instanceof Fuse f) {
             fuse(f);
         }
@@ -263,15 +269,17 @@ final class SwapSide {
         amps(f.name()).ifPresent(a -> put(SwapFigure.RMS_CURRENT, a.rms(), rated));
         Surge surge = surges.get(f.name());
         if (surge != null) {
+            double halfCycle = 0.5 / drawn.mains().hertz().si();
             put(SwapFigure.SURGE_CURRENT, surge.peakAmps(), NONE);
-            put(SwapFigure.SURGE_HEAT, surge.ampsSquaredSeconds(), NONE);
+            put(SwapFigure.SURGE_HEAT, surge.ampsSquaredSeconds(), FusePulse.ampsSquaredSeconds(f.fitted(), halfCycle));
         }
     }
 
     private double watts(String name, Net collector, Net base, Net emitter) {
         double atCollector =
                 amps(name + ".collector").map(a -> watts(a, collector, emitter)).orElse(0.0);
-        return atCollector + amps(name + ".base").map(a -> watts(a, base, emitter)).orElse(0.0);
+        return atCollector
+                + amps(name + ".base").map(a -> watts(a, base, emitter)).orElse(0.0);
     }
 
     private double watts(Waveform amps, Net from, Net to) {

@@ -19,10 +19,13 @@ import java.util.function.BooleanSupplier;
  */
 final class SwitchOn {
     /** Moments of the cycle that are tried first. */
-    private static final int MOMENTS = 16;
+    private static final int MOMENTS = 12;
 
-    /** Length of a run [cycles]: the largest pulse is the first that begins with the mains on, or the one after it. */
-    private static final double CYCLES = 1.75;
+    /**
+     * Length of a run [cycles]. What closes half a cycle later than the worst moment of a half-wave rectifier is worth nothing,
+     * and the pulse that begins with the mains on, or when it next rises through zero, is over after one.
+     */
+    private static final double CYCLES = 1;
 
     private final Modelled modelled;
     private final PeriodicSettings settings;
@@ -77,15 +80,13 @@ final class SwitchOn {
         if (stopped.getAsBoolean()) {
             return 0;
         }
-        Solved<Run> solved =
-                new Solver(modelled.closingAt(phaseRadians)).run(settings, CYCLES * settings.period());
+        Solved<Run> solved = new Solver(modelled.closingAt(phaseRadians)).run(settings, CYCLES * settings.period());
         if (!(solved instanceof Solved.Found<Run> found)) {
             return 0;
         }
         double highest = 0;
         for (String name : currents) {
-            Surge surge = Surge.of(
-                    found.value().amps(modelled.element(name).orElseThrow()), settings.period() / 2);
+            Surge surge = Surge.of(found.value().amps(modelled.element(name).orElseThrow()), settings.period() / 2);
             worst.merge(name, surge, Surge::or);
             highest = Math.max(highest, surge.peakAmps());
         }

@@ -56,8 +56,8 @@ final class FitSwaps {
     private static void fits(Circuit circuit, Swap swap) throws UnfitSupposition {
         String part = swap.part();
         if (circuit.part(part).isEmpty()) {
-            throw new UnfitSupposition("no part '" + part + "' in " + circuit.name()
-                    + Fit.nearest(part, Catalogue.designators(circuit)));
+            throw new UnfitSupposition(
+                    "no part '" + part + "' in " + circuit.name() + Fit.nearest(part, Catalogue.designators(circuit)));
         }
         Replacements may = Replacements.of(circuit, part)
                 .orElseThrow(() -> new UnfitSupposition("nothing can be fitted in place of " + part));
@@ -93,8 +93,7 @@ final class FitSwaps {
 
     private static void demand(boolean fits, String part, String what, Replacements may) throws UnfitSupposition {
         if (!fits) {
-            throw new UnfitSupposition(
-                    part + " cannot be '" + what + "'. Allowed: " + String.join(", ", may.words()));
+            throw new UnfitSupposition(part + " cannot be '" + what + "'. Allowed: " + String.join(", ", may.words()));
         }
     }
 

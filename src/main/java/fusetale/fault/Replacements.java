@@ -124,10 +124,8 @@ public record Replacements(
                 new Family(Bridge.class, "bridge", LIBRARY.bridges().keySet()),
                 new Family(Diode.class, "diode", LIBRARY.diodes().keySet()),
                 new Family(Zener.class, "zener", LIBRARY.zeners().keySet()),
-                new Family(
-                        Transistor.class, "transistor", LIBRARY.transistors().keySet()),
-                new Family(
-                        Darlington.class, "darlington", LIBRARY.darlingtons().keySet()),
+                new Family(Transistor.class, "transistor", LIBRARY.transistors().keySet()),
+                new Family(Darlington.class, "darlington", LIBRARY.darlingtons().keySet()),
                 new Family(Mosfet.class, "mosfet", LIBRARY.mosfets().keySet()),
                 new Family(Thyristor.class, "thyristor", LIBRARY.thyristors().keySet()),
                 new Family(Regulator.class, "regulator", LIBRARY.regulators().keySet()));

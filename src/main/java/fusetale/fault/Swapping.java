@@ -52,7 +52,7 @@ final class Swapping {
             return remade(part, model.name(), part.about());
         } else if (fitting instanceof Fitting.Mounted mounted) {
             About a = part.about();
-            return remade(part, null, new About(a.note(), mounted.mounting().words(), a.line()));
+            return remade(part, null, new About(a.note(), mounted.mounting().words(), a.line(), a.make()));
         } else if (fitting instanceof Fitting.Value value) {
             return valued(part, value);
         } else if (fitting instanceof Fitting.Link link && part instanceof Fuse fuse) {
@@ -111,11 +111,21 @@ final class Swapping {
         if (part instanceof Resistor r) {
             Quantity watts = rating == null ? r.ratedWatts() : rating;
             return new Resistor(
-                    r.name(), r.one(), r.two(), new Toleranced(v.value(), r.ohms().tolerance()), watts, r.about());
+                    r.name(),
+                    r.one(),
+                    r.two(),
+                    new Toleranced(v.value(), r.ohms().tolerance()),
+                    watts,
+                    r.about());
         } else if (part instanceof Capacitor c) {
             Quantity volts = rating == null ? c.ratedVolts() : rating;
             return new Capacitor(
-                    c.name(), c.one(), c.two(), new Toleranced(v.value(), c.farads().tolerance()), volts, c.about());
+                    c.name(),
+                    c.one(),
+                    c.two(),
+                    new Toleranced(v.value(), c.farads().tolerance()),
+                    volts,
+                    c.about());
         } else if (part instanceof Electrolytic c) {
             Quantity volts = rating == null ? c.ratedVolts() : rating;
             double times = v.value().si() / c.farads().si();

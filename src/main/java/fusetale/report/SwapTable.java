@@ -20,6 +20,9 @@ final class SwapTable {
     /** Less than this is nothing, whatever the unit: leakage of a bridge that feeds nothing. */
     private static final double NOTHING = 5e-7;
 
+    /** Less I²t [A²s] than this heats nothing that is looked at here. */
+    private static final double NEGLIGIBLE = 0.005;
+
     private SwapTable() {}
 
     /** The section with its heading and what it rests on; no lines where nothing was swapped. */
@@ -76,7 +79,9 @@ final class SwapTable {
             return String.format(Locale.ROOT, "%.0f°", value);
         }
         if (figure.unit() == Unit.AMPERE_SQUARED_SECOND) {
-            return String.format(Locale.ROOT, value < 10 ? "%.2f A²s" : "%.0f A²s", value);
+            return value < NEGLIGIBLE
+                    ? "0 A²s"
+                    : String.format(Locale.ROOT, value < 10 ? "%.2f A²s" : "%.0f A²s", value);
         }
         double shown = Math.abs(value) < NOTHING ? 0 : value;
         return Notation.format(new Quantity(shown, figure.unit()), figure == SwapFigure.SAFE_CURRENT ? 2 : 3);

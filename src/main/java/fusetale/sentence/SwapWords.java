@@ -36,11 +36,11 @@ final class SwapWords {
     private static final Pattern VERB =
             Pattern.compile("(?i)^(is|are|has|holds|takes|gets|becomes|now|sits|stands|hangs|lies|mounted)\\b\\s*");
     private static final Pattern ARTICLE = Pattern.compile("(?i)^(?:an?|the|now|with)\\s+");
-    private static final Pattern SPEED = Pattern.compile(
-            "(?i)\\b(?:(slow|time[ -]?lag|time[ -]?delay)|(quick|fast))(?:[ -](?:blow|acting))?\\b");
-    private static final Pattern STANDARD = Pattern.compile(
-            "(?i)\\b(?:(IEC)(?:[ -]?60127(?:-2)?)?|(UL)(?:/CSA)?(?:[ -]?248-14)?)\\b");
-    private static final Pattern LINK_FILLERS = Pattern.compile("(?i)\\b(?:fuse|link)\\b|[:,]");
+    private static final Pattern SPEED =
+            Pattern.compile("(?i)\\b(?:(slow|time[ -]?lag|time[ -]?delay)|(quick|fast))(?:[ -](?:blow|acting))?\\b");
+    private static final Pattern STANDARD =
+            Pattern.compile("(?i)\\b(?:(IEC)(?:[ -]?60127(?:-2)?)?|(UL)(?:/CSA)?(?:[ -]?248-14)?)\\b");
+    private static final Pattern LINK_FILLERS = Pattern.compile("(?i)\\b(?:fuse|link|to)\\b|[:,]");
     private static final Pattern FIGURE = Pattern.compile("^[×x*]?\\s*[+-]?[.,]?\\d.*", Pattern.DOTALL);
     private static final Pattern BARE = Pattern.compile("[\\d.,\\s]*\\d[.,]?");
 
@@ -145,9 +145,8 @@ final class SwapWords {
                     pieces[2], part + " takes a value and a rating, and nothing behind them", may.words());
         }
         Quantity value = quantity(first, unit, unit == Unit.FARAD ? "10000uF" : "4k7");
-        Quantity rated = pieces.length < 2
-                ? null
-                : quantity(pieces[1].strip(), rating, rating == Unit.VOLT ? "63V" : "5W");
+        Quantity rated =
+                pieces.length < 2 ? null : quantity(pieces[1].strip(), rating, rating == Unit.VOLT ? "63V" : "5W");
         return List.of(new Swap(part, new Fitting.Value(value, rated)));
     }
 
@@ -159,7 +158,8 @@ final class SwapWords {
         try {
             Quantity quantity = Notation.parse(text, unit);
             if (!(quantity.si() > 0)) {
-                throw new SentenceException(text, part + " cannot be " + text + ": nothing has a value below zero, or none");
+                throw new SentenceException(
+                        text, part + " cannot be " + text + ": nothing has a value below zero, or none");
             }
             return quantity;
         } catch (NotationException unreadable) {

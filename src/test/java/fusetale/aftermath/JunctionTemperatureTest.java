@@ -48,8 +48,7 @@ class JunctionTemperatureTest {
 
     @Test
     void rangeGoesFromAGoodDayToABadOne() {
-        JunctionTemperature.Range range =
-                JunctionTemperature.of(10, 10, thermal(150, 2, 8), Mounting.STANDING_CLEAR);
+        JunctionTemperature.Range range = JunctionTemperature.of(10, 10, thermal(150, 2, 8), Mounting.STANDING_CLEAR);
 
         assertThat(range.lowCelsius()).isCloseTo(25 + 75, within(1e-9));
         assertThat(range.highCelsius()).isCloseTo(40 + 125, within(1e-9));
@@ -94,7 +93,8 @@ class JunctionTemperatureTest {
     void safeCurrentIsWhereTheLimitIsReached(double amps, double volts) {
         DiodeModel leg = Objects.requireNonNull(PARTS.bridges().get("bridge-35A"));
         List<Waveform> steady = List.of(Waveform.steady(1));
-        double toAir = (150 - JunctionTemperature.WARM_CELSIUS) / (1 + JunctionTemperature.STRAY_RATIO) / (amps * volts);
+        double toAir =
+                (150 - JunctionTemperature.WARM_CELSIUS) / (1 + JunctionTemperature.STRAY_RATIO) / (amps * volts);
 
         SafeCurrent safe = SafeCurrent.of(
                 load -> SafeCurrent.rectifier(steady, load, leg),

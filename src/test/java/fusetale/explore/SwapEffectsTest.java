@@ -159,10 +159,9 @@ class SwapEffectsTest {
         assertThat(clear.low()).isGreaterThan(plate.low() + 20);
         assertThat(supposed(outcome, "BR201", SwapFigure.SAFE_CURRENT).high())
                 .isLessThan(built(outcome, "BR201", SwapFigure.SAFE_CURRENT).low());
-        assertThat(supposed(outcome, "BR201", SwapFigure.DISSIPATION))
-                .isEqualTo(built(outcome, "BR201", SwapFigure.DISSIPATION));
+        double watts = built(outcome, "BR201", SwapFigure.DISSIPATION).low();
+        assertThat(supposed(outcome, "BR201", SwapFigure.DISSIPATION).low()).isCloseTo(watts, within(1e-4 * watts));
     }
-
 
     @Test
     void readingsStayWhereOnlyTheMountingChanges() {
@@ -180,10 +179,7 @@ class SwapEffectsTest {
                         new Fault("F201", "", FailureMode.WRONG_RATING, new Quantity(25, Unit.AMPERE))),
                 List.of(new Swap("BR201", new Fitting.Model("bridge-35A"))));
         Outcome outcome = ask(
-                NIGHT_FERRY,
-                Arrangement.powered(NIGHT_FERRY),
-                new Check("TP4", "gnd", MeterFunction.DC_VOLTS),
-                both);
+                NIGHT_FERRY, Arrangement.powered(NIGHT_FERRY), new Check("TP4", "gnd", MeterFunction.DC_VOLTS), both);
 
         assertThat(supposed(outcome, "BR201", SwapFigure.DISSIPATION).low()).isGreaterThan(20);
         assertThat(supposed(outcome, "BR201", SwapFigure.SURGE_CURRENT).low()).isGreaterThan(30);

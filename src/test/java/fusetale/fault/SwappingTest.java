@@ -40,7 +40,8 @@ class SwappingTest {
     @Test
     void anotherModelKeepsPinsAndMounting() throws UnfitSupposition {
         Bridge before = (Bridge) NIGHT_FERRY.part("BR201").orElseThrow();
-        Bridge after = (Bridge) swapped(model("BR201", "bridge-35A")).part("BR201").orElseThrow();
+        Bridge after =
+                (Bridge) swapped(model("BR201", "bridge-35A")).part("BR201").orElseThrow();
 
         assertThat(after.model().name()).isEqualTo("bridge-35A");
         assertThat(after.pins()).isEqualTo(before.pins());

@@ -145,7 +145,7 @@ class SwapSentenceTest {
             delimiter = '|',
             value = {
                 "BR201=1N4007 | 1N4007 is a diode, and BR201 is a bridge. Allowed: bridge-4A",
-                "BR201=bridge-36A | nearest: 'bridge-35A'",
+                "BR201=bridge-35 | nearest: 'bridge-35A'",
                 "C101=10000 | C101=10000 lacks its unit: write it behind, as in C101=10000uF",
                 "C101=10000uF:63 | C101=63 lacks its unit: write it behind, as in C101=63V",
                 "F201=5 | F201=5 lacks its unit: write it behind, as in F201=5A:slow",
