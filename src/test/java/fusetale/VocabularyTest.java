@@ -7,9 +7,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fusetale.aftermath.Strain;
 import fusetale.bench.Observation;
 import fusetale.circuit.MeterFunction;
+import fusetale.circuit.Mounting;
 import fusetale.cli.Main;
 import fusetale.explore.FuseFate;
+import fusetale.explore.SwapFigure;
 import fusetale.fault.FailureMode;
+import fusetale.fault.Replacements;
 import fusetale.report.Emphasis;
 import java.io.IOException;
 import java.io.InputStream;
@@ -79,6 +82,16 @@ class VocabularyTest {
     @Test
     void stressesAreListed() {
         assertThat(Arrays.stream(Strain.values()).map(Strain::words)).isSubsetOf(LISTED);
+    }
+
+    @Test
+    void figuresOfSwapsAreListed() {
+        assertThat(Arrays.stream(SwapFigure.values()).map(SwapFigure::words)).isSubsetOf(LISTED);
+    }
+
+    @Test
+    void mountingsAreListed() {
+        assertThat(Arrays.stream(Mounting.values()).map(Replacements::compact)).isSubsetOf(LISTED);
     }
 
     @Test

@@ -62,8 +62,8 @@ final class OutcomeJson {
     private void supposition(Asking asked, String sentence) throws IOException {
         head();
         json.writeArrayFieldStart("supposition");
-        for (Fault fault : outcome.question().supposition().faults()) {
-            json.writeString(SentencePrinter.compact(fault));
+        for (String clause : SentencePrinter.compactClauses(outcome.question().supposition())) {
+            json.writeString(clause);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("readings");
@@ -79,6 +79,7 @@ final class OutcomeJson {
         observations(true);
         comesAndGoes();
         new BenchJson(json, outcome).write();
+        SwapsJson.write(json, outcome.swaps());
     }
 
     /** A reading as built beside as supposed. */

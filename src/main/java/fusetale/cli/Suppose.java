@@ -5,7 +5,6 @@ import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.explore.StagedStart;
 import fusetale.explore.Words;
-import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.report.Csv;
@@ -118,7 +117,7 @@ final class Suppose implements Callable<Integer> {
     private Supposition supposition(Circuit circuit) throws Refused {
         try {
             Supposition supposition = new SentenceParser(circuit).parse(faults);
-            if (supposition.faults().isEmpty()) {
+            if (supposition.isNothing()) {
                 throw new Refused(ExitCodes.UNUSABLE, WORDS.say("no-fault"));
             }
             return supposition;
@@ -128,16 +127,11 @@ final class Suppose implements Callable<Integer> {
     }
 
     private static List<String> clauses(Circuit circuit, Supposition supposition) throws Refused {
-        SentencePrinter printer = new SentencePrinter(circuit);
-        List<String> clauses = new ArrayList<>();
         try {
-            for (Fault fault : supposition.faults()) {
-                clauses.add(printer.clause(fault));
-            }
+            return new SentencePrinter(circuit).clauses(supposition);
         } catch (UnfitSupposition e) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
         }
-        return clauses;
     }
 
     private void write(Path path, SupposePicture drawn) throws Refused {

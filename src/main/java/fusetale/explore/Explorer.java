@@ -145,7 +145,7 @@ public final class Explorer {
 
     private static Answer answer(Question question, Baseline baseline, BooleanSupplier stopped) {
         try {
-            return question.supposition().faults().isEmpty()
+            return question.supposition().isNothing()
                     ? complete(healthy(question, baseline), baseline, baseline.settled(), stopped)
                     : supposed(question, baseline, stopped);
         } catch (UnfitArrangement e) {
@@ -186,11 +186,10 @@ public final class Explorer {
         if (!(moving instanceof Solved.Found<List<ComesAndGoes>> contacts)) {
             return unanswered(Baseline.reason(moving));
         }
+        Outcome outcome =
+                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves());
         return complete(
-                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves()),
-                baseline,
-                settled,
-                stopped);
+                outcome.withSwaps(SwapEffects.of(question, baseline, settled, stopped)), baseline, settled, stopped);
     }
 
     /** Adds what the arrangement itself shows: a series lamp, pulses. */

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  * @param observations what one sees, hears and feels without a meter, as built beside as supposed
  * @param comingAndGoing readings that come and go with a contact that sometimes touches; in the order asked
  * @param bench what the arrangement itself shows: series lamp, pulses
+ * @param swaps what swaps change besides the readings; empty with the power off
  */
 public record Outcome(
         Question question,
@@ -31,7 +32,8 @@ public record Outcome(
         Effort effort,
         List<Noticed> observations,
         List<ComesAndGoes> comingAndGoing,
-        AtTheBench bench) {
+        AtTheBench bench,
+        SwapChanges swaps) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
@@ -59,6 +61,23 @@ public record Outcome(
                 observations,
                 comingAndGoing,
                 shown);
+    }
+
+    /** Of a supposition without swaps. */
+    public Outcome(
+            Question question,
+            List<Compared> readings,
+            List<FuseFate> fuses,
+            List<Stress> stresses,
+            List<Trace> traces,
+            List<Doubt> doubts,
+            Effort effort) {
+        this(question, readings, fuses, stresses, traces, doubts, effort, SwapChanges.NONE);
+    }
+
+    /** The same with what swaps change. */
+    Outcome withSwaps(SwapChanges changes) {
+        return new Outcome(question, readings, fuses, stresses, traces, doubts, effort, changes);
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * All failure modes of all part kinds, and how to apply them.
+ * All failure modes of all part kinds, and how to apply them; and swaps, which are made first.
  *
  * <p>Applying rewrites the circuit. Where the part's own figures can say what happened it keeps its name, its pins and its
  * nets; where they cannot, a resistance is laid across it or put in series with a pin, as a new part named after the fault:
@@ -72,8 +72,8 @@ public final class Catalogue {
     /**
      * The circuit as supposed.
      *
-     * @throws UnfitSupposition where a fault names no part, a mode the part does not have, an amount out of bounds, or
-     *     contradicts another
+     * @throws UnfitSupposition where a fault or a swap names no part, a mode or a model the part does not have, an amount
+     *     out of bounds, or contradicts another
      */
     public static Circuit apply(Circuit healthy, Supposition supposition) throws UnfitSupposition {
         return apply(healthy, healthy, supposition);
@@ -91,14 +91,15 @@ public final class Catalogue {
      */
     public static Circuit apply(Circuit healthy, Circuit arranged, Supposition supposition) throws UnfitSupposition {
         Fit.check(healthy, supposition);
+        Circuit swapped = Swapping.done(healthy, supposition.swaps());
         List<Fault> ordered = supposition.faults().stream()
                 .sorted(Comparator.comparingInt(f -> rank(f.mode())))
                 .toList();
-        Circuit circuit = arranged;
+        Circuit circuit = Swapping.done(arranged, supposition.swaps());
         for (Fault fault : ordered) {
-            Subject<?> subject = Subject.find(healthy, fault.part()).orElseThrow();
+            Subject<?> subject = Subject.find(swapped, fault.part()).orElseThrow();
             if (subject.standsIn(arranged)) {
-                circuit = subject.fail(circuit, fault, Fit.amount(healthy, fault));
+                circuit = subject.fail(circuit, fault, Fit.amount(swapped, fault));
             }
         }
         return circuit;

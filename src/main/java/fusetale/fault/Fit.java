@@ -12,8 +12,10 @@ final class Fit {
     private Fit() {}
 
     /** Throws where a fault fits nothing, or two of them cannot both hold. */
-    static void check(Circuit circuit, Supposition supposition) throws UnfitSupposition {
+    static void check(Circuit drawn, Supposition supposition) throws UnfitSupposition {
         List<Fault> faults = supposition.faults();
+        FitSwaps.check(drawn, supposition);
+        Circuit circuit = Swapping.done(drawn, supposition.swaps());
         for (Fault fault : faults) {
             form(circuit, fault);
         }
@@ -118,7 +120,7 @@ final class Fit {
                 + form.phrase().plain();
     }
 
-    private static String nearest(String found, Collection<String> allowed) {
+    static String nearest(String found, Collection<String> allowed) {
         return Spelling.nearest(found, allowed)
                 .map(word -> "; nearest: '" + word + "'")
                 .orElse("");

@@ -10,6 +10,9 @@ final class MainsBuilder {
     /** Name of the lamp in the live conductor. */
     static final String SERIES_LAMP = "series lamp";
 
+    /** Name of the voltage at the wall. */
+    static final String SOURCE = "mains:source";
+
     /** Neutral from the machine to the bond at the panel [ohm], common practice. */
     private static final double BOND_TO_EARTH_OHMS = 1;
 
@@ -24,7 +27,7 @@ final class MainsBuilder {
         String neutral = Mains.NEUTRAL.name();
         Quantity present = mains.presentVolts();
         double peak = Math.sqrt(2) * (present == null ? conditions.mainsVolts() : present.si());
-        sketch.voltage("mains:source", "mains:wall", neutral, new SourceShape.Sine(0, peak, sketch.hertz(), 0));
+        sketch.voltage(SOURCE, "mains:wall", neutral, new SourceShape.Sine(0, peak, sketch.hertz(), 0));
         sketch.resistor("mains:bond", neutral, circuit.ground().name(), BOND_TO_EARTH_OHMS);
         double sourceOhms = Math.max(mains.sourceOhms().si(), Sketch.BOND_OHMS);
         Double watts = conditions.seriesLampWatts();

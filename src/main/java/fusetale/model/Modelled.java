@@ -1,7 +1,10 @@
 package fusetale.model;
 
 import fusetale.circuit.Net;
+import fusetale.mna.Element;
 import fusetale.mna.Network;
+import fusetale.mna.SourceShape;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,6 +71,30 @@ public record Modelled(
      */
     public Optional<String> element(String current) {
         return Optional.ofNullable(currents.get(current));
+    }
+
+    /**
+     * The network with its mains elsewhere in the cycle at the start: √2·volts·sin(2π·f·t + phase).
+     *
+     * @param phaseRadians 0 where the voltage rises through zero
+     */
+    public Network closingAt(double phaseRadians) {
+        List<Element> elements = new ArrayList<>();
+        for (Element element : network.elements()) {
+            boolean mains = element.name().equals(MainsBuilder.SOURCE);
+            elements.add(mains && element instanceof Element.VoltageSource v ? shifted(v, phaseRadians) : element);
+        }
+        return new Network(network.nodes(), elements);
+    }
+
+    private static Element shifted(Element.VoltageSource source, double phaseRadians) {
+        return source.shape() instanceof SourceShape.Sine s
+                ? new Element.VoltageSource(
+                        source.name(),
+                        source.one(),
+                        source.two(),
+                        new SourceShape.Sine(s.offset(), s.peak(), s.hertz(), phaseRadians))
+                : source;
     }
 
     /** Whether more than insulation joins two nets. */

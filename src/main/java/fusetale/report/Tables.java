@@ -63,6 +63,7 @@ public final class Tables {
         tables.paragraph(sentence);
         tables.paragraph(Settings.words(outcome.question()));
         tables.comparedTable();
+        tables.lines.addAll(SwapTable.lines(outcome.swaps(), emphasis));
         tables.rest();
         return tables.lines;
     }
@@ -209,7 +210,7 @@ public final class Tables {
             return;
         }
         heading("table.stresses");
-        boolean healthy = outcome.question().supposition().faults().isEmpty();
+        boolean healthy = outcome.question().supposition().isNothing();
         TextTable table = new TextTable(
                 TextTable.Column.left(WORDS.say("head.part")),
                 TextTable.Column.left(WORDS.say("head.what")),

@@ -5,7 +5,9 @@ import fusetale.fault.AmountRange;
 import fusetale.fault.Catalogue;
 import fusetale.fault.Fault;
 import fusetale.fault.FaultForm;
+import fusetale.fault.Replacements;
 import fusetale.fault.Supposition;
+import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
 import fusetale.quantity.Notation;
 import fusetale.quantity.NotationException;
@@ -24,11 +26,12 @@ import org.jspecify.annotations.Nullable;
  * Suppose BR201 leg 1 is shorted and F201 holds a 25 A fuse.
  * BR201.leg1=short F201=wrong-rating:25A
  * d1 s
+ * BR201 is a bridge-35A and C101=10000uF
  * </pre>
  *
  * A line is clauses joined by "and", a comma or a semicolon. A clause names a part (capitals do not matter), where it has
  * several places the place, then the failure, of which any beginning will do that is not also another's, then perhaps an
- * amount, which says what there is now. Immutable.
+ * amount, which says what there is now; or it names what is fitted instead of the part ({@link SwapWords}). Immutable.
  */
 public final class SentenceParser {
     /** Where an amount starts: a figure, perhaps with a sign or a × before it. */
@@ -53,10 +56,11 @@ public final class SentenceParser {
      */
     public Supposition parse(List<String> lines) throws SentenceException {
         List<Fault> faults = new ArrayList<>();
+        List<Swap> swaps = new ArrayList<>();
         for (String line : lines) {
-            faults.addAll(faults(line));
+            read(line, faults, swaps);
         }
-        return fitting(String.join(" and ", lines), new Supposition(faults));
+        return fitting(String.join(" and ", lines), new Supposition(faults, swaps));
     }
 
     /**
@@ -78,17 +82,30 @@ public final class SentenceParser {
         }
     }
 
-    private List<Fault> faults(String line) throws SentenceException {
+    private void read(String line, List<Fault> faults, List<Swap> swaps) throws SentenceException {
         String text = line.strip().replaceFirst("(?i)^suppose\\b:?", "").strip();
         text = text.endsWith(".") ? text.substring(0, text.length() - 1).strip() : text;
-        List<Fault> faults = new ArrayList<>();
         if (text.isEmpty() || text.equalsIgnoreCase("nothing")) {
-            return faults;
+            return;
         }
         for (String clause : clauses(text)) {
-            faults.add(fault(clause));
+            List<Swap> swapped = swaps(clause);
+            swaps.addAll(swapped);
+            if (swapped.isEmpty()) {
+                faults.add(fault(clause));
+            }
         }
-        return faults;
+    }
+
+    /** What a clause swaps; empty where it tells of a fault. */
+    private List<Swap> swaps(String clause) throws SentenceException {
+        Target target = Target.find(circuit, clause);
+        String rest = target.rest();
+        if (target.place() != null) {
+            return List.of();
+        }
+        boolean compact = rest.startsWith("=");
+        return SwapWords.read(circuit, target.part(), compact ? rest.substring(1) : rest, compact);
     }
 
     private List<String> clauses(String text) {
@@ -175,7 +192,7 @@ public final class SentenceParser {
         List<FaultForm> elsewhere = ModeWords.matching(words, Catalogue.possible(circuit, target.part()));
         if (elsewhere.isEmpty() || target.place() != null) {
             throw new SentenceException(
-                    words, "'" + words + "' is nothing that " + named(target) + " can be", modes(forms));
+                    words, "'" + words + "' is nothing that " + named(target) + " can be", allowed(target, forms));
         }
         if (elsewhere.size() == 1) {
             return elsewhere.get(0);
@@ -220,6 +237,15 @@ public final class SentenceParser {
 
     private static List<String> modes(List<FaultForm> forms) {
         return forms.stream().map(f -> f.mode().compact()).distinct().toList();
+    }
+
+    /** Failures, and where the whole part is meant what may be fitted instead of it. */
+    private List<String> allowed(Target target, List<FaultForm> forms) {
+        List<String> allowed = new ArrayList<>(modes(forms));
+        if (target.place() == null) {
+            Replacements.of(circuit, target.part()).ifPresent(r -> allowed.addAll(r.words()));
+        }
+        return allowed;
     }
 
     private static String named(Target target) {

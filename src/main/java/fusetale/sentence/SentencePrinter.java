@@ -5,13 +5,14 @@ import fusetale.fault.Catalogue;
 import fusetale.fault.Fault;
 import fusetale.fault.FaultForm;
 import fusetale.fault.Supposition;
+import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes suppositions, as a sentence and compactly. {@link SentenceParser} reads back exactly what was written. Immutable.
@@ -25,19 +26,30 @@ public final class SentencePrinter {
     }
 
     /**
-     * "Suppose BR201 leg 1 is shorted and F201 holds a 25 A fuse."
+     * "Suppose BR201 leg 1 is shorted and F201 holds a 25 A fuse." Swaps come first, as they are made first.
      *
      * @throws UnfitSupposition where a fault is none that the circuit can have
      */
     public String sentence(Supposition supposition) throws UnfitSupposition {
-        if (supposition.faults().isEmpty()) {
-            return "Suppose nothing.";
-        }
+        return supposition.isNothing()
+                ? "Suppose nothing."
+                : "Suppose " + String.join(" and ", clauses(supposition)) + ".";
+    }
+
+    /**
+     * Its clauses, swaps first.
+     *
+     * @throws UnfitSupposition where a fault is none that the circuit can have
+     */
+    public List<String> clauses(Supposition supposition) throws UnfitSupposition {
         List<String> clauses = new ArrayList<>();
+        for (Swap swap : supposition.swaps()) {
+            clauses.add(SwapWords.clause(swap));
+        }
         for (Fault fault : supposition.faults()) {
             clauses.add(clause(fault));
         }
-        return "Suppose " + String.join(" and ", clauses) + ".";
+        return clauses;
     }
 
     /**
@@ -58,7 +70,15 @@ public final class SentencePrinter {
 
     /** {@code BR201.leg1=short F201=wrong-rating:25A}; empty where nothing is supposed. */
     public static String compact(Supposition supposition) {
-        return supposition.faults().stream().map(SentencePrinter::compact).collect(Collectors.joining(" "));
+        return String.join(" ", compactClauses(supposition));
+    }
+
+    /** Each swap, then each fault, in short form. */
+    public static List<String> compactClauses(Supposition supposition) {
+        return Stream.concat(
+                        supposition.swaps().stream().map(SwapWords::compact),
+                        supposition.faults().stream().map(SentencePrinter::compact))
+                .toList();
     }
 
     /** {@code F201=wrong-rating:25A}. */
@@ -69,7 +89,7 @@ public final class SentencePrinter {
     }
 
     /** Ohms are spelt out in a sentence. */
-    private static String said(Quantity amount) {
+    static String said(Quantity amount) {
         return amount.unit() == Unit.OHM ? Notation.typed(amount) : Notation.format(amount);
     }
 }

@@ -190,7 +190,7 @@ class SentenceTest {
     void unknownFailureIsToldWithTheNearest() {
         assertThat(refused("R204=opne"))
                 .hasMessage("'opne' is nothing that R204 can be; nearest: 'open'. Allowed: open, drifted, short,"
-                        + " cracked-joint");
+                        + " cracked-joint, a value such as 4k7 or 4k7:5W");
     }
 
     @Test
