@@ -1,6 +1,7 @@
 package fusetale.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Reading;
@@ -30,8 +31,14 @@ final class OutcomeJson {
     }
 
     /** Of {@code suppose}. */
-    static String suppose(Asking asked, String sentence) {
-        return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).supposition(asked, sentence));
+    static String suppose(Asking asked, String sentence, boolean playedOut) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).supposition(asked, sentence);
+            Aftermath aftermath = asked.outcome().aftermath();
+            if (playedOut && aftermath != null) {
+                AftermathJson.write(json, aftermath);
+            }
+        });
     }
 
     /** Of {@code readings}. */

@@ -1,12 +1,15 @@
 package fusetale.cli;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
+import fusetale.report.AftermathPicture;
 import fusetale.report.Csv;
+import fusetale.report.Picture;
 import fusetale.report.PictureFile;
 import fusetale.report.Settings;
 import fusetale.report.SupposePicture;
@@ -45,6 +48,9 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "picture")
     private @Nullable String picture;
 
+    @Option(names = "--aftermath", descriptionKey = "aftermath")
+    private boolean playedOut;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -71,7 +77,16 @@ final class Suppose implements Callable<Integer> {
                 asked.outcome(), clauses, Settings.words(asked.outcome().question()));
         // first, so that what cannot be done ends without half an answer
         if (picture != null) {
-            write(CircuitFiles.path(picture), drawn);
+            Aftermath aftermath = asked.outcome().aftermath();
+            write(
+                    CircuitFiles.path(picture),
+                    playedOut && aftermath != null
+                            ? new AftermathPicture(
+                                    asked.outcome(),
+                                    aftermath,
+                                    clauses,
+                                    Settings.words(asked.outcome().question()))
+                            : drawn);
         }
         print(asked, drawn);
         return ExitCodes.DONE;
@@ -80,11 +95,11 @@ final class Suppose implements Callable<Integer> {
     private void print(Asking asked, SupposePicture drawn) {
         Outcome outcome = asked.outcome();
         if (json) {
-            console.out().print(OutcomeJson.suppose(asked, drawn.sentence()));
+            console.out().print(OutcomeJson.suppose(asked, drawn.sentence(), playedOut));
         } else if (csv) {
             console.out().print(Csv.suppose(outcome));
         } else {
-            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis()));
+            console.print(Tables.suppose(outcome, drawn.sentence(), playedOut, console.emphasis()));
         }
     }
 
@@ -113,7 +128,7 @@ final class Suppose implements Callable<Integer> {
         return clauses;
     }
 
-    private void write(Path path, SupposePicture drawn) throws Refused {
+    private void write(Path path, Picture drawn) throws Refused {
         try {
             AtomicFile.write(path, PictureFile.of(path).orElseThrow().bytes(drawn));
             console.err().print(WORDS.say("picture.written", path) + "\n");

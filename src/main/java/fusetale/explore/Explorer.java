@@ -157,9 +157,11 @@ public final class Explorer {
                 question,
                 baseline,
                 baseline.settled(),
-                baseline.seen(),
-                baseline.seen().readings(),
-                baseline.settled().solves() + baseline.seen().work().solves());
+                new Taken(
+                        baseline.seen(),
+                        baseline.seen().readings(),
+                        baseline.settled().solves() + baseline.seen().work().solves()),
+                Forwards.NOTHING);
     }
 
     private static Answer supposed(Question question, Baseline baseline, BooleanSupplier stopped)
@@ -178,11 +180,25 @@ public final class Explorer {
             return unanswered(Baseline.reason(looking));
         }
         List<Reading> readings = Readings.of(question.checks(), seen.value()).readings();
-        return new Answer.Answered(outcome(question, baseline, settled, seen.value(), readings, settled.solves()));
+        Forwards played = Forwards.of(question, machine, baseline, stopped);
+        if (stopped.getAsBoolean()) {
+            return unanswered(new NotSolved(NotSolved.Kind.STOPPED, List.of(), ""));
+        }
+        return new Answer.Answered(
+                outcome(question, baseline, settled, new Taken(seen.value(), readings, settled.solves()), played));
     }
 
+    /**
+     * Readings, and the look they were taken in.
+     *
+     * @param solves solves it took in all
+     */
+    private record Taken(Seen seen, List<Reading> readings, long solves) {}
+
     private static Outcome outcome(
-            Question question, Baseline baseline, Settled settled, Seen seen, List<Reading> readings, long solves) {
+            Question question, Baseline baseline, Settled settled, Taken taken, Forwards played) {
+        Seen seen = taken.seen();
+        List<Reading> readings = taken.readings();
         List<Compared> compared = new ArrayList<>();
         for (int k = 0; k < readings.size(); k++) {
             Spread.Range range = baseline.spread().ranges().get(k);
@@ -191,7 +207,7 @@ public final class Explorer {
         boolean powerOn = question.arrangement().powerOn();
         List<Stress> over = powerOn ? over(settled) : List.of();
         List<Stress> overAsBuilt = powerOn ? over(baseline.settled()) : List.of();
-        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared).inOrder(seen.remarks(), powerOn);
+        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared, played).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
                 question,
@@ -206,8 +222,9 @@ public final class Explorer {
                 new Effort(
                         seen.work().method(),
                         seen.work().passes(),
-                        solves,
-                        seen.work().residual()));
+                        taken.solves(),
+                        seen.work().residual()),
+                played.aftermath());
     }
 
     /** Fuses have a table of their own. */

@@ -1,8 +1,10 @@
 package fusetale.explore;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.TestPoint;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What would happen and what would the meter say.
@@ -15,6 +17,7 @@ import java.util.List;
  * @param traces waveforms of the points that moved most; empty with the power off
  * @param doubts what to know before trusting it, the gravest first
  * @param effort what it took
+ * @param aftermath what follows if nobody switches off; null where it was not asked for, or the power is off
  */
 public record Outcome(
         Question question,
@@ -23,7 +26,8 @@ public record Outcome(
         List<Stress> stresses,
         List<Trace> traces,
         List<Doubt> doubts,
-        Effort effort) {
+        Effort effort,
+        @Nullable Aftermath aftermath) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);

@@ -1,5 +1,6 @@
 package fusetale.report;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.FuseLink;
@@ -28,16 +29,18 @@ public final class Tables {
 
     private final Outcome outcome;
     private final Emphasis emphasis;
+    private final boolean playedOut;
     private final List<String> lines = new ArrayList<>();
 
-    private Tables(Outcome outcome, Emphasis emphasis) {
+    private Tables(Outcome outcome, Emphasis emphasis, boolean playedOut) {
         this.outcome = outcome;
         this.emphasis = emphasis;
+        this.playedOut = playedOut;
     }
 
     /** What a healthy machine shows, with its spread. */
     public static List<String> readings(Outcome outcome, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis);
+        Tables tables = new Tables(outcome, emphasis, false);
         tables.paragraph(Settings.words(outcome.question()));
         tables.danger();
         tables.healthyTable();
@@ -49,9 +52,10 @@ public final class Tables {
      * As built beside as supposed.
      *
      * @param sentence the supposition as a sentence
+     * @param playedOut whether to tell the whole aftermath too
      */
-    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis);
+    public static List<String> suppose(Outcome outcome, String sentence, boolean playedOut, Emphasis emphasis) {
+        Tables tables = new Tables(outcome, emphasis, playedOut);
         tables.danger();
         tables.paragraph(sentence);
         tables.paragraph(Settings.words(outcome.question()));
@@ -63,6 +67,10 @@ public final class Tables {
     private void rest() {
         fuses();
         stresses();
+        Aftermath aftermath = outcome.aftermath();
+        if (aftermath != null && playedOut) {
+            lines.addAll(AftermathTable.lines(outcome.question().healthy(), aftermath, emphasis));
+        }
         notes();
         heading("table.cautions");
         outcome.doubts().stream()

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class TablesTest {
     private static final List<String> SHORTED =
-            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.NONE);
+            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", false, Emphasis.NONE);
 
     @Test
     void dangerIsTheFirstLine() {
@@ -45,7 +45,7 @@ class TablesTest {
 
     @Test
     void onATerminalOnlyControlSequencesAreAdded() {
-        List<String> bold = Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL);
+        List<String> bold = Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", false, Emphasis.TERMINAL);
 
         assertThat(bold.stream().map(l -> l.replaceAll("\u001B\\[[01]m", ""))).containsExactlyElementsOf(SHORTED);
     }
@@ -60,7 +60,7 @@ class TablesTest {
     void powerOffWarnsOfOhmsInCircuit() {
         Outcome off = Made.powerOff();
 
-        assertThat(String.join(" ", Tables.suppose(off, "", Emphasis.NONE)))
+        assertThat(String.join(" ", Tables.suppose(off, "", false, Emphasis.NONE)))
                 .contains("Ohms and diode test only with the plug out");
     }
 

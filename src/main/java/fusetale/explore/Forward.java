@@ -1,0 +1,95 @@
+package fusetale.explore;
+
+import fusetale.aftermath.Bodies;
+import fusetale.aftermath.Board;
+import fusetale.aftermath.Body;
+import fusetale.aftermath.Loads;
+import fusetale.bench.Bench;
+import fusetale.bench.Seen;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.fault.Catalogue;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import fusetale.mna.NotSolved;
+import fusetale.mna.Solved;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+
+/** The machine of a question, to be played forward: what happens to it is added to what was supposed, and solved again. */
+final class Forward implements Board {
+    private final Question question;
+    private final Circuit start;
+    private final Seen asBuilt;
+    private final BooleanSupplier stopped;
+    private Seen last;
+
+    /**
+     * A machine to play forward.
+     *
+     * @param start as arranged and as supposed, before anything happens
+     * @param asBuilt a look at it with nothing supposed
+     */
+    Forward(Question question, Circuit start, Seen asBuilt, BooleanSupplier stopped) {
+        this.question = question;
+        this.start = start;
+        this.asBuilt = asBuilt;
+        this.stopped = stopped;
+        this.last = asBuilt;
+    }
+
+    @Override
+    public List<Body> bodies() {
+        return Bodies.of(start);
+    }
+
+    @Override
+    public Solved<Loads> after(List<Fault> happened, Set<String> hot) {
+        try {
+            Machine machine = Machine.of(
+                    question.healthy(), question.arrangement(), together(question.supposition(), happened));
+            Circuit circuit = Board.warmed(machine.arranged(), hot);
+            Bench bench = Bench.of(circuit, machine.bare(), question.meter());
+            Solved<Seen> looked = bench.look(List.of(), last, stopped);
+            if (!(looked instanceof Solved.Found<Seen> found)) {
+                return new Solved.Failed<>(Baseline.reason(looked));
+            }
+            last = found.value();
+            return new Solved.Found<>(Loads.of(found.value(), asBuilt));
+        } catch (UnfitArrangement | UnfitSupposition e) {
+            return new Solved.Failed<>(
+                    new NotSolved(NotSolved.Kind.BAD_VALUE, List.of(), String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** What was supposed and what happened since. What happens to a part takes the place of what contradicts it. */
+    private Supposition together(Supposition supposed, List<Fault> happened) {
+        Supposition all = supposed;
+        for (Fault next : happened) {
+            List<Fault> added = new ArrayList<>(all.faults());
+            added.add(next);
+            List<Fault> instead = new ArrayList<>(all.faults().stream()
+                    .filter(f -> !f.target().equals(next.target()))
+                    .toList());
+            instead.add(next);
+            if (fits(added)) {
+                all = new Supposition(added);
+            } else if (fits(instead)) {
+                all = new Supposition(instead);
+            }
+        }
+        return all;
+    }
+
+    private boolean fits(List<Fault> faults) {
+        try {
+            Catalogue.check(question.healthy(), new Supposition(faults));
+            return true;
+        } catch (UnfitSupposition e) {
+            return false;
+        }
+    }
+}
