@@ -59,6 +59,11 @@ final class AmountPattern {
             case CELSIUS -> "(°C|℃|C)";
             case KELVIN_PER_WATT -> "(K|°C|C)/W";
             case AMPERE_SQUARED_SECOND -> "A(²|2|\\^2)[·*]?s";
+            case JOULE -> "[umkM" + MICRO + "]?([jJ]|[jJ]oules?)";
+            case JOULE_PER_KELVIN -> "m?J/(K|°C|C)";
+            case GRAM -> "[mkK]?([gG]|[gG]rams?)";
+            case METRE -> "[umkK" + MICRO + "]?([mM]|[mM]et(re|er)s?)";
+            case SQUARE_MILLIMETRE -> "(mm(²|2|\\^2)|sq mm)";
             case DECIBEL -> "dB";
             case RATIO -> "(%|per ?cent)";
         };

@@ -58,6 +58,20 @@ final class Amounts {
         });
     }
 
+    /** Above zero and within bounds, said in the same words in every message: {@code from 0.1 K/W to 1000 K/W}. */
+    static Form<Quantity> within(Unit unit, double lowest, double highest) {
+        String bounds = "from " + Notation.typed(new Quantity(lowest, unit)) + " to "
+                + Notation.typed(new Quantity(highest, unit));
+        return new ScalarForm<>(
+                words(unit) + ", " + bounds, pattern(AmountPattern.amount(unit, false)), (text, spot) -> {
+                    Quantity quantity = read(text, t -> Notation.parse(t, unit));
+                    if (!(quantity.si() >= lowest && quantity.si() <= highest)) {
+                        throw new Unfit("is out of bounds, " + bounds);
+                    }
+                    return quantity;
+                });
+    }
+
     /** Of either sign. */
     static Form<Quantity> signed(Unit unit) {
         return new ScalarForm<>(
@@ -131,6 +145,11 @@ final class Amounts {
             case CELSIUS -> "a temperature such as 25 °C";
             case KELVIN_PER_WATT -> "a thermal resistance such as 50 K/W";
             case AMPERE_SQUARED_SECOND -> "a pulse such as 3.75 A²s";
+            case JOULE -> "an energy such as 30 mJ";
+            case JOULE_PER_KELVIN -> "a heat capacity such as 1.2 J/K";
+            case GRAM -> "a mass such as 60 g";
+            case METRE -> "a length such as 2.5 mm or 1.2 m";
+            case SQUARE_MILLIMETRE -> "a cross-section such as 0.82 mm²";
             case DECIBEL -> "decibels such as 62 dB";
             case RATIO -> "a share such as 12 %";
         };

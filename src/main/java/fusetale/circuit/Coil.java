@@ -27,6 +27,11 @@ public record Coil(
         @Nullable Quantity holdAmps,
         About about)
         implements Part {
+    /** What its winding is made of. */
+    public Wound wound() {
+        return about.wound(Make.Windings.ALONE, Wound.ofSolenoid());
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

@@ -12,6 +12,15 @@ public final class Copper {
     /** Temperature [°C] at which winding resistances are stated. */
     public static final double STATED_CELSIUS = 25;
 
+    /** Resistivity of annealed copper at 20 °C (IEC 60028: 1/58 Ω·mm²/m). */
+    public static final double OHM_SQUARE_MILLIMETRES_PER_METRE = 1 / 58.0;
+
+    /** Density of annealed copper (IEC 60028). */
+    public static final double GRAMS_PER_CUBIC_CENTIMETRE = 8.89;
+
+    /** Specific heat of copper near room temperature (handbook value). */
+    public static final double JOULES_PER_GRAM_KELVIN = 0.385;
+
     private static final double OFFSET_CELSIUS = 234.5;
 
     private Copper() {}

@@ -49,6 +49,16 @@ public record DualCoil(
         return new DualCoil(name, one, two, powerOhms, powerHenries, holdOhms, holdHenries, endOfStroke, true, about);
     }
 
+    /** What its strong winding is made of. */
+    public Wound powerWound() {
+        return about.wound(Make.Windings.POWER, Wound.ofSolenoid());
+    }
+
+    /** What its holding winding is made of. */
+    public Wound holdWound() {
+        return about.wound(Make.Windings.HOLD, Wound.ofHolding());
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

@@ -13,30 +13,7 @@ final class ModelForms {
             new ListForm<>("a text", Forms.TEXT, 1, 99),
             "where each figure is from; 'from memory' or 'common practice' where that is what it is");
 
-    private static final Key<Quantity> AVERAGE =
-            Key.optional("average current", Amounts.positive(Unit.AMPERE), "steady current it stands");
-    private static final Key<Quantity> SURGE =
-            Key.optional("surge current", Amounts.positive(Unit.AMPERE), "one half-cycle of 60 Hz");
-    private static final Key<Quantity> PULSE = Key.optional(
-            "pulse", Amounts.positive(Unit.AMPERE_SQUARED_SECOND), "I²t for less than a half-cycle, as 3.75 A²s");
-    private static final Key<Quantity> INVERSE =
-            Key.optional("reverse voltage", Amounts.positive(Unit.VOLT), "reverse or blocking voltage");
-    private static final Key<Quantity> POWER = Key.optional("power", Amounts.positive(Unit.WATT), "dissipation");
-    private static final Key<Quantity> TO_AIR =
-            Key.optional("junction to air", Amounts.positive(Unit.KELVIN_PER_WATT), "thermal resistance in free air");
-    private static final Form<Ratings> RATINGS_FORM = new Shape<>(
-            "ratings",
-            "What the part stands; a figure left out is not known and never exceeded.",
-            List.of(AVERAGE, SURGE, PULSE, INVERSE, POWER, TO_AIR),
-            v -> new Ratings(
-                    known(v, AVERAGE),
-                    known(v, SURGE),
-                    known(v, PULSE),
-                    known(v, INVERSE),
-                    known(v, POWER),
-                    known(v, TO_AIR),
-                    List.of()));
-    private static final Key<Ratings> RATINGS = Key.required("ratings", RATINGS_FORM, "what it stands");
+    private static final Key<Ratings> RATINGS = Key.required("ratings", RatingForms.FORM, "what it stands");
 
     private static final Key<Quantity> BREAKDOWN_VOLTS =
             Key.required("volts", Amounts.positive(Unit.VOLT), "reverse voltage at that current");
@@ -104,7 +81,7 @@ final class ModelForms {
             "a transistor of a Darlington",
             "One of the two transistors in the case.",
             TRANSISTOR_KEYS,
-            v -> transistor(v, unknown()));
+            v -> transistor(v, RatingForms.unknown()));
     private static final Key<TransistorModel> FIRST =
             Key.required("first", INNER, "the transistor whose base is brought out");
     private static final Key<TransistorModel> SECOND = Key.required("second", INNER, "the output transistor");
@@ -272,26 +249,8 @@ final class ModelForms {
         return words;
     }
 
-    private static double known(Values v, Key<Quantity> key) {
-        Quantity quantity = v.find(key);
-        return quantity == null ? Double.POSITIVE_INFINITY : quantity.si();
-    }
-
-    private static Ratings unknown() {
-        double none = Double.POSITIVE_INFINITY;
-        return new Ratings(none, none, none, none, none, none, List.of());
-    }
-
     private static Ratings rated(Values v) {
-        Ratings r = v.get(RATINGS);
-        return new Ratings(
-                r.averageAmps(),
-                r.surgeAmps(),
-                r.pulseAmpsSquaredSeconds(),
-                r.inverseVolts(),
-                r.watts(),
-                r.junctionToAirKelvinPerWatt(),
-                v.get(SOURCES));
+        return v.get(RATINGS).from(v.get(SOURCES));
     }
 
     private static DiodeModel diode(Values v) {

@@ -25,8 +25,12 @@ final class PassiveKinds {
     private static final Key<Tolerance> WINDING = tolerance("±8 %", "how far its resistance may stray");
     private static final Key<Quantity> WATTS =
             Key.defaulted("watts", Amounts.positive(Unit.WATT), "0.5 W", "power it stands at 70 °C");
-    private static final Key<Toleranced> WIRE_OHMS = Key.defaulted(
-            "ohms", Amounts.toleranced(Unit.OHM, "±30 %"), "10 mohm ±30 %", "its resistance from end to end");
+    private static final Toleranced USUAL_WIRE =
+            new Toleranced(new Quantity(0.010, Unit.OHM), new Tolerance(-0.3, 0.3));
+    private static final Key<Toleranced> WIRE_OHMS = Key.optional(
+            "ohms",
+            Amounts.toleranced(Unit.OHM, "±30 %"),
+            "its resistance from end to end; left out: by its size, or 10 mohm ±30 %");
     private static final Key<Quantity> AMPS =
             Key.optional("amps", Amounts.positive(Unit.AMPERE), "steady current it stands");
     private static final Key<Quantity> RATED_VOLTS =
@@ -56,8 +60,9 @@ final class PassiveKinds {
     private static final Form<HalfCoil> HALF = new Shape<>(
             "a winding",
             "One winding of a coil.",
-            List.of(COIL_OHMS, INDUCTANCE),
-            v -> new HalfCoil(v.get(COIL_OHMS), v.get(INDUCTANCE)));
+            List.of(COIL_OHMS, INDUCTANCE, MakeForms.COPPER, MakeForms.INSULATION),
+            v -> new HalfCoil(
+                    v.get(COIL_OHMS), v.get(INDUCTANCE), v.find(MakeForms.COPPER), v.find(MakeForms.INSULATION)));
     private static final Key<HalfCoil> POWER = Key.required("power", HALF, "the strong winding: {ohms, inductance}");
     private static final Key<HalfCoil> HOLDING = Key.required("hold", HALF, "the holding winding: {ohms, inductance}");
     private static final Key<Boolean> CLOSED =
@@ -87,15 +92,27 @@ final class PassiveKinds {
                     "resistor",
                     Resistor.class,
                     "A resistor.",
-                    List.of(BETWEEN, RESISTANCE, FIVE, WATTS),
+                    List.of(BETWEEN, RESISTANCE, FIVE, WATTS, MakeForms.STYLE),
                     v -> new Resistor(
-                            v.name(), one(v), two(v), v.toleranced(RESISTANCE, FIVE), v.get(WATTS), v.about())),
+                            v.name(),
+                            one(v),
+                            two(v),
+                            v.toleranced(RESISTANCE, FIVE),
+                            v.get(WATTS),
+                            MakeForms.body(v, v.get(WATTS).si()))),
             PartKind.of(
                     "wire",
                     Wire.class,
                     "A wire, a board trace or a solder joint that is worth suspecting.",
-                    List.of(BETWEEN, WIRE_OHMS, AMPS),
-                    v -> new Wire(v.name(), one(v), two(v), v.get(WIRE_OHMS), v.find(AMPS), v.about())),
+                    List.of(
+                            BETWEEN,
+                            WIRE_OHMS,
+                            AMPS,
+                            MakeForms.GAUGE,
+                            MakeForms.AREA,
+                            MakeForms.LENGTH,
+                            MakeForms.TRACE),
+                    v -> MakeForms.wire(v, WIRE_OHMS, AMPS, USUAL_WIRE)),
             PartKind.of(
                     "capacitor",
                     Capacitor.class,
@@ -113,7 +130,16 @@ final class PassiveKinds {
                     "coil",
                     Coil.class,
                     "A solenoid with one winding.",
-                    List.of(BETWEEN, COIL_OHMS, WINDING, INDUCTANCE, PULL_IN, HOLD, TEMPERATURE),
+                    List.of(
+                            BETWEEN,
+                            COIL_OHMS,
+                            WINDING,
+                            INDUCTANCE,
+                            PULL_IN,
+                            HOLD,
+                            TEMPERATURE,
+                            MakeForms.COPPER,
+                            MakeForms.INSULATION),
                     PassiveKinds::coil),
             PartKind.of(
                     "dual coil",
@@ -136,7 +162,9 @@ final class PassiveKinds {
                             OPERATES,
                             RELAY_CONTACT,
                             AT_REST,
-                            TEMPERATURE),
+                            TEMPERATURE,
+                            MakeForms.COPPER,
+                            MakeForms.INSULATION),
                     PassiveKinds::relay),
             PartKind.of(
                     "switch",
@@ -148,7 +176,11 @@ final class PassiveKinds {
     private PassiveKinds() {}
 
     /** One winding as the file says it. */
-    private record HalfCoil(Stated ohms, Toleranced henries) {}
+    private record HalfCoil(
+            Stated ohms,
+            Toleranced henries,
+            @Nullable Quantity copper,
+            @Nullable InsulationClass insulation) {}
 
     private static Map<String, Boolean> restings() {
         Map<String, Boolean> words = new LinkedHashMap<>();
@@ -217,7 +249,7 @@ final class PassiveKinds {
                 v.get(INDUCTANCE),
                 v.find(PULL_IN),
                 v.find(HOLD),
-                v.about());
+                MakeForms.coil(v, Wound.ofSolenoid()));
     }
 
     private static @Nullable Relay relay(Values v) {
@@ -242,7 +274,7 @@ final class PassiveKinds {
                 v.get(RELAY_CONTACT),
                 v.get(AT_REST),
                 Armature.FOLLOWS,
-                v.about());
+                MakeForms.coil(v, Wound.ofRelay()));
     }
 
     private static @Nullable DualCoil dualCoil(Values v) {
@@ -263,6 +295,11 @@ final class PassiveKinds {
                 hold.henries(),
                 EndOfStroke.FOLLOWS,
                 false,
-                v.about());
+                v.about()
+                        .of(new Make.Windings(Map.of(
+                                Make.Windings.POWER,
+                                Wound.ofSolenoid().or(power.copper(), power.insulation()),
+                                Make.Windings.HOLD,
+                                Wound.ofHolding().or(hold.copper(), hold.insulation())))));
     }
 }

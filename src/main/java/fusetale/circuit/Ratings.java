@@ -11,6 +11,8 @@ import java.util.List;
  * @param inverseVolts reverse or blocking voltage
  * @param watts dissipation
  * @param junctionToAirKelvinPerWatt thermal resistance in free air
+ * @param avalancheJoules energy of one pulse that it stands in breakdown
+ * @param thermal how its heat gets away, every figure known
  * @param sources where each figure is from
  */
 public record Ratings(
@@ -20,9 +22,46 @@ public record Ratings(
         double inverseVolts,
         double watts,
         double junctionToAirKelvinPerWatt,
+        double avalancheJoules,
+        Thermal thermal,
         List<String> sources) {
     /** Copies the list. */
     public Ratings {
         sources = List.copyOf(sources);
+    }
+
+    /** With nothing known of avalanches, and the case that is usual for the junction-to-air resistance. */
+    public Ratings(
+            double averageAmps,
+            double surgeAmps,
+            double pulseAmpsSquaredSeconds,
+            double inverseVolts,
+            double watts,
+            double junctionToAirKelvinPerWatt,
+            List<String> sources) {
+        this(
+                averageAmps,
+                surgeAmps,
+                pulseAmpsSquaredSeconds,
+                inverseVolts,
+                watts,
+                junctionToAirKelvinPerWatt,
+                Double.POSITIVE_INFINITY,
+                Thermal.usual(junctionToAirKelvinPerWatt),
+                sources);
+    }
+
+    /** The same with these sources. */
+    Ratings from(List<String> others) {
+        return new Ratings(
+                averageAmps,
+                surgeAmps,
+                pulseAmpsSquaredSeconds,
+                inverseVolts,
+                watts,
+                junctionToAirKelvinPerWatt,
+                avalancheJoules,
+                thermal,
+                others);
     }
 }

@@ -46,6 +46,11 @@ public record Relay(
     public record Winding(
             Toleranced ohms, Toleranced henries, Quantity pullInAmps, Quantity dropOutAmps, Quantity operateSeconds) {}
 
+    /** What its coil is made of. */
+    public Wound wound() {
+        return about.wound(Make.Windings.ALONE, Wound.ofRelay());
+    }
+
     /** The same with another coil. */
     public Relay with(Winding other) {
         return new Relay(name, coil, contacts, other, contactOhms, closedAtRest, armature, about);

@@ -16,6 +16,11 @@ import java.util.List;
  */
 public record Resistor(String name, Net one, Net two, Toleranced ohms, Quantity ratedWatts, About about)
         implements Part {
+    /** What it is made of. */
+    public ResistorStyle style() {
+        return about.make() instanceof Make.Body body ? body.style() : ResistorStyle.usual(ratedWatts.si());
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

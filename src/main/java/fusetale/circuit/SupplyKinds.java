@@ -23,15 +23,14 @@ final class SupplyKinds {
             Key.required("ohms", Amounts.toleranced(Unit.OHM, "±10 %"), "resistance end to end at 25 °C");
     private static final Key<Quantity> WINDING_AMPS =
             Key.optional("amps", Amounts.positive(Unit.AMPERE), "r.m.s. current it stands for good");
-    private static final Form<Transformer.Winding> WINDING = new Shape<>(
+    private static final Form<Coiled> WINDING = new Shape<>(
             "a winding",
             "One winding of a transformer; taps divide it evenly.",
-            List.of(PINS, WINDING_VOLTS, WINDING_OHMS, WINDING_AMPS),
-            v -> new Transformer.Winding(
-                    v.name(), v.get(PINS), v.get(WINDING_VOLTS), v.get(WINDING_OHMS), v.find(WINDING_AMPS)));
-    private static final Key<Transformer.Winding> PRIMARY =
+            List.of(PINS, WINDING_VOLTS, WINDING_OHMS, WINDING_AMPS, MakeForms.COPPER, MakeForms.INSULATION),
+            SupplyKinds::winding);
+    private static final Key<Coiled> PRIMARY =
             Key.required(PRIMARY_NAME, WINDING, "the winding that takes the mains: {pins, volts, ohms, amps}");
-    private static final Key<List<Declared<Transformer.Winding>>> WINDINGS = Key.required(
+    private static final Key<List<Declared<Coiled>>> WINDINGS = Key.required(
             "windings",
             new NamedForm<>(NameForm.WINDING, WINDING, false),
             "the secondaries by name: {pins, volts, ohms, amps}");
@@ -102,18 +101,32 @@ final class SupplyKinds {
         return standards;
     }
 
+    /** One winding and what it is made of. */
+    private record Coiled(Transformer.Winding winding, Wound wound) {}
+
+    private static Coiled winding(Values v) {
+        Transformer.Winding winding = new Transformer.Winding(
+                v.name(), v.get(PINS), v.get(WINDING_VOLTS), v.get(WINDING_OHMS), v.find(WINDING_AMPS));
+        return new Coiled(winding, MakeForms.wound(v, Wound.ofTransformer(winding)));
+    }
+
     private static @Nullable Transformer transformer(Values v) {
-        List<Transformer.Winding> secondaries = NamedForm.values(v.get(WINDINGS));
-        if (secondaries == null) {
+        List<Coiled> coiled = NamedForm.values(v.get(WINDINGS));
+        if (coiled == null) {
             return null;
         }
-        for (Declared<Transformer.Winding> winding : v.get(WINDINGS)) {
-            if (winding.name().equals(PRIMARY_NAME)) {
-                v.spot().error(winding.place(), "a secondary cannot be named 'primary'", "another name", "");
+        Map<String, Wound> wound = new LinkedHashMap<>();
+        wound.put(PRIMARY_NAME, v.get(PRIMARY).wound());
+        for (Declared<Coiled> each : v.get(WINDINGS)) {
+            if (each.name().equals(PRIMARY_NAME)) {
+                v.spot().error(each.place(), "a secondary cannot be named 'primary'", "another name", "");
                 return null;
             }
         }
-        Transformer.Winding read = v.get(PRIMARY);
+        coiled.forEach(c -> wound.put(c.winding().name(), c.wound()));
+        List<Transformer.Winding> secondaries =
+                coiled.stream().map(Coiled::winding).toList();
+        Transformer.Winding read = v.get(PRIMARY).winding();
         Transformer.Winding primary =
                 new Transformer.Winding(PRIMARY_NAME, read.nets(), read.volts(), read.ohms(), read.ratedAmps());
         Quantity magnetising = v.find(MAGNETISING);
@@ -126,7 +139,7 @@ final class SupplyKinds {
                         magnetising == null ? usualMagnetising(primary, secondaries) : magnetising,
                         v.get(CORE_LOSS),
                         v.get(LEAKAGE)),
-                v.about());
+                v.about().of(new Make.Windings(wound)));
     }
 
     /** Common practice for small mains transformers: 4 % of the rated primary current; 40 mA where that is not known. */

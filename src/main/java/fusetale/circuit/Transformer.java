@@ -85,6 +85,11 @@ public record Transformer(String name, Winding primary, List<Winding> secondarie
         return watts > 0 ? watts / volts : 1;
     }
 
+    /** What one of its windings is made of. */
+    public Wound wound(Winding winding) {
+        return about.wound(winding.name(), Wound.ofTransformer(winding));
+    }
+
     @Override
     public List<Pin> pins() {
         List<Pin> pins = new ArrayList<>();

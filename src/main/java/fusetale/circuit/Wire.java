@@ -22,6 +22,11 @@ public record Wire(
         Toleranced ohms,
         @Nullable Quantity ratedAmps,
         About about) implements Part {
+    /** Its copper by dimensions, or null where the file does not give them. */
+    public @Nullable Conductor conductor() {
+        return about.make() instanceof Make.Metal metal ? metal.conductor() : null;
+    }
+
     @Override
     public List<Pin> pins() {
         return List.of(new Pin("one", one), new Pin("two", two));

@@ -102,8 +102,11 @@ final class QuantityReader {
             // 47k, 47R, 100n: the code with nothing behind its letter
             return quantity(value, Lettering.exponent(letter));
         }
+        boolean loneLetter = Lettering.isPrefix(unit); // a lone m or G is a prefix that lacks its unit
         for (Unit other : Unit.values()) {
-            if (other.prefixExponent(unit) != null || (unit.length() == 1 && other.onlyCodeLetter(letter))) {
+            boolean spelt =
+                    other.prefixExponent(unit) != null && !(loneLetter && (other == Unit.METRE || other == Unit.GRAM));
+            if (spelt || (unit.length() == 1 && other.onlyCodeLetter(letter))) {
                 throw wrongUnit(other);
             }
         }

@@ -32,6 +32,16 @@ public enum Unit {
      * Brochure, 9th edition, section 3), which hardly anybody means.
      */
     AMPERE_SQUARED_SECOND("A²s", "ampere-squared seconds", "A²s", "", "", "A²s|A2s|A\\^2s|A²·s|A²\\*s|A\\^2\\*s"),
+    /** Energy, as of an avalanche or a charged capacitor. */
+    JOULE("J", "joules", "J", "umkM", "", "J|joule|joules"),
+    /** Heat capacity. */
+    JOULE_PER_KELVIN("J/K", "joules per kelvin", "J/K", "m", "", "J/K|J/°C|J/C"),
+    /** Mass in grams, not the kilograms of SI: what a winding's copper is weighed in. */
+    GRAM("g", "grams", "g", "mk", "", "g|gram|grams"),
+    /** Length. */
+    METRE("m", "metres", "mm", "umk", "", "m|metre|metres|meter|meters"),
+    /** Cross-section of a conductor in mm², not the m² of SI: wires are sold so (IEC 60228). Takes no prefix. */
+    SQUARE_MILLIMETRE("mm²", "square millimetres", "mm²", "", "", "mm²|mm2|mm\\^2|sq mm"),
     /** A level as 20·log10 of a ratio of voltages; see {@link Quantity#voltageRatio}. */
     DECIBEL("dB", "decibels", "dB", "", "", "dB"),
     /** A pure number; written as a per cent or as × k. */
@@ -70,7 +80,8 @@ public enum Unit {
                 NotationException.Kind.UNKNOWN_UNIT,
                 text,
                 "'" + text.strip()
-                        + "' is no unit known here; known are V, A, ohm, F, H, W, Hz, s, °C, K/W, A²s, dB, %");
+                        + "' is no unit known here; known are V, A, ohm, F, H, W, Hz, s, °C, K/W, A²s, J, J/K, g, m, mm²,"
+                        + " dB, %");
     }
 
     /** The symbol as typed behind a number, without prefix: ASCII for the ohm. */

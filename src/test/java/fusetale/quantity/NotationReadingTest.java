@@ -179,8 +179,8 @@ class NotationReadingTest {
         NotationException refusal = catchThrowableOfType(NotationException.class, () -> Unit.parse("furlong"));
 
         assertThat(refusal)
-                .hasMessage(
-                        "'furlong' is no unit known here; known are V, A, ohm, F, H, W, Hz, s, °C, K/W, A²s, dB, %");
+                .hasMessage("'furlong' is no unit known here; known are V, A, ohm, F, H, W, Hz, s, °C, K/W, A²s, J,"
+                        + " J/K, g, m, mm², dB, %");
     }
 
     @ParameterizedTest
