@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What follows if nobody switches off. Heat paths, limits and melting times are known as ranges only, so a number of machines is drawn
@@ -55,9 +56,12 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
             List<Play.Happening> changes = course.happenings().stream()
                     .filter(h -> h.what().consequence() != null)
                     .toList();
-            String key = course.end() + ": " + String.join(", ", changes.stream()
-                    .map(h -> Gathered.key(h.what()))
-                    .toList());
+            // places of one part that meet the same end in a row are one step
+            String key = course.end() + ": "
+                    + changes.stream()
+                            .map(h -> h.what().part() + " " + h.what().harm())
+                            .distinct()
+                            .collect(Collectors.joining(", "));
             everything.add(course.happenings(), course.end());
             byStory.computeIfAbsent(key, k -> new Gathered()).add(changes, course.end());
         }

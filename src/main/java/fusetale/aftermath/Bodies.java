@@ -19,6 +19,8 @@ import fusetale.circuit.Wire;
 import fusetale.circuit.Wound;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,6 +70,12 @@ public final class Bodies {
 
     /** A wire's time constant [s], thin wires in air 60 to 200 (judgement). */
     private static final double WIRE_CONSTANT_SECONDS = 100;
+
+    /** What a contact is just after it burnt (judgement); with that it goes on burning. */
+    private static final Quantity FIRST_BURNT = new Quantity(0.1, Unit.OHM);
+
+    /** Place of the winding that takes the mains. */
+    static final String PRIMARY = "primary";
 
     private static final Spread ESTIMATED = new Spread(1.3, 1.5);
     private static final Spread KNOWN = new Spread(1.15, 1.2);
@@ -253,8 +261,14 @@ public final class Bodies {
                                     180,
                                     260,
                                     Harm.CONTACT_BURNS,
-                                    fault(connector.name(), pin.label(), FailureMode.BURNT),
-                                    CHARRED))));
+                                    new Fault(connector.name(), pin.label(), FailureMode.BURNT, FIRST_BURNT),
+                                    CHARRED),
+                            new Limit(
+                                    350,
+                                    600,
+                                    Harm.BURNS_OPEN,
+                                    fault(connector.name(), pin.label(), FailureMode.OPEN),
+                                    "pin or crimp parts at 350 to 600 °C (judgement)"))));
         }
     }
 

@@ -5,43 +5,43 @@ public enum Harm {
     /** A fuse does its work. */
     FUSE_MELTS("melts", Gravity.RELIEF),
     /** Still works; lives shorter. */
-    JUNCTION_PAST_RATING("passes its rated junction temperature", Gravity.WARNING),
+    JUNCTION_PAST_RATING("past the rated junction temperature", Gravity.WARNING),
     /** Silicon is lost, and stays a short. */
-    FAILS_SHORT("overheats and fails short", Gravity.DAMAGE),
+    FAILS_SHORT("too hot, shorted from now on", Gravity.DAMAGE),
     /** More in one half-cycle than a junction stands. */
-    SURGE("is shorted by the surge", Gravity.DAMAGE),
+    SURGE("shorted by the surge", Gravity.DAMAGE),
     /** A regulator that looks after itself. */
-    SHUTS_DOWN("shuts itself down when hot and comes back: its rail comes and goes", Gravity.WARNING),
+    SHUTS_DOWN("shuts itself down and comes back: the rail comes and goes", Gravity.WARNING),
     /** Smells; ages in hours instead of years. */
-    WINDING_PAST_CLASS("passes the class of its insulation: it smells", Gravity.WARNING),
+    WINDING_PAST_CLASS("past the class of its insulation: smells", Gravity.WARNING),
     /** Enamel softens, turns touch. */
-    TURNS_SHORT("burns through its insulation: turns short", Gravity.DAMAGE),
+    TURNS_SHORT("insulation burnt through, turns short", Gravity.DAMAGE),
     /** Copper, solder or a lead parts. */
-    BURNS_OPEN("burns open", Gravity.DAMAGE),
+    BURNS_OPEN("burnt open", Gravity.DAMAGE),
     /** Browns the board under it. */
-    RESISTOR_PAST_RATING("passes its rated temperature: it browns the board", Gravity.WARNING),
+    RESISTOR_PAST_RATING("past its rated temperature: browns the board", Gravity.WARNING),
     /** Film or wire parts. */
-    RESISTOR_OPENS("burns open", Gravity.DAMAGE),
+    RESISTOR_OPENS("burnt open", Gravity.DAMAGE),
     /** Plastic of a connector. */
-    HOUSING_SOFTENS("gets hotter than its housing stands", Gravity.WARNING),
+    HOUSING_SOFTENS("hotter than the housing stands", Gravity.WARNING),
     /** Contact spring and plating are gone. */
-    CONTACT_BURNS("burns: a resistance from now on", Gravity.DAMAGE),
+    CONTACT_BURNS("burnt, a resistance from now on", Gravity.DAMAGE),
     /** Bronze loses its spring. */
-    CLIP_TIRES("gets so hot that its clips lose their spring", Gravity.WARNING),
+    CLIP_TIRES("clips so hot that they lose their spring", Gravity.WARNING),
     /** Solder that holds clips on a board. */
-    CLIP_UNSOLDERS("gets so hot that its clips unsolder themselves", Gravity.DAMAGE),
+    CLIP_UNSOLDERS("clips so hot that they unsolder themselves", Gravity.DAMAGE),
     /** Plastic round a wire. */
-    WIRE_PAST_CLASS("gets hotter than its insulation stands", Gravity.WARNING),
+    WIRE_PAST_CLASS("hotter than its insulation stands", Gravity.WARNING),
     /** Copper melts. */
-    WIRE_MELTS("melts", Gravity.DAMAGE),
+    WIRE_MELTS("melted", Gravity.DAMAGE),
     /** Filament. */
-    LAMP_BURNS_OUT("burns out", Gravity.DAMAGE),
+    LAMP_BURNS_OUT("burnt out", Gravity.DAMAGE),
     /** Electrolyte boils off. */
-    VENTS("vents: electrolyte sprays out", Gravity.DAMAGE),
+    VENTS("vents, electrolyte sprays out", Gravity.DAMAGE),
     /** Nothing left. */
-    BATTERY_EMPTIES("is empty", Gravity.WARNING),
+    BATTERY_EMPTIES("empty", Gravity.WARNING),
     /** Charged beyond full, or not made to be charged. */
-    BATTERY_OVERCHARGED("is charged beyond what it stands: it leaks or bursts", Gravity.DAMAGE);
+    BATTERY_OVERCHARGED("charged beyond what it stands: leaks or bursts", Gravity.DAMAGE);
 
     /** How grave. */
     public enum Gravity {

@@ -1,13 +1,17 @@
 package fusetale.aftermath;
 
 import fusetale.aftermath.ThermalNetwork.Warmth;
+import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Plays one drawn machine forward from the moment of switching on, everything as cool as the air. Between two changes of the
@@ -19,6 +23,9 @@ final class Play {
     private static final double FIRST_STEP_SECONDS = 0.5e-3;
     private static final double STEP_RATIO = 0.04;
     private static final int MOST_CHANGES = 12;
+
+    /** How much more heat than either of its two loads copper may take between or beyond them. */
+    private static final double ROOM = 1.3;
 
     private final States states;
     private final double horizonSeconds;
@@ -87,37 +94,73 @@ final class Play {
 
     /** Lets time go by in one state until something changes the machine, or to the end; gives when. */
     private double untilAChange(States.State state, double start) {
+        List<DrawnBody> live = live(state);
         double seconds = start;
-        while (seconds < horizonSeconds) {
+        Optional<Coming> change = Optional.empty();
+        while (seconds < horizonSeconds && change.isEmpty()) {
             double grown = Math.max(FIRST_STEP_SECONDS, STEP_RATIO * (seconds - start));
             double step = Math.min(grown, horizonSeconds - seconds);
             Heats heats = heats(state);
-            List<Warmth> later = warmed(heats, step);
+            List<Warmth> later = warmed(live, heats, step);
             List<Ripe> ripe = ripe(state, heats.hotRatio());
-            Optional<Coming> change = tell(coming(later, ripe, step), seconds, step);
+            change = tell(coming(live, later, ripe, step), seconds, step);
             double share = change.map(Coming::share).orElse(1.0);
             if (share < 1) {
-                later = warmed(heats, share * step);
+                later = warmed(live, heats, share * step);
             }
-            for (int k = 0; k < bodies.size(); k++) {
-                bodies.get(k).warmth = later.get(k);
+            for (int k = 0; k < live.size(); k++) {
+                live.get(k).warmth = later.get(k);
             }
             for (Ripe each : ripe) {
                 each.worn().ratio += share * step / each.seconds();
             }
             seconds += share * step;
-            if (change.isPresent()) {
-                return seconds;
+        }
+        Heats heats = heats(state);
+        for (DrawnBody body : bodies) {
+            if (!live.contains(body)) {
+                body.warmth = heats.after(body, seconds - start);
             }
         }
         return seconds;
     }
 
+    /**
+     * The bodies that may come to a limit in a state, with all of their parts. What cannot is taken to the end of the state in one
+     * step, which for constant heats is exact.
+     */
+    private List<DrawnBody> live(States.State state) {
+        Set<String> parts = new HashSet<>();
+        for (DrawnBody body : bodies) {
+            double watts = Math.max(state.cold().watts(body.body), state.hot().watts(body.body));
+            double all = allWatts(state, body.body.part());
+            double most = Math.max(body.network.settledKelvin(watts, all), body.warmth.riseKelvin());
+            if (body.limits.stream().anyMatch(l -> !l.passed && l.kelvin < most * ROOM)) {
+                parts.add(body.body.part());
+            }
+        }
+        return bodies.stream().filter(b -> parts.contains(b.body.part())).toList();
+    }
+
+    /** Heat of all bodies of a part, each at the hotter of its two loads [W]. */
+    private double allWatts(States.State state, String part) {
+        double sum = state.cold().outerWatts().getOrDefault(part, 0.0);
+        for (DrawnBody body : bodies) {
+            if (body.body.part().equals(part)) {
+                sum += Math.max(state.cold().watts(body.body), state.hot().watts(body.body));
+            }
+        }
+        return sum;
+    }
+
     /** Everything that comes within a step, soonest first. */
-    private List<Coming> coming(List<Warmth> later, List<Ripe> ripe, double step) {
+    private List<Coming> coming(List<DrawnBody> live, List<Warmth> later, List<Ripe> ripe, double step) {
         List<Coming> coming = new ArrayList<>();
-        for (int k = 0; k < bodies.size(); k++) {
-            DrawnBody body = bodies.get(k);
+        for (int k = 0; k < live.size(); k++) {
+            DrawnBody body = live.get(k);
+            if (lostWith(body.body)) {
+                continue;
+            }
             double before = body.warmth.riseKelvin();
             double after = later.get(k).riseKelvin();
             for (DrawnBody.DrawnLimit limit : body.limits) {
@@ -140,6 +183,16 @@ final class Play {
         return coming;
     }
 
+    /** A transformer with shorted turns is lost: which of its other secondaries goes next is of no interest. */
+    private boolean lostWith(Body body) {
+        return body.nature() == Body.Nature.WINDING
+                && !body.place().equals(Bodies.PRIMARY)
+                && happened.stream()
+                        .anyMatch(f -> f.part().equals(body.part())
+                                && f.mode() == FailureMode.SHORTED_TURNS
+                                && !f.place().equals(body.place()));
+    }
+
     /** Writes down what comes, up to and with the first that changes the machine, which it gives. */
     private Optional<Coming> tell(List<Coming> coming, double seconds, double step) {
         for (Coming each : coming) {
@@ -158,42 +211,42 @@ final class Play {
      * Heats of one step.
      *
      * @param ownWatts of each body [W]
-     * @param allWatts of all that share its outer stages [W]
+     * @param allWatts of all that share outer stages, by part [W]
      * @param hotRatio how far copper is on its way from cold to hot, weighted by its heat
      */
-    private record Heats(double[] ownWatts, double[] allWatts, double hotRatio) {}
+    private record Heats(Map<DrawnBody, Double> ownWatts, Map<String, Double> allWatts, double hotRatio) {
+        Warmth after(DrawnBody body, double seconds) {
+            double own = ownWatts.getOrDefault(body, 0.0);
+            return body.network.after(
+                    body.warmth, seconds, own, allWatts.getOrDefault(body.body.part(), own));
+        }
+    }
 
     private Heats heats(States.State state) {
-        int count = bodies.size();
-        double[] own = new double[count];
+        Map<DrawnBody, Double> own = new IdentityHashMap<>();
+        Map<String, Double> sums = new HashMap<>(state.cold().outerWatts());
         double weight = 0;
         double weighted = 0;
-        Map<String, Double> sums = new HashMap<>(state.cold().outerWatts());
-        for (int k = 0; k < count; k++) {
-            Body body = bodies.get(k).body;
-            double cold = state.cold().watts(body);
+        for (DrawnBody body : bodies) {
+            double cold = state.cold().watts(body.body);
             double ratio = 0;
-            if (body.nature().copper()) {
-                double celsius = ambientCelsius + bodies.get(k).warmth.riseKelvin();
+            if (body.body.nature().copper()) {
+                double celsius = ambientCelsius + body.warmth.riseKelvin();
                 ratio = Math.max(0, (celsius - States.COLD_CELSIUS) / (Board.HOT_CELSIUS - States.COLD_CELSIUS));
                 weight += cold;
                 weighted += cold * ratio;
             }
-            own[k] = Math.max(0, cold + ratio * (state.hot().watts(body) - cold));
-            sums.merge(body.part(), own[k], Double::sum);
+            double watts = Math.max(0, cold + ratio * (state.hot().watts(body.body) - cold));
+            own.put(body, watts);
+            sums.merge(body.body.part(), watts, Double::sum);
         }
-        double[] all = new double[count];
-        for (int k = 0; k < count; k++) {
-            all[k] = sums.getOrDefault(bodies.get(k).body.part(), 0.0);
-        }
-        return new Heats(own, all, weight > 0 ? Math.min(1, weighted / weight) : 0);
+        return new Heats(own, sums, weight > 0 ? Math.min(1, weighted / weight) : 0);
     }
 
-    private List<Warmth> warmed(Heats heats, double step) {
-        List<Warmth> later = new ArrayList<>(bodies.size());
-        for (int k = 0; k < bodies.size(); k++) {
-            DrawnBody body = bodies.get(k);
-            later.add(body.network.after(body.warmth, step, heats.ownWatts()[k], heats.allWatts()[k]));
+    private static List<Warmth> warmed(List<DrawnBody> live, Heats heats, double step) {
+        List<Warmth> later = new ArrayList<>(live.size());
+        for (DrawnBody body : live) {
+            later.add(heats.after(body, step));
         }
         return later;
     }

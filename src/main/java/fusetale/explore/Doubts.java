@@ -98,13 +98,10 @@ final class Doubts {
         if (played.aftermath() == null) {
             firstLook();
         } else if (!played.losses().isEmpty()) {
-            String losses = played.losses().stream()
+            String losses = Happening.of(settled.seen().circuit(), played.losses()).stream()
                     .limit(MOST_LOSSES)
-                    .map(e -> WORDS.say(
-                            "loss",
-                            Happenings.words(settled.seen().circuit(), e),
-                            Times.between(e.leastSeconds(), e.mostSeconds())))
-                    .collect(Collectors.joining(WORDS.say("and")));
+                    .map(h -> WORDS.say("loss", h.words(), h.when()))
+                    .collect(Collectors.joining(WORDS.say("loss.and")));
             Optional<Settled.Carrying> holding = mostOverloaded();
             add(
                     Doubt.Severity.DANGER,

@@ -15,7 +15,10 @@ import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
 import fusetale.mna.Solved;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 
@@ -25,7 +28,7 @@ final class Forward implements Board {
     private final Circuit start;
     private final Seen asBuilt;
     private final BooleanSupplier stopped;
-    private Seen last;
+    private final Map<Set<Fault>, Seen> looks = new HashMap<>();
 
     /**
      * A machine to play forward.
@@ -38,7 +41,6 @@ final class Forward implements Board {
         this.start = start;
         this.asBuilt = asBuilt;
         this.stopped = stopped;
-        this.last = asBuilt;
     }
 
     @Override
@@ -53,16 +55,27 @@ final class Forward implements Board {
                     question.healthy(), question.arrangement(), together(question.supposition(), happened));
             Circuit circuit = Board.warmed(machine.arranged(), hot);
             Bench bench = Bench.of(circuit, machine.bare(), question.meter());
-            Solved<Seen> looked = bench.look(List.of(), last, stopped);
+            Solved<Seen> looked = bench.look(List.of(), near(happened), stopped);
             if (!(looked instanceof Solved.Found<Seen> found)) {
                 return new Solved.Failed<>(Baseline.reason(looked));
             }
-            last = found.value();
+            looks.putIfAbsent(new HashSet<>(happened), found.value());
             return new Solved.Found<>(Loads.of(found.value(), asBuilt));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return new Solved.Failed<>(
                     new NotSolved(NotSolved.Kind.BAD_VALUE, List.of(), String.valueOf(e.getMessage())));
         }
+    }
+
+    /** The look that has most in common: the same with windings cold, or before the last thing happened. */
+    private Seen near(List<Fault> happened) {
+        for (int k = happened.size(); k >= 0; k--) {
+            Seen seen = looks.get(new HashSet<>(happened.subList(0, k)));
+            if (seen != null) {
+                return seen;
+            }
+        }
+        return asBuilt;
     }
 
     /** What was supposed and what happened since. What happens to a part takes the place of what contradicts it. */

@@ -3,6 +3,7 @@ package fusetale.report;
 import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Harm;
 import fusetale.circuit.Circuit;
+import fusetale.explore.Happening;
 import fusetale.explore.Outcome;
 import fusetale.explore.Times;
 import fusetale.explore.Words;
@@ -24,7 +25,7 @@ public final class AftermathPicture implements Picture {
     private final Outcome outcome;
     private final Aftermath aftermath;
     private final PictureHead head;
-    private final List<AftermathRow> rows;
+    private final List<Happening> rows;
     private final String setting;
     private final int height;
 
@@ -42,7 +43,7 @@ public final class AftermathPicture implements Picture {
         this.head = new PictureHead(outcome, faults, setting);
         this.setting = setting;
         Circuit circuit = outcome.question().healthy();
-        List<AftermathRow> all = AftermathRow.of(circuit, aftermath);
+        List<Happening> all = Happening.of(circuit, aftermath.events());
         this.rows = all.subList(0, Math.min(MOST_ROWS, all.size()));
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
         this.height = (int) Math.ceil(paintPaper(nowhere, new Pen(nowhere)) + 12 + PictureHead.FOOTER_HEIGHT);
@@ -64,7 +65,7 @@ public final class AftermathPicture implements Picture {
     public String description() {
         StringBuilder text = new StringBuilder(setting);
         outcome.doubts().forEach(d -> text.append('\n').append(d.text()));
-        for (AftermathRow row : rows) {
+        for (Happening row : rows) {
             text.append('\n').append(WORDS.say("timeline.step", row.words(), when(row)));
         }
         return text.toString();
@@ -116,7 +117,7 @@ public final class AftermathPicture implements Picture {
         return bottom;
     }
 
-    private void paintRow(Pen pen, AftermathRow row, double y) {
+    private void paintRow(Pen pen, Happening row, double y) {
         double left = PictureHead.MARGIN + INSET;
         boolean lost = row.gravity() == Harm.Gravity.DAMAGE;
         Font words = lost ? Type.TABLE_FIGURE.at(16) : Type.TABLE.at(16);
@@ -128,12 +129,12 @@ public final class AftermathPicture implements Picture {
         pen.write(Pen.fitted(row.words(), words, room), words, Ink.INK, left, y);
     }
 
-    private String when(AftermathRow row) {
-        String when = Times.between(row.leastSeconds(), row.mostSeconds());
+    private String when(Happening row) {
+        String when = row.when();
         int machines = aftermath.settings().machines();
         return row.count() == machines
                 ? when
-                : WORDS.say("timeline.when-share", when, AftermathRow.share(row.count(), machines));
+                : WORDS.say("timeline.when-share", when, Happening.share(row.count(), machines));
     }
 
     /** The three bars and what they mean, ending at the right edge. */

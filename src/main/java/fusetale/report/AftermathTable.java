@@ -1,11 +1,10 @@
 package fusetale.report;
 
 import fusetale.aftermath.Aftermath;
-import fusetale.aftermath.Event;
 import fusetale.aftermath.Harm;
 import fusetale.aftermath.Story;
 import fusetale.circuit.Circuit;
-import fusetale.explore.Happenings;
+import fusetale.explore.Happening;
 import fusetale.explore.Times;
 import fusetale.explore.Words;
 import java.util.ArrayList;
@@ -27,7 +26,7 @@ final class AftermathTable {
         lines.add("");
         lines.add(emphasis.strong(WORDS.say("table.aftermath")));
         lines.addAll(Paragraph.lines(setting(aftermath.settings()), TextTable.WIDTH));
-        List<AftermathRow> rows = AftermathRow.of(circuit, aftermath);
+        List<Happening> rows = Happening.of(circuit, aftermath.events());
         if (rows.isEmpty()) {
             lines.add(WORDS.say("timeline.nothing", Times.of(aftermath.settings().horizonSeconds())));
             return lines;
@@ -51,18 +50,18 @@ final class AftermathTable {
                 Figures.plain(s.mostAirCelsius()));
     }
 
-    private static List<String> events(List<AftermathRow> rows, int machines, Emphasis emphasis) {
+    private static List<String> events(List<Happening> rows, int machines, Emphasis emphasis) {
         TextTable table = new TextTable(
                 TextTable.Column.left(WORDS.say("head.when")),
                 TextTable.Column.left(""),
                 TextTable.Column.right(WORDS.say("head.share")),
                 TextTable.Column.left(WORDS.say("head.happens")));
-        for (AftermathRow row : rows.stream().limit(MOST_ROWS).toList()) {
+        for (Happening row : rows.stream().limit(MOST_ROWS).toList()) {
             table.row(
                     row.gravity() == Harm.Gravity.DAMAGE,
-                    Times.between(row.leastSeconds(), row.mostSeconds()),
+                    row.when(),
                     WORDS.say("gravity." + row.gravity().name().toLowerCase(Locale.ROOT)),
-                    AftermathRow.share(row.count(), machines),
+                    Happening.share(row.count(), machines),
                     row.words());
         }
         return table.lines(emphasis);
@@ -75,26 +74,22 @@ final class AftermathTable {
         List<Story> told = aftermath.stories().stream().limit(MOST_STORIES).toList();
         int left = aftermath.settings().machines();
         for (Story story : told) {
-            String share = AftermathRow.share(story.count(), aftermath.settings().machines());
+            String share = Happening.share(story.count(), aftermath.settings().machines());
             lines.addAll(Paragraph.hanging(share + ": ", story(circuit, story), TextTable.WIDTH));
             left -= story.count();
         }
         if (left > 0) {
             lines.add(WORDS.say(
                     "timeline.other-orders",
-                    AftermathRow.share(left, aftermath.settings().machines())));
+                    Happening.share(left, aftermath.settings().machines())));
         }
         return lines;
     }
 
     private static String story(Circuit circuit, Story story) {
-        List<String> steps = new ArrayList<>();
-        for (Event step : story.steps()) {
-            steps.add(WORDS.say(
-                    "timeline.step",
-                    Happenings.words(circuit, step),
-                    Times.between(step.leastSeconds(), step.mostSeconds())));
-        }
+        List<String> steps = Happening.of(circuit, story.steps()).stream()
+                .map(h -> WORDS.say("timeline.step", h.words(), h.when()))
+                .toList();
         String end = WORDS.say("end." + story.end().name().toLowerCase(Locale.ROOT));
         if (steps.isEmpty()) {
             return WORDS.say("timeline.unchanged");

@@ -2,6 +2,7 @@ package fusetale.report;
 
 import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Harm;
+import fusetale.explore.Happening;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -31,9 +32,9 @@ final class TimelineChart {
     private TimelineChart() {}
 
     /** The chart; its data area is the whole width it is drawn in, and its height less {@link StripChart#SCALE_HEIGHT}. */
-    static JFreeChart of(List<AftermathRow> rows, Aftermath.Settings settings) {
+    static JFreeChart of(List<Happening> rows, Aftermath.Settings settings) {
         double soonest = rows.stream()
-                .mapToDouble(AftermathRow::leastSeconds)
+                .mapToDouble(Happening::leastSeconds)
                 .min()
                 .orElse(settings.horizonSeconds() / 1000);
         double low = Math.max(LEAST_SECONDS, soonest / DECADE_BEFORE);
@@ -82,11 +83,11 @@ final class TimelineChart {
         private static final long serialVersionUID = 1;
 
         @SuppressWarnings("serial") // charts are drawn, never serialised
-        private final AftermathRow event;
+        private final Happening event;
 
         private final int row;
 
-        Row(AftermathRow event, int row) {
+        Row(Happening event, int row) {
             this.event = event;
             this.row = row;
         }
