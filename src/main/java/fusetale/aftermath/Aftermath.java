@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
  * @param stories the orders of what changes the machine, those of most machines first
  */
 public record Aftermath(Settings settings, List<Event> events, List<Story> stories) {
+    private static final int LEAST_SHARE = 50;
+
     /** Copies the lists. */
     public Aftermath {
         events = List.copyOf(events);
@@ -65,9 +67,7 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
             everything.add(course.happenings(), course.end());
             byStory.computeIfAbsent(key, k -> new Gathered()).add(changes, course.end());
         }
-        List<Event> events = everything.events().stream()
-                .sorted(Comparator.comparingDouble(Event::middleSeconds))
-                .toList();
+        List<Event> events = everything.events();
         List<Story> stories = byStory.values().stream()
                 .map(g -> new Story(g.events(), g.machines, g.end))
                 .sorted(Comparator.comparingInt(Story::count).reversed())
@@ -83,8 +83,6 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
                 .sorted(Comparator.comparingDouble(Event::leastSeconds))
                 .toList();
     }
-
-    private static final int LEAST_SHARE = 50;
 
     /** Happenings of several machines, those alike together. */
     private static final class Gathered {
@@ -105,7 +103,10 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
         }
 
         List<Event> events() {
-            return alike.values().stream().map(Gathered::event).toList();
+            return alike.values().stream()
+                    .map(Gathered::event)
+                    .sorted(Comparator.comparingDouble(Event::middleSeconds))
+                    .toList();
         }
 
         private static Event event(List<Play.Happening> happenings) {

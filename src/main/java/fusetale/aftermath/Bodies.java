@@ -80,8 +80,10 @@ public final class Bodies {
     private static final Spread ESTIMATED = new Spread(1.3, 1.5);
     private static final Spread KNOWN = new Spread(1.15, 1.2);
 
-    private static final String ENAMEL = "enamel cuts through between 200 and 300 °C (IEC 60317 asks 170 to 300 °C by kind, from memory)";
-    private static final String HOUSING = "connector housings and their contacts are rated for 105 °C in all (makers' catalogues)";
+    private static final String ENAMEL =
+            "enamel cuts through between 200 and 300 °C (IEC 60317 asks 170 to 300 °C by kind, from memory)";
+    private static final String HOUSING =
+            "connector housings and their contacts are rated for 105 °C in all (makers' catalogues)";
     private static final String CHARRED = "nylon softens and chars, tin is gone: 180 to 260 °C (from memory)";
 
     private Bodies() {}
@@ -164,7 +166,9 @@ public final class Bodies {
         double allWatts = copperWatts + t.magnetics().coreLossWatts().si();
         double voltAmperes = t.primary().volts().si() * t.ratedAmps(t.primary());
         Stage surface = new Stage(
-                (1 - COPPER_SHARE) * TRANSFORMER_KELVIN / allWatts, CORE_JOULES_PER_KELVIN_AND_WATT * voltAmperes, true);
+                (1 - COPPER_SHARE) * TRANSFORMER_KELVIN / allWatts,
+                CORE_JOULES_PER_KELVIN_AND_WATT * voltAmperes,
+                true);
         for (Winding w : t.windings()) {
             Wound wound = t.wound(w);
             Stage own = new Stage(COPPER_SHARE * TRANSFORMER_KELVIN / ratedWatts(t, w), wound.joulesPerKelvin(), false);
@@ -228,7 +232,7 @@ public final class Bodies {
                                 183,
                                 230,
                                 Harm.CLIP_UNSOLDERS,
-                                fault(f.name(), "", FailureMode.LOOSE),
+                                fault(f.name(), "", FailureMode.MISSING),
                                 "tin-lead solder melts from 183 °C on (handbooks)")));
     }
 

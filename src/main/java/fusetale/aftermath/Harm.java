@@ -29,7 +29,7 @@ public enum Harm {
     /** Bronze loses its spring. */
     CLIP_TIRES("clips so hot that they lose their spring", Gravity.WARNING),
     /** Solder that holds clips on a board. */
-    CLIP_UNSOLDERS("clips so hot that they unsolder themselves", Gravity.DAMAGE),
+    CLIP_UNSOLDERS("clips so hot that they unsolder themselves: open", Gravity.DAMAGE),
     /** Plastic round a wire. */
     WIRE_PAST_CLASS("hotter than its insulation stands", Gravity.WARNING),
     /** Copper melts. */

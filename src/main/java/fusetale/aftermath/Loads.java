@@ -1,6 +1,7 @@
 package fusetale.aftermath;
 
 import fusetale.bench.Seen;
+import fusetale.fault.Supposition;
 import java.util.List;
 import java.util.Map;
 
@@ -24,10 +25,11 @@ public record Loads(Map<String, Double> watts, Map<String, Double> outerWatts, L
      *
      * @param seen as it is
      * @param asBuilt with nothing supposed, in the same arrangement: what its contacts should be, what its battery should do
+     * @param supposed what is wrong with it by now: that a capacitor stands the wrong way round is not seen in its voltage
      */
-    public static Loads of(Seen seen, Seen asBuilt) {
+    public static Loads of(Seen seen, Seen asBuilt, Supposition supposed) {
         Losses.Heat heat = Losses.of(seen, asBuilt.circuit());
-        return new Loads(heat.watts(), heat.outerWatts(), Wears.of(seen, asBuilt));
+        return new Loads(heat.watts(), heat.outerWatts(), Wears.of(seen, asBuilt, supposed));
     }
 
     /** Heat of a body [W]. */

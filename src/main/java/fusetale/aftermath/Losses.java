@@ -160,7 +160,8 @@ final class Losses {
     }
 
     private void junction(String body, String current, Net from, Net to) {
-        double mean = amps(current).map(a -> seen.volts(from, to).times(a).mean()).orElse(0.0);
+        double mean =
+                amps(current).map(a -> seen.volts(from, to).times(a).mean()).orElse(0.0);
         watts.merge(body, Math.max(0, mean), Double::sum);
     }
 

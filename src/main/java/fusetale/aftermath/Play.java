@@ -1,13 +1,13 @@
 package fusetale.aftermath;
 
 import fusetale.aftermath.ThermalNetwork.Warmth;
+import fusetale.circuit.Copper;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,12 +17,14 @@ import java.util.Set;
  * Plays one drawn machine forward from the moment of switching on, everything as cool as the air. Between two changes of the
  * machine its loads are those of its periodic state; each body warms up by its thermal network; what wears adds up the share of
  * its time that has gone by (Miner's rule, which for a fuse is its melting integral); copper that warms up takes more or less
- * heat on the straight line between its loads cold and hot. Steps grow with the time since the last change.
+ * heat by that power of its resistance which joins its heats cold and hot. Steps grow with the time since the last change.
  */
 final class Play {
     private static final double FIRST_STEP_SECONDS = 0.5e-3;
     private static final double STEP_RATIO = 0.04;
     private static final int MOST_CHANGES = 12;
+
+    private static final double LOG_HOT = Math.log(Copper.ratio(States.COLD_CELSIUS, Board.HOT_CELSIUS));
 
     /** How much more heat than either of its two loads copper may take between or beyond them. */
     private static final double ROOM = 1.3;
@@ -174,8 +176,7 @@ final class Play {
         for (Ripe each : ripe) {
             double left = (1 - each.worn().ratio) * each.seconds();
             if (left <= step) {
-                coming.add(new Coming(
-                        Math.max(0, left / step), event(each.wear()), () -> each.worn().happened = true));
+                coming.add(new Coming(Math.max(0, left / step), event(each.wear()), () -> each.worn().happened = true));
             }
         }
         coming.sort(Comparator.comparingDouble(Coming::share)
@@ -212,35 +213,43 @@ final class Play {
      *
      * @param ownWatts of each body [W]
      * @param allWatts of all that share outer stages, by part [W]
-     * @param hotRatio how far copper is on its way from cold to hot, weighted by its heat
+     * @param hotRatio how far copper is on its way from cold to hot in the logarithm of its resistance, weighted by its heat
      */
     private record Heats(Map<DrawnBody, Double> ownWatts, Map<String, Double> allWatts, double hotRatio) {
         Warmth after(DrawnBody body, double seconds) {
             double own = ownWatts.getOrDefault(body, 0.0);
-            return body.network.after(
-                    body.warmth, seconds, own, allWatts.getOrDefault(body.body.part(), own));
+            return body.network.after(body.warmth, seconds, own, allWatts.getOrDefault(body.body.part(), own));
         }
     }
 
     private Heats heats(States.State state) {
-        Map<DrawnBody, Double> own = new IdentityHashMap<>();
+        Map<DrawnBody, Double> own = new HashMap<>();
         Map<String, Double> sums = new HashMap<>(state.cold().outerWatts());
         double weight = 0;
         double weighted = 0;
         for (DrawnBody body : bodies) {
             double cold = state.cold().watts(body.body);
-            double ratio = 0;
+            double watts = cold;
             if (body.body.nature().copper()) {
-                double celsius = ambientCelsius + body.warmth.riseKelvin();
-                ratio = Math.max(0, (celsius - States.COLD_CELSIUS) / (Board.HOT_CELSIUS - States.COLD_CELSIUS));
+                double ratio = hotRatio(ambientCelsius + body.warmth.riseKelvin());
+                watts = between(cold, state.hot().watts(body.body), ratio);
                 weight += cold;
                 weighted += cold * ratio;
             }
-            double watts = Math.max(0, cold + ratio * (state.hot().watts(body.body) - cold));
             own.put(body, watts);
             sums.merge(body.body.part(), watts, Double::sum);
         }
-        return new Heats(own, sums, weight > 0 ? Math.min(1, weighted / weight) : 0);
+        return new Heats(own, sums, weight > 0 ? weighted / weight : 0);
+    }
+
+    /** 0 cold, 1 hot, even in the logarithm of the resistance of copper. */
+    private static double hotRatio(double celsius) {
+        return Math.log(Copper.ratio(States.COLD_CELSIUS, Math.max(States.COLD_CELSIUS, celsius))) / LOG_HOT;
+    }
+
+    /** On the power of the resistance that joins both: exact for a winding at constant volts, and for one at constant amperes. */
+    private static double between(double cold, double hot, double ratio) {
+        return cold > 0 && hot > 0 ? cold * Math.pow(hot / cold, ratio) : cold;
     }
 
     private static List<Warmth> warmed(List<DrawnBody> live, Heats heats, double step) {

@@ -28,7 +28,8 @@ public record ThermalNetwork(List<Stage> stages) {
         /** Refuses what has no warmth. */
         public Stage {
             if (!(kelvinPerWatt >= 0 && joulesPerKelvin > 0)) {
-                throw new IllegalArgumentException("a stage of " + kelvinPerWatt + " K/W and " + joulesPerKelvin + " J/K");
+                throw new IllegalArgumentException(
+                        "a stage of " + kelvinPerWatt + " K/W and " + joulesPerKelvin + " J/K");
             }
         }
 
@@ -68,7 +69,8 @@ public record ThermalNetwork(List<Stage> stages) {
     /** The same with other resistances and capacities, each times a factor above 0. */
     public ThermalNetwork times(double resistanceRatio, double capacityRatio) {
         return new ThermalNetwork(stages.stream()
-                .map(s -> new Stage(s.kelvinPerWatt() * resistanceRatio, s.joulesPerKelvin() * capacityRatio, s.shared()))
+                .map(s ->
+                        new Stage(s.kelvinPerWatt() * resistanceRatio, s.joulesPerKelvin() * capacityRatio, s.shared()))
                 .toList());
     }
 

@@ -15,12 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param source where the times are from
  */
 public record Wear(
-        String part,
-        String place,
-        Harm harm,
-        @Nullable Fault consequence,
-        Melting within,
-        String source) {
+        String part, String place, Harm harm, @Nullable Fault consequence, Melting within, String source) {
     /** {@code F201}, or {@code Q205.ce}. */
     String target() {
         return place.isEmpty() ? part : part + "." + place;

@@ -11,6 +11,7 @@ import fusetale.circuit.Lamp;
 import fusetale.circuit.Part;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,15 @@ final class Wears {
     /** The same standard allows 1.5 V the wrong way round for a short time. */
     private static final double REVERSE_VOLTS = 1.5;
 
+    /** Heat of a leak [W] at which a can of some centimetres comes to boil within minutes, and within hours (judgement). */
+    private static final double BOILING_WATTS = 5;
+
+    private static final double WARMING_WATTS = 1;
+
+    private static final String VENT_SOURCE =
+            "electrolytics stand 1.15 times their rating for 30 s and 1.5 V reverse (IEC 60384-4, from memory); times"
+                    + " beyond, and 1 to 5 W of leak, by judgement";
+
     /** Memory packs held from 0.06 Ah (button cells) to 2.5 Ah (three cells of the usual round size) (trade lists). */
     private static final double LEAST_AMPERE_HOURS = 0.06;
 
@@ -58,20 +68,23 @@ final class Wears {
 
     private final Seen seen;
     private final Seen asBuilt;
+    private final Supposition supposed;
     private final List<Wear> wears = new ArrayList<>();
 
-    private Wears(Seen seen, Seen asBuilt) {
+    private Wears(Seen seen, Seen asBuilt, Supposition supposed) {
         this.seen = seen;
         this.asBuilt = asBuilt;
+        this.supposed = supposed;
     }
 
     /**
      * Every process that will end at these loads.
      *
      * @param asBuilt the machine with nothing supposed, for what a battery is meant to be charged with
+     * @param supposed what is wrong with it
      */
-    static List<Wear> of(Seen seen, Seen asBuilt) {
-        Wears wears = new Wears(seen, asBuilt);
+    static List<Wear> of(Seen seen, Seen asBuilt, Supposition supposed) {
+        Wears wears = new Wears(seen, asBuilt, supposed);
         seen.circuit().parts().forEach(wears::part);
         return wears.wears;
     }
@@ -123,13 +136,16 @@ final class Wears {
 
     private void electrolytic(Electrolytic c) {
         Waveform volts = seen.volts(c.plus(), c.minus());
-        double ratio = volts.highest() / c.ratedVolts().si();
-        double reverse = -volts.mean();
-        String source = "surge of 1.15 times the rating for 30 s, 1.5 V reverse (IEC 60384-4); times beyond by common practice";
-        if (ratio > FAR_OVER_RATIO || reverse > 2 * REVERSE_VOLTS) {
-            add(c.name(), "", Harm.VENTS, null, new Melting(2, 600), source);
-        } else if (ratio > SURGE_RATIO || reverse > REVERSE_VOLTS) {
-            add(c.name(), "", Harm.VENTS, null, new Melting(30, 10 * HOUR), source);
+        boolean turned =
+                supposed.faults().stream().anyMatch(f -> f.part().equals(c.name()) && f.mode() == FailureMode.REVERSED);
+        double forward = turned ? -volts.lowest() : volts.highest();
+        double reverse = turned ? volts.mean() : -volts.mean();
+        double ratio = forward / c.ratedVolts().si();
+        double watts = volts.rms() * volts.rms() / c.leakageOhms().si();
+        if (ratio > FAR_OVER_RATIO || reverse > 2 * REVERSE_VOLTS || watts > BOILING_WATTS) {
+            add(c.name(), "", Harm.VENTS, null, new Melting(2, 600), VENT_SOURCE);
+        } else if (ratio > SURGE_RATIO || reverse > REVERSE_VOLTS || watts > WARMING_WATTS) {
+            add(c.name(), "", Harm.VENTS, null, new Melting(30, 10 * HOUR), VENT_SOURCE);
         }
     }
 
@@ -182,13 +198,7 @@ final class Wears {
         }
     }
 
-    private void add(
-            String part,
-            String place,
-            Harm harm,
-            @Nullable FailureMode mode,
-            Melting within,
-            String source) {
+    private void add(String part, String place, Harm harm, @Nullable FailureMode mode, Melting within, String source) {
         Fault consequence = mode == null ? null : new Fault(part, place, mode, null);
         wears.add(new Wear(part, place, harm, consequence, within, source));
     }

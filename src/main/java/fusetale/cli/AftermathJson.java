@@ -30,7 +30,8 @@ final class AftermathJson {
             json.writeStartObject();
             json.writeNumberField("machines", story.count());
             events(json, "steps", story.steps());
-            json.writeStringField("end", story.end().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            json.writeStringField(
+                    "end", story.end().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             json.writeEndObject();
         }
         json.writeEndArray();

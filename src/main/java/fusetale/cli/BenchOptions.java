@@ -94,8 +94,7 @@ final class BenchOptions {
                 set,
                 chosenMeter(),
                 checks(circuit, set.powerOn()),
-                new Question.Options(
-                        draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
+                new Question.Options(draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
     }
 
     private Arrangement arranged(Circuit circuit) throws Refused {

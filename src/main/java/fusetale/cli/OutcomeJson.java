@@ -13,8 +13,10 @@ import fusetale.explore.Outcome;
 import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
+import fusetale.report.Tables;
 import fusetale.sentence.SentencePrinter;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -31,11 +33,15 @@ final class OutcomeJson {
     }
 
     /** Of {@code suppose}. */
-    static String suppose(Asking asked, String sentence, boolean playedOut) {
+    static String suppose(Asking asked, String sentence, Tables.More more) {
         return JsonText.object(json -> {
             new OutcomeJson(json, asked.outcome()).supposition(asked, sentence);
             Aftermath aftermath = asked.outcome().aftermath();
-            if (playedOut && aftermath != null) {
+            if (more.stress()) {
+                new OutcomeJson(json, asked.outcome())
+                        .stresses("strains", asked.outcome().strains());
+            }
+            if (more.aftermath() && aftermath != null) {
                 AftermathJson.write(json, aftermath);
             }
         });
@@ -71,7 +77,7 @@ final class OutcomeJson {
         json.writeStringField("sentence", sentence);
         json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
         setting();
-        stresses();
+        stresses("stresses", outcome.stresses());
     }
 
     private void healthy(Asking asked) throws IOException {
@@ -89,7 +95,7 @@ final class OutcomeJson {
         json.writeEndArray();
         tail(asked);
         setting();
-        stresses();
+        stresses("stresses", outcome.stresses());
     }
 
     private void head() throws IOException {
@@ -174,9 +180,9 @@ final class OutcomeJson {
         json.writeEndObject();
     }
 
-    private void stresses() throws IOException {
-        json.writeArrayFieldStart("stresses");
-        for (Stress stress : outcome.stresses()) {
+    private void stresses(String key, List<Stress> rows) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (Stress stress : rows) {
             json.writeStartObject();
             json.writeStringField("part", stress.part());
             json.writeStringField("place", stress.place());

@@ -51,6 +51,9 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--aftermath", descriptionKey = "aftermath")
     private boolean playedOut;
 
+    @Option(names = "--stress", descriptionKey = "stress")
+    private boolean stress;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -95,11 +98,12 @@ final class Suppose implements Callable<Integer> {
     private void print(Asking asked, SupposePicture drawn) {
         Outcome outcome = asked.outcome();
         if (json) {
-            console.out().print(OutcomeJson.suppose(asked, drawn.sentence(), playedOut));
+            console.out().print(OutcomeJson.suppose(asked, drawn.sentence(), new Tables.More(stress, playedOut)));
         } else if (csv) {
             console.out().print(Csv.suppose(outcome));
         } else {
-            console.print(Tables.suppose(outcome, drawn.sentence(), playedOut, console.emphasis()));
+            console.print(
+                    Tables.suppose(outcome, drawn.sentence(), new Tables.More(stress, playedOut), console.emphasis()));
         }
     }
 

@@ -52,12 +52,7 @@ final class Doubts {
      * @param compared its readings
      * @param played what follows
      */
-    Doubts(
-            Settled settled,
-            List<Stress> over,
-            List<Stress> overAsBuilt,
-            List<Compared> compared,
-            Forwards played) {
+    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt, List<Compared> compared, Forwards played) {
         this.settled = settled;
         this.over = over;
         this.overAsBuilt = overAsBuilt;
@@ -98,7 +93,7 @@ final class Doubts {
         if (played.aftermath() == null) {
             firstLook();
         } else if (!played.losses().isEmpty()) {
-            String losses = Happening.of(settled.seen().circuit(), played.losses()).stream()
+            String losses = played.losses().stream()
                     .limit(MOST_LOSSES)
                     .map(h -> WORDS.say("loss", h.words(), h.when()))
                     .collect(Collectors.joining(WORDS.say("loss.and")));
@@ -144,7 +139,11 @@ final class Doubts {
             add(
                     Doubt.Severity.NOTE,
                     WORDS.say(
-                            misleading.size() == 1 ? "unmoved" : "unmoved.more",
+                            switch (misleading.size()) {
+                                case 1 -> "unmoved";
+                                case 2 -> "unmoved.other";
+                                default -> "unmoved.more";
+                            },
                             first.check().from(),
                             first.check().function().words(),
                             first.asSupposed().shows(),

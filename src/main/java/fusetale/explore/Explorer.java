@@ -1,6 +1,5 @@
 package fusetale.explore;
 
-import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Bench;
 import fusetale.bench.Check;
@@ -8,6 +7,7 @@ import fusetale.bench.Reading;
 import fusetale.bench.Seen;
 import fusetale.bench.Spread;
 import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
@@ -205,8 +205,11 @@ public final class Explorer {
             compared.add(Compared.of(baseline.seen().readings().get(k), readings.get(k), HealthyRange.of(range)));
         }
         boolean powerOn = question.arrangement().powerOn();
-        List<Stress> over = powerOn ? over(settled) : List.of();
-        List<Stress> overAsBuilt = powerOn ? over(baseline.settled()) : List.of();
+        Circuit asArranged = baseline.asArranged();
+        List<Stress> all = powerOn ? Strains.of(settled.seen(), asArranged) : List.of();
+        List<Stress> over = Outcome.past(all);
+        List<Stress> overAsBuilt =
+                powerOn ? Outcome.past(Strains.of(baseline.settled().seen(), asArranged)) : List.of();
         List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared, played).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
@@ -216,7 +219,7 @@ public final class Explorer {
                                 .reversed())
                         .toList(),
                 Fates.of(question, settled),
-                over,
+                all,
                 traces,
                 doubts,
                 new Effort(
@@ -225,14 +228,6 @@ public final class Explorer {
                         taken.solves(),
                         seen.work().residual()),
                 played.aftermath());
-    }
-
-    /** Fuses have a table of their own. */
-    private static List<Stress> over(Settled settled) {
-        return Strains.of(settled.seen()).stream()
-                .filter(Stress::over)
-                .filter(s -> s.strain() != Strain.LINK_CURRENT && s.strain() != Strain.MARKED_CURRENT)
-                .toList();
     }
 
     private static Answer unusable(UnfitArrangement e) {

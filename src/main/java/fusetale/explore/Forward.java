@@ -1,8 +1,9 @@
 package fusetale.explore;
 
-import fusetale.aftermath.Bodies;
 import fusetale.aftermath.Board;
+import fusetale.aftermath.Bodies;
 import fusetale.aftermath.Body;
+import fusetale.aftermath.Limit;
 import fusetale.aftermath.Loads;
 import fusetale.bench.Bench;
 import fusetale.bench.Seen;
@@ -45,14 +46,26 @@ final class Forward implements Board {
 
     @Override
     public List<Body> bodies() {
-        return Bodies.of(start);
+        return Bodies.of(start).stream().filter(b -> !lostAlready(b)).toList();
+    }
+
+    /** A junction that was supposed to have failed does not fail again by getting warm. */
+    private boolean lostAlready(Body body) {
+        return body.nature() == Body.Nature.JUNCTION
+                && body.limits().stream().map(Limit::consequence).anyMatch(next -> {
+                    List<Fault> both = new ArrayList<>(question.supposition().faults());
+                    if (next != null) {
+                        both.add(next);
+                    }
+                    return !fits(both);
+                });
     }
 
     @Override
     public Solved<Loads> after(List<Fault> happened, Set<String> hot) {
         try {
-            Machine machine = Machine.of(
-                    question.healthy(), question.arrangement(), together(question.supposition(), happened));
+            Supposition all = together(question.supposition(), happened);
+            Machine machine = Machine.of(question.healthy(), question.arrangement(), all);
             Circuit circuit = Board.warmed(machine.arranged(), hot);
             Bench bench = Bench.of(circuit, machine.bare(), question.meter());
             Solved<Seen> looked = bench.look(List.of(), near(happened), stopped);
@@ -60,7 +73,7 @@ final class Forward implements Board {
                 return new Solved.Failed<>(Baseline.reason(looked));
             }
             looks.putIfAbsent(new HashSet<>(happened), found.value());
-            return new Solved.Found<>(Loads.of(found.value(), asBuilt));
+            return new Solved.Found<>(Loads.of(found.value(), asBuilt, all));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return new Solved.Failed<>(
                     new NotSolved(NotSolved.Kind.BAD_VALUE, List.of(), String.valueOf(e.getMessage())));

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param losses what takes parts past their damage limit within {@link FuseFate#CERTAIN_SECONDS} and would not do so as built,
  *     soonest first
  */
-record Forwards(@Nullable Aftermath aftermath, List<Event> losses) {
+record Forwards(@Nullable Aftermath aftermath, List<Happening> losses) {
     /** Nothing played. */
     static final Forwards NOTHING = new Forwards(null, List.of());
 
@@ -36,17 +36,15 @@ record Forwards(@Nullable Aftermath aftermath, List<Event> losses) {
                 new Forward(question, machine.arranged(), baseline.settled().seen(), stopped), settings);
         List<Event> lost = supposed.damageWithin(FuseFate.CERTAIN_SECONDS);
         if (lost.isEmpty()) {
-            return new Forwards(supposed, lost);
+            return new Forwards(supposed, List.of());
         }
         Question asBuilt = question.supposing(Supposition.NOTHING);
         Aftermath built = Aftermath.of(
                 new Forward(asBuilt, baseline.asArranged(), baseline.settled().seen(), stopped), settings);
         List<Event> anyway = built.damageWithin(FuseFate.CERTAIN_SECONDS);
-        return new Forwards(
-                supposed,
-                lost.stream()
-                        .filter(e -> anyway.stream()
-                                .noneMatch(b -> b.target().equals(e.target()) && b.harm() == e.harm()))
-                        .toList());
+        List<Event> losses = lost.stream()
+                .filter(e -> anyway.stream().noneMatch(b -> b.target().equals(e.target()) && b.harm() == e.harm()))
+                .toList();
+        return new Forwards(supposed, Happening.of(question.healthy(), losses));
     }
 }

@@ -3,8 +3,6 @@ package fusetale.explore;
 import fusetale.aftermath.Event;
 import fusetale.aftermath.Harm;
 import fusetale.circuit.Circuit;
-import fusetale.fault.Catalogue;
-import fusetale.fault.FaultForm;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,7 +51,8 @@ public record Happening(
         Event first = alike.get(0);
         StringBuilder subject = new StringBuilder(first.part());
         for (int k = 0; k < alike.size(); k++) {
-            String place = place(circuit, alike.get(k));
+            String place =
+                    Places.words(circuit, alike.get(k).part(), alike.get(k).place());
             if (!place.isEmpty()) {
                 subject.append(k == 0 ? " " : WORDS.say("happening.and")).append(place);
             }
@@ -65,16 +64,6 @@ public record Happening(
                 first.middleSeconds(),
                 alike.stream().mapToDouble(Event::mostSeconds).max().orElseThrow(),
                 alike.stream().mapToInt(Event::count).max().orElseThrow());
-    }
-
-    /** {@code winding sol}, in the words in which the failures of this place are told; empty for the whole part. */
-    private static String place(Circuit circuit, Event event) {
-        return Catalogue.possible(circuit, event.part()).stream()
-                .filter(f -> f.place().equals(event.place()))
-                .map(FaultForm::placeWords)
-                .filter(words -> !words.isEmpty())
-                .findFirst()
-                .orElseGet(() -> event.place().replace("~shorted", WORDS.say("shorted-turns")));
     }
 
     /** {@code 20 to 60 s}. */

@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.aftermath.Aftermath;
+import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.TestPoint;
 import java.util.List;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param readings as built beside as supposed, those that moved most first; those alike in two figures in the
  *     order asked
  * @param fuses every fuse in the order of the circuit file
- * @param stresses figures past their rating as supposed, the furthest past first; fuses are not among them
+ * @param strains every figure that has a rating, as supposed, the one furthest past it or nearest to it first; empty with the
+ *     power off
  * @param traces waveforms of the points that moved most; empty with the power off
  * @param doubts what to know before trusting it, the gravest first
  * @param effort what it took
@@ -23,7 +25,7 @@ public record Outcome(
         Question question,
         List<Compared> readings,
         List<FuseFate> fuses,
-        List<Stress> stresses,
+        List<Stress> strains,
         List<Trace> traces,
         List<Doubt> doubts,
         Effort effort,
@@ -32,9 +34,22 @@ public record Outcome(
     public Outcome {
         readings = List.copyOf(readings);
         fuses = List.copyOf(fuses);
-        stresses = List.copyOf(stresses);
+        strains = List.copyOf(strains);
         traces = List.copyOf(traces);
         doubts = List.copyOf(doubts);
+    }
+
+    /** Figures past their rating, the furthest past first; fuses, which have a table of their own, are not among them. */
+    public List<Stress> stresses() {
+        return past(strains);
+    }
+
+    /** Those of some rows that are past their rating, fuses left out. */
+    static List<Stress> past(List<Stress> rows) {
+        return rows.stream()
+                .filter(Stress::over)
+                .filter(s -> s.strain() != Strain.LINK_CURRENT && s.strain() != Strain.MARKED_CURRENT)
+                .toList();
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

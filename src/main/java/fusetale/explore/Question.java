@@ -39,8 +39,7 @@ public record Question(
      * @param traces most waveforms to keep, of the points that moved most
      * @param aftermath what to play forward; null for nothing, and the verdict on powering up is then a first look
      */
-    public record Options(
-            int draws, long seed, int traces, Aftermath.@Nullable Settings aftermath) {
+    public record Options(int draws, long seed, int traces, Aftermath.@Nullable Settings aftermath) {
         /** What the commands use. */
         public static final Options USUAL = new Options(24, 1, 3, Aftermath.Settings.USUAL);
 

@@ -54,8 +54,8 @@ final class TransformerBuilder {
                 sketch.current(name(winding), section(winding, 0));
             }
         }
-        double magnetisingAmps =
-                Math.max(part.magnetics().magnetisingAmps().si(), LEAST_MAGNETISING_RATIO * part.ratedAmps(part.primary()));
+        double magnetisingAmps = Math.max(
+                part.magnetics().magnetisingAmps().si(), LEAST_MAGNETISING_RATIO * part.ratedAmps(part.primary()));
         sketch.inductor(core + " magnetising", core, ground, primaryVolts / (omega * magnetisingAmps));
         double watts = part.magnetics().coreLossWatts().si();
         if (watts > 0) {

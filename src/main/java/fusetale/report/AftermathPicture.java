@@ -92,11 +92,7 @@ public final class AftermathPicture implements Picture {
         pen.write(WORDS.say("table.aftermath"), Type.HEADING.at(20), Ink.INK, left + INSET, top + 34);
         paintLegend(g, pen, top + 34);
         pen.write(
-                AftermathTable.setting(aftermath.settings()),
-                Type.TABLE.at(14),
-                Ink.SOFT_INK,
-                left + INSET,
-                top + 58);
+                AftermathTable.setting(aftermath.settings()), Type.TABLE.at(14), Ink.SOFT_INK, left + INSET, top + 58);
         if (rows.isEmpty()) {
             pen.write(
                     WORDS.say("timeline.nothing", Times.of(aftermath.settings().horizonSeconds())),
@@ -141,8 +137,7 @@ public final class AftermathPicture implements Picture {
     private static void paintLegend(Graphics2D g, Pen pen, double y) {
         Font font = Type.TABLE.at(15);
         double x = PictureHead.RIGHT - INSET;
-        for (Harm.Gravity gravity :
-                List.of(Harm.Gravity.DAMAGE, Harm.Gravity.WARNING, Harm.Gravity.RELIEF)) {
+        for (Harm.Gravity gravity : List.of(Harm.Gravity.DAMAGE, Harm.Gravity.WARNING, Harm.Gravity.RELIEF)) {
             String text = WORDS.say("gravity." + gravity.name().toLowerCase(Locale.ROOT));
             pen.writeEndingAt(text, font, Ink.INK, x, y);
             x -= Pen.width(text, font) + 8;

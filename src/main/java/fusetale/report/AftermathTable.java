@@ -28,7 +28,8 @@ final class AftermathTable {
         lines.addAll(Paragraph.lines(setting(aftermath.settings()), TextTable.WIDTH));
         List<Happening> rows = Happening.of(circuit, aftermath.events());
         if (rows.isEmpty()) {
-            lines.add(WORDS.say("timeline.nothing", Times.of(aftermath.settings().horizonSeconds())));
+            lines.add(
+                    WORDS.say("timeline.nothing", Times.of(aftermath.settings().horizonSeconds())));
             return lines;
         }
         lines.addAll(events(rows, aftermath.settings().machines(), emphasis));

@@ -28,8 +28,8 @@ public enum PictureFile {
         @Override
         public byte[] bytes(Picture picture) {
             int scale = 2;
-            BufferedImage image = new BufferedImage(
-                    scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
+            BufferedImage image =
+                    new BufferedImage(scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
             g.scale(scale, scale);
             picture.paint(g);

@@ -1,7 +1,6 @@
 package fusetale.report;
 
 import fusetale.aftermath.Aftermath;
-import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.FuseLink;
 import fusetale.explore.Compared;
@@ -29,18 +28,29 @@ public final class Tables {
 
     private final Outcome outcome;
     private final Emphasis emphasis;
-    private final boolean playedOut;
+    private final More more;
     private final List<String> lines = new ArrayList<>();
 
-    private Tables(Outcome outcome, Emphasis emphasis, boolean playedOut) {
+    private Tables(Outcome outcome, Emphasis emphasis, More more) {
         this.outcome = outcome;
         this.emphasis = emphasis;
-        this.playedOut = playedOut;
+        this.more = more;
+    }
+
+    /**
+     * What to tell beyond the usual.
+     *
+     * @param stress every figure that has a rating
+     * @param aftermath what follows if nobody switches off
+     */
+    public record More(boolean stress, boolean aftermath) {
+        /** Nothing. */
+        public static final More NOTHING = new More(false, false);
     }
 
     /** What a healthy machine shows, with its spread. */
     public static List<String> readings(Outcome outcome, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis, false);
+        Tables tables = new Tables(outcome, emphasis, More.NOTHING);
         tables.paragraph(Settings.words(outcome.question()));
         tables.danger();
         tables.healthyTable();
@@ -52,10 +62,10 @@ public final class Tables {
      * As built beside as supposed.
      *
      * @param sentence the supposition as a sentence
-     * @param playedOut whether to tell the whole aftermath too
+     * @param more what to tell beyond the readings and what is past its rating
      */
-    public static List<String> suppose(Outcome outcome, String sentence, boolean playedOut, Emphasis emphasis) {
-        Tables tables = new Tables(outcome, emphasis, playedOut);
+    public static List<String> suppose(Outcome outcome, String sentence, More more, Emphasis emphasis) {
+        Tables tables = new Tables(outcome, emphasis, more);
         tables.danger();
         tables.paragraph(sentence);
         tables.paragraph(Settings.words(outcome.question()));
@@ -67,8 +77,13 @@ public final class Tables {
     private void rest() {
         fuses();
         stresses();
+        if (more.stress()) {
+            heading("table.strains");
+            lines.addAll(StressTable.lines(outcome.strains(), outcome, emphasis));
+            paragraph(WORDS.say("table.strains-rest-on", Figures.plain(Stress.AIR_CELSIUS)));
+        }
         Aftermath aftermath = outcome.aftermath();
-        if (aftermath != null && playedOut) {
+        if (aftermath != null && more.aftermath()) {
             lines.addAll(AftermathTable.lines(outcome.question().healthy(), aftermath, emphasis));
         }
         notes();
@@ -197,37 +212,11 @@ public final class Tables {
             return;
         }
         heading("table.stresses");
-        boolean healthy = outcome.question().supposition().faults().isEmpty();
-        TextTable table = new TextTable(
-                TextTable.Column.left(WORDS.say("head.part")),
-                TextTable.Column.left(WORDS.say("head.what")),
-                TextTable.Column.right(WORDS.say(healthy ? "head.built" : "head.supposed")),
-                TextTable.Column.right(WORDS.say("head.rating")),
-                TextTable.Column.right(WORDS.say("head.times")));
-        for (Stress stress : told.stream().limit(MOST_STRESSES).toList()) {
-            Unit unit = stress.strain().unit();
-            table.row(
-                    false,
-                    stress.part(),
-                    what(stress),
-                    figure(stress.value(), unit),
-                    figure(stress.limit(), unit),
-                    String.format(Locale.ROOT, "%.1f", stress.ratio()));
-        }
-        lines.addAll(table.lines(emphasis));
+        lines.addAll(StressTable.lines(told.stream().limit(MOST_STRESSES).toList(), outcome, emphasis));
         int left = told.size() - MOST_STRESSES;
         if (left > 0) {
             lines.add(WORDS.say("table.more", left));
         }
-    }
-
-    private static String what(Stress stress) {
-        if (stress.place().isEmpty()) {
-            return stress.strain().words();
-        }
-        return stress.strain() == Strain.WINDING_CURRENT
-                ? stress.strain().words() + " " + stress.place()
-                : WORDS.say("stress.pin", stress.strain().words(), stress.place());
     }
 
     private void notes() {
@@ -277,7 +266,7 @@ public final class Tables {
     }
 
     /** Two digits; less than half a milliampere through a fuse is nothing. */
-    private static String figure(double si, Unit unit) {
+    static String figure(double si, Unit unit) {
         if (unit == Unit.AMPERE && Math.abs(si) < 5e-4) {
             return "0 A";
         }

@@ -50,8 +50,7 @@ final class TimeAxis extends LogAxis {
     public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
         for (double at : marksWithin()) {
-            ticks.add(new NumberTick(
-                    TickType.MAJOR, at, MARKS.get(at), TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
+            ticks.add(new NumberTick(TickType.MAJOR, at, MARKS.get(at), TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
         }
         return ticks;
     }

@@ -29,20 +29,21 @@ final class TimelineChart {
     private static final double DECADE_BEFORE = 3;
     private static final double LEAST_SECONDS = 1e-3;
 
+    /** So that the last mark is not cut. */
+    private static final double ROOM = 1.2;
+
     private TimelineChart() {}
 
     /** The chart; its data area is the whole width it is drawn in, and its height less {@link StripChart#SCALE_HEIGHT}. */
     static JFreeChart of(List<Happening> rows, Aftermath.Settings settings) {
-        double soonest = rows.stream()
-                .mapToDouble(Happening::leastSeconds)
-                .min()
-                .orElse(settings.horizonSeconds() / 1000);
+        double soonest =
+                rows.stream().mapToDouble(Happening::leastSeconds).min().orElse(settings.horizonSeconds() / 1000);
         double low = Math.max(LEAST_SECONDS, soonest / DECADE_BEFORE);
         NumberAxis rowAxis = new NumberAxis(null);
         rowAxis.setRange(-0.5, Math.max(0.5, rows.size() - 0.5));
         rowAxis.setInverted(true);
         rowAxis.setVisible(false);
-        XYPlot plot = new XYPlot(null, new TimeAxis(low, settings.horizonSeconds()), rowAxis, null);
+        XYPlot plot = new XYPlot(null, new TimeAxis(low, ROOM * settings.horizonSeconds()), rowAxis, null);
         plot.addAnnotation(new Marks());
         for (int k = 0; k < rows.size(); k++) {
             plot.addAnnotation(new Row(rows.get(k), k));

@@ -33,7 +33,8 @@ class AftermathTest {
 
     private static Body coil(Limit... limits) {
         // R 4 K/W, C 25 J/K: 100 s
-        return new Body("L1", "", Nature.RESISTOR, ThermalNetwork.single(4, 25), new Body.Spread(1, 1), List.of(limits));
+        return new Body(
+                "L1", "", Nature.RESISTOR, ThermalNetwork.single(4, 25), new Body.Spread(1, 1), List.of(limits));
     }
 
     private static Limit at(double celsius, Harm harm, Fault then) {
@@ -83,9 +84,7 @@ class AftermathTest {
                         : new Loads(
                                 Map.of(),
                                 Map.of(),
-                                List.of(
-                                        wear("F1", BLOWN, h.contains(change) ? 5 : 20),
-                                        wear("R9", change, 10))));
+                                List.of(wear("F1", BLOWN, h.contains(change) ? 5 : 20), wear("R9", change, 10))));
 
         Aftermath aftermath = Aftermath.of(board, EXACT);
 

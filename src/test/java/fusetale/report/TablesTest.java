@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class TablesTest {
     private static final List<String> SHORTED =
-            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", false, Emphasis.NONE);
+            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Tables.More.NOTHING, Emphasis.NONE);
 
     @Test
     void dangerIsTheFirstLine() {
@@ -45,7 +45,8 @@ class TablesTest {
 
     @Test
     void onATerminalOnlyControlSequencesAreAdded() {
-        List<String> bold = Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", false, Emphasis.TERMINAL);
+        List<String> bold = Tables.suppose(
+                Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Tables.More.NOTHING, Emphasis.TERMINAL);
 
         assertThat(bold.stream().map(l -> l.replaceAll("\u001B\\[[01]m", ""))).containsExactlyElementsOf(SHORTED);
     }
@@ -60,7 +61,7 @@ class TablesTest {
     void powerOffWarnsOfOhmsInCircuit() {
         Outcome off = Made.powerOff();
 
-        assertThat(String.join(" ", Tables.suppose(off, "", false, Emphasis.NONE)))
+        assertThat(String.join(" ", Tables.suppose(off, "", Tables.More.NOTHING, Emphasis.NONE)))
                 .contains("Ohms and diode test only with the plug out");
     }
 
