@@ -17,6 +17,26 @@ public record Melting(double minSeconds, double maxSeconds) {
         }
     }
 
+    /** What may last for good is taken to last no longer than a day [s] where one of several machines is drawn. */
+    private static final double FOR_GOOD_SECONDS = 86_400;
+
+    /** No process is told sooner than this [s]. */
+    private static final double LEAST_SECONDS = 1e-6;
+
+    /**
+     * The time of one machine out of many, evenly in the logarithm.
+     *
+     * @param even where in the range it lies, 0 to 1
+     */
+    double at(double even) {
+        if (surelyHolds()) {
+            return Double.MAX_VALUE;
+        }
+        double least = Math.max(minSeconds, LEAST_SECONDS);
+        double most = Math.max(least, Math.min(maxSeconds, FOR_GOOD_SECONDS));
+        return least * Math.pow(most / least, even);
+    }
+
     /** Whether it surely carries this current for ever. */
     public boolean surelyHolds() {
         return minSeconds == Double.POSITIVE_INFINITY;

@@ -23,7 +23,9 @@ public enum Strain {
     /** Heating current of a wire or a connector pin. */
     CONDUCTOR_CURRENT("r.m.s. current", Unit.AMPERE),
     /** Heating voltage of a lamp. */
-    LAMP_VOLTAGE("r.m.s. voltage", Unit.VOLT);
+    LAMP_VOLTAGE("r.m.s. voltage", Unit.VOLT),
+    /** Hottest spot in the end, with {@link Stress#AIR_CELSIUS} around the part. */
+    TEMPERATURE("temperature in the end", Unit.CELSIUS);
 
     private final String words;
     private final Unit unit;

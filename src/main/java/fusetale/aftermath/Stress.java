@@ -17,9 +17,12 @@ public record Stress(String part, String place, Strain strain, double value, dou
         }
     }
 
-    /** Value over limit: above 1 it is past the rating. */
+    /** Air around the parts where temperatures are held against ratings [°C]: a warm cabinet (common practice). */
+    public static final double AIR_CELSIUS = 40;
+
+    /** Value over limit, of temperatures rise over permitted rise: above 1 it is past the rating. */
     public double ratio() {
-        return value / limit;
+        return strain == Strain.TEMPERATURE ? (value - AIR_CELSIUS) / (limit - AIR_CELSIUS) : value / limit;
     }
 
     /** Whether the rating is passed. */

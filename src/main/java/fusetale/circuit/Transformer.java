@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Transformer(String name, Winding primary, List<Winding> secondaries, Magnetics magnetics, About about)
         implements Part {
+    private static final double LEAST_REGULATION_RATIO = 0.01;
+    private static final double LEAST_WINDING_OHMS = 1e-3;
+
     /**
      * One winding, perhaps with taps.
      *
@@ -59,6 +62,27 @@ public record Transformer(String name, Winding primary, List<Winding> secondarie
         all.add(primary);
         all.addAll(secondaries);
         return all;
+    }
+
+    /**
+     * What a winding is rated for [A r.m.s.]: as stated; else, of a secondary, the current at which its own resistance drops
+     * half of the regulation, and of the primary what all secondaries take together.
+     */
+    public double ratedAmps(Winding winding) {
+        Quantity stated = winding.ratedAmps();
+        if (stated != null) {
+            return stated.si();
+        }
+        double volts = winding.volts().si();
+        if (!winding.equals(primary)) {
+            double fall = Math.max(magnetics.regulation().si(), LEAST_REGULATION_RATIO);
+            return fall * volts / (2 * Math.max(winding.ohms().si(), LEAST_WINDING_OHMS));
+        }
+        double watts = 0;
+        for (Winding secondary : secondaries) {
+            watts += secondary.volts().si() * ratedAmps(secondary);
+        }
+        return watts > 0 ? watts / volts : 1;
     }
 
     /** What one of its windings is made of. */

@@ -128,7 +128,7 @@ final class BenchOptions {
                 set,
                 chosenMeter(),
                 checks(circuit, set.powerOn()),
-                new Question.Options(draws, seed, Question.Options.USUAL.traces()));
+                new Question.Options(draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
     }
 
     private Arrangement arranged(Circuit circuit) throws Refused {

@@ -1,6 +1,7 @@
 package fusetale.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Climbing;
@@ -16,8 +17,10 @@ import fusetale.explore.StagedStart;
 import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
+import fusetale.report.Tables;
 import fusetale.sentence.SentencePrinter;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -34,8 +37,18 @@ final class OutcomeJson {
     }
 
     /** Of {@code suppose}. */
-    static String suppose(Asking asked, String sentence) {
-        return JsonText.object(json -> new OutcomeJson(json, asked.outcome()).supposition(asked, sentence));
+    static String suppose(Asking asked, String sentence, Tables.More more) {
+        return JsonText.object(json -> {
+            new OutcomeJson(json, asked.outcome()).supposition(asked, sentence);
+            Aftermath aftermath = asked.outcome().aftermath();
+            if (more.stress()) {
+                new OutcomeJson(json, asked.outcome())
+                        .stresses("strains", asked.outcome().strains());
+            }
+            if (more.aftermath() && aftermath != null) {
+                AftermathJson.write(json, aftermath);
+            }
+        });
     }
 
     /** Of {@code suppose --staged}: the outcome of the last stage, the stages behind. */
@@ -75,7 +88,7 @@ final class OutcomeJson {
         json.writeStringField("sentence", sentence);
         json.writeBooleanField("doNotPowerUp", outcome.doNotPowerUp());
         setting();
-        stresses();
+        stresses("stresses", outcome.stresses());
         observations(true);
         comesAndGoes();
         new BenchJson(json, outcome).write();
@@ -114,7 +127,7 @@ final class OutcomeJson {
         json.writeEndArray();
         tail(asked);
         setting();
-        stresses();
+        stresses("stresses", outcome.stresses());
         observations(false);
         new BenchJson(json, outcome).write();
     }
@@ -256,9 +269,9 @@ final class OutcomeJson {
         json.writeEndObject();
     }
 
-    private void stresses() throws IOException {
-        json.writeArrayFieldStart("stresses");
-        for (Stress stress : outcome.stresses()) {
+    private void stresses(String key, List<Stress> rows) throws IOException {
+        json.writeArrayFieldStart(key);
+        for (Stress stress : rows) {
             json.writeStartObject();
             json.writeStringField("part", stress.part());
             json.writeStringField("place", stress.place());

@@ -55,7 +55,8 @@ final class Readings implements Callable<Integer> {
         } else if (csv) {
             console.out().print(Csv.readings(asked.outcome()));
         } else {
-            console.print(Tables.readings(asked.outcome(), console.emphasis(), bench.everySight()));
+            console.print(Tables.readings(
+                    asked.outcome(), console.emphasis(), new Tables.More(bench.everySight(), false, false)));
         }
         return ExitCodes.DONE;
     }

@@ -1,5 +1,6 @@
 package fusetale.cli;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Outcome;
 import fusetale.explore.Question;
@@ -7,7 +8,9 @@ import fusetale.explore.StagedStart;
 import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
+import fusetale.report.AftermathPicture;
 import fusetale.report.Csv;
+import fusetale.report.Picture;
 import fusetale.report.PictureFile;
 import fusetale.report.Settings;
 import fusetale.report.StageTables;
@@ -50,6 +53,12 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--staged", descriptionKey = "staged")
     private boolean staged;
 
+    @Option(names = "--aftermath", descriptionKey = "aftermath")
+    private boolean playedOut;
+
+    @Option(names = "--stress", descriptionKey = "stress")
+    private boolean stress;
+
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
@@ -79,7 +88,16 @@ final class Suppose implements Callable<Integer> {
                 asked.outcome(), clauses, Settings.words(asked.outcome().question()));
         // first, so that what cannot be done ends without half an answer
         if (picture != null) {
-            write(CircuitFiles.path(picture), drawn);
+            Aftermath aftermath = asked.outcome().aftermath();
+            write(
+                    CircuitFiles.path(picture),
+                    playedOut && aftermath != null
+                            ? new AftermathPicture(
+                                    asked.outcome(),
+                                    aftermath,
+                                    clauses,
+                                    Settings.words(asked.outcome().question()))
+                            : drawn);
         }
         print(asked, drawn);
         return ExitCodes.DONE;
@@ -106,12 +124,16 @@ final class Suppose implements Callable<Integer> {
     private void print(Asking asked, SupposePicture drawn) {
         Outcome outcome = asked.outcome();
         if (json) {
-            console.out().print(OutcomeJson.suppose(asked, drawn.sentence()));
+            console.out().print(OutcomeJson.suppose(asked, drawn.sentence(), more()));
         } else if (csv) {
             console.out().print(Csv.suppose(outcome));
         } else {
-            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis(), bench.everySight()));
+            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis(), more()));
         }
+    }
+
+    private Tables.More more() {
+        return new Tables.More(bench.everySight(), stress, playedOut);
     }
 
     private Supposition supposition(Circuit circuit) throws Refused {
@@ -134,7 +156,7 @@ final class Suppose implements Callable<Integer> {
         }
     }
 
-    private void write(Path path, SupposePicture drawn) throws Refused {
+    private void write(Path path, Picture drawn) throws Refused {
         try {
             AtomicFile.write(path, PictureFile.of(path).orElseThrow().bytes(drawn));
             console.err().print(WORDS.say("picture.written", path) + "\n");

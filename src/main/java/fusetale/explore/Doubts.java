@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds what a reader must know before trusting an outcome, and says it. */
 final class Doubts {
@@ -28,6 +29,9 @@ final class Doubts {
     /** Larger of the two usual ratings of a branch that feeds wall outlets, 15 A and 20 A (common practice at 120 V). */
     private static final double HOUSE_BREAKER_AMPS = 20;
 
+    /** More would not be read. */
+    private static final int MOST_LOSSES = 2;
+
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
 
@@ -38,6 +42,7 @@ final class Doubts {
     private final List<Stress> over;
     private final List<Stress> overAsBuilt;
     private final List<Compared> compared;
+    private final Forwards played;
 
     /**
      * Of a machine as supposed.
@@ -45,12 +50,14 @@ final class Doubts {
      * @param over its figures past their rating, worst first
      * @param overAsBuilt those of the healthy machine
      * @param compared its readings
+     * @param played what follows
      */
-    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt, List<Compared> compared) {
+    Doubts(Settled settled, List<Stress> over, List<Stress> overAsBuilt, List<Compared> compared, Forwards played) {
         this.settled = settled;
         this.over = over;
         this.overAsBuilt = overAsBuilt;
         this.compared = compared;
+        this.played = played;
     }
 
     /** Everything, the gravest first; equal ones in the order found. */
@@ -81,8 +88,33 @@ final class Doubts {
         }
     }
 
-    /** Parts that are lost because the fuse before them holds, or because there is none. */
+    /** What is lost before a fuse melts, or because none does: as played forward, or at first look where nothing was. */
     private void dangers() {
+        if (played.aftermath() == null) {
+            firstLook();
+        } else if (!played.losses().isEmpty()) {
+            String losses = played.losses().stream()
+                    .limit(MOST_LOSSES)
+                    .map(h -> WORDS.say("loss", h.words(), h.when()))
+                    .collect(Collectors.joining(WORDS.say("loss.and")));
+            Optional<Settled.Carrying> holding = mostOverloaded();
+            add(
+                    Doubt.Severity.DANGER,
+                    holding.map(c -> WORDS.say("danger.before", holds(c.fuse()), holdingTime(c.melting()), losses))
+                            .orElseGet(() -> WORDS.say("danger.lost", losses)));
+            unmoved();
+        }
+    }
+
+    /** The fuse that carries most for its marking, melted or not. */
+    private Optional<Settled.Carrying> mostOverloaded() {
+        return Stream.concat(settled.melted().stream(), settled.held().stream())
+                .filter(c -> over(c) > 1)
+                .max(Comparator.comparingDouble(Doubts::over));
+    }
+
+    /** Parts far past their rating because the fuse before them holds, or because there is none. */
+    private void firstLook() {
         List<Stress> lost = over.stream().filter(this::isLost).toList();
         if (lost.isEmpty()) {
             return;
@@ -107,7 +139,11 @@ final class Doubts {
             add(
                     Doubt.Severity.NOTE,
                     WORDS.say(
-                            misleading.size() == 1 ? "unmoved" : "unmoved.more",
+                            switch (misleading.size()) {
+                                case 1 -> "unmoved";
+                                case 2 -> "unmoved.other";
+                                default -> "unmoved.more";
+                            },
                             first.check().from(),
                             first.check().function().words(),
                             first.asSupposed().shows(),

@@ -1,6 +1,5 @@
 package fusetale.explore;
 
-import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.bench.Bench;
 import fusetale.bench.Check;
@@ -11,6 +10,7 @@ import fusetale.bench.Seen;
 import fusetale.bench.Spread;
 import fusetale.bench.UnfitArrangement;
 import fusetale.bench.Warmth;
+import fusetale.circuit.Circuit;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
@@ -160,10 +160,12 @@ public final class Explorer {
                 question,
                 baseline,
                 baseline.settled(),
-                baseline.seen(),
-                baseline.seen().readings(),
-                List.of(),
-                baseline.settled().solves() + baseline.seen().work().solves());
+                new Taken(
+                        baseline.seen(),
+                        baseline.seen().readings(),
+                        List.of(),
+                        baseline.settled().solves() + baseline.seen().work().solves()),
+                Forwards.NOTHING);
     }
 
     private static Answer supposed(Question question, Baseline baseline, BooleanSupplier stopped)
@@ -186,8 +188,12 @@ public final class Explorer {
         if (!(moving instanceof Solved.Found<List<ComesAndGoes>> contacts)) {
             return unanswered(Baseline.reason(moving));
         }
-        Outcome outcome =
-                outcome(question, baseline, settled, seen.value(), readings, contacts.value(), settled.solves());
+        Forwards played = Forwards.of(question, machine, baseline, stopped);
+        if (stopped.getAsBoolean()) {
+            return unanswered(new NotSolved(NotSolved.Kind.STOPPED, List.of(), ""));
+        }
+        Taken taken = new Taken(seen.value(), readings, contacts.value(), settled.solves());
+        Outcome outcome = outcome(question, baseline, settled, taken, played);
         return complete(
                 outcome.withSwaps(SwapEffects.of(question, baseline, settled, stopped)), baseline, settled, stopped);
     }
@@ -204,23 +210,30 @@ public final class Explorer {
         return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value()), Pulses.doubts(found.value())));
     }
 
+    /**
+     * Readings, and the look they were taken in.
+     *
+     * @param contacts readings that come and go with a contact
+     * @param solves solves it took in all
+     */
+    private record Taken(Seen seen, List<Reading> readings, List<ComesAndGoes> contacts, long solves) {}
+
     private static Outcome outcome(
-            Question question,
-            Baseline baseline,
-            Settled settled,
-            Seen seen,
-            List<Reading> readings,
-            List<ComesAndGoes> contacts,
-            long solves) {
+            Question question, Baseline baseline, Settled settled, Taken taken, Forwards played) {
+        Seen seen = taken.seen();
+        List<Reading> readings = taken.readings();
         List<Compared> compared = new ArrayList<>();
         for (int k = 0; k < readings.size(); k++) {
             Spread.Range range = baseline.spread().ranges().get(k);
             compared.add(Compared.of(baseline.seen().readings().get(k), readings.get(k), HealthyRange.of(range)));
         }
         boolean powerOn = question.arrangement().powerOn();
-        List<Stress> over = powerOn ? over(settled) : List.of();
-        List<Stress> overAsBuilt = powerOn ? over(baseline.settled()) : List.of();
-        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared).inOrder(seen.remarks(), powerOn);
+        Circuit asArranged = baseline.asArranged();
+        List<Stress> all = powerOn ? Strains.of(settled.seen(), asArranged) : List.of();
+        List<Stress> over = Outcome.past(all);
+        List<Stress> overAsBuilt =
+                powerOn ? Outcome.past(Strains.of(baseline.settled().seen(), asArranged)) : List.of();
+        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared, played).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
                 question,
@@ -229,16 +242,19 @@ public final class Explorer {
                                 .reversed())
                         .toList(),
                 Fates.of(question, settled),
-                over,
+                all,
                 traces,
                 doubts,
                 new Effort(
                         seen.work().method(),
                         seen.work().passes(),
-                        solves,
+                        taken.solves(),
                         seen.work().residual()),
                 noticed(question, baseline, settled),
-                contacts);
+                taken.contacts(),
+                AtTheBench.NOTHING,
+                SwapChanges.NONE,
+                played.aftermath());
     }
 
     private static List<Noticed> noticed(Question question, Baseline baseline, Settled settled) {
@@ -246,19 +262,11 @@ public final class Explorer {
         Set<String> pulled = Set.copyOf(question.arrangement().pulledFuses());
         List<Observation> built =
                 Observations.of(question.healthy(), baseline.settled().seen(), pulled, warmth);
-        if (question.supposition().faults().isEmpty()) {
+        if (question.supposition().isNothing()) {
             return Noticed.beside(built, built);
         }
         Set<String> absent = Fates.absent(question.arrangement(), question.supposition());
         return Noticed.beside(built, Observations.of(question.healthy(), settled.seen(), absent, warmth));
-    }
-
-    /** Fuses have a table of their own. */
-    private static List<Stress> over(Settled settled) {
-        return Strains.of(settled.seen()).stream()
-                .filter(Stress::over)
-                .filter(s -> s.strain() != Strain.LINK_CURRENT && s.strain() != Strain.MARKED_CURRENT)
-                .toList();
     }
 
     private static Answer unusable(UnfitArrangement e) {

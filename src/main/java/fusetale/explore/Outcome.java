@@ -1,10 +1,13 @@
 package fusetale.explore;
 
+import fusetale.aftermath.Aftermath;
+import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.TestPoint;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What would happen and what would the meter say.
@@ -13,7 +16,8 @@ import java.util.stream.Stream;
  * @param readings as built beside as supposed, those that moved most first; those alike in two figures in the
  *     order asked
  * @param fuses every fuse in the order of the circuit file
- * @param stresses figures past their rating as supposed, the furthest past first; fuses are not among them
+ * @param strains every figure that has a rating, as supposed, the one furthest past it or nearest to it first; empty with the
+ *     power off
  * @param traces waveforms of the points that moved most; empty with the power off
  * @param doubts what to know before trusting it, the gravest first
  * @param effort what it took
@@ -21,28 +25,54 @@ import java.util.stream.Stream;
  * @param comingAndGoing readings that come and go with a contact that sometimes touches; in the order asked
  * @param bench what the arrangement itself shows: series lamp, pulses
  * @param swaps what swaps change besides the readings; empty with the power off
+ * @param aftermath what follows if nobody switches off; null where it was not asked for, or the power is off
  */
 public record Outcome(
         Question question,
         List<Compared> readings,
         List<FuseFate> fuses,
-        List<Stress> stresses,
+        List<Stress> strains,
         List<Trace> traces,
         List<Doubt> doubts,
         Effort effort,
         List<Noticed> observations,
         List<ComesAndGoes> comingAndGoing,
         AtTheBench bench,
-        SwapChanges swaps) {
+        SwapChanges swaps,
+        @Nullable Aftermath aftermath) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
         fuses = List.copyOf(fuses);
-        stresses = List.copyOf(stresses);
+        strains = List.copyOf(strains);
         traces = List.copyOf(traces);
         doubts = List.copyOf(doubts);
         observations = List.copyOf(observations);
         comingAndGoing = List.copyOf(comingAndGoing);
+    }
+
+    /** Of readings alone, with nothing seen, pulsed, swapped or played forward. */
+    public Outcome(
+            Question question,
+            List<Compared> readings,
+            List<FuseFate> fuses,
+            List<Stress> strains,
+            List<Trace> traces,
+            List<Doubt> doubts,
+            Effort effort) {
+        this(
+                question,
+                readings,
+                fuses,
+                strains,
+                traces,
+                doubts,
+                effort,
+                List.of(),
+                List.of(),
+                AtTheBench.NOTHING,
+                SwapChanges.NONE,
+                null);
     }
 
     /** The same with what the arrangement itself shows, and what there is to know about that. */
@@ -54,30 +84,45 @@ public record Outcome(
                 question,
                 readings,
                 fuses,
-                stresses,
+                strains,
                 traces,
                 all,
                 effort,
                 observations,
                 comingAndGoing,
-                shown);
-    }
-
-    /** Of a supposition without swaps. */
-    public Outcome(
-            Question question,
-            List<Compared> readings,
-            List<FuseFate> fuses,
-            List<Stress> stresses,
-            List<Trace> traces,
-            List<Doubt> doubts,
-            Effort effort) {
-        this(question, readings, fuses, stresses, traces, doubts, effort, SwapChanges.NONE);
+                shown,
+                swaps,
+                aftermath);
     }
 
     /** The same with what swaps change. */
     Outcome withSwaps(SwapChanges changes) {
-        return new Outcome(question, readings, fuses, stresses, traces, doubts, effort, changes);
+        return new Outcome(
+                question,
+                readings,
+                fuses,
+                strains,
+                traces,
+                doubts,
+                effort,
+                observations,
+                comingAndGoing,
+                bench,
+                changes,
+                aftermath);
+    }
+
+    /** Figures past their rating, the furthest past first; fuses, which have a table of their own, are not among them. */
+    public List<Stress> stresses() {
+        return past(strains);
+    }
+
+    /** Those of some rows that are past their rating, fuses left out. */
+    static List<Stress> past(List<Stress> rows) {
+        return rows.stream()
+                .filter(Stress::over)
+                .filter(s -> s.strain() != Strain.LINK_CURRENT && s.strain() != Strain.MARKED_CURRENT)
+                .toList();
     }
 
     /** Whether powering up would destroy parts, or worse: it is among the doubts. */

@@ -54,7 +54,7 @@ final class Pulses {
             return new Solved.Found<>(List.of());
         }
         Solved<List<PulseRun>> ranBuilt = runs(question, asBuilt, Supposition.NOTHING, stopped);
-        Solved<List<PulseRun>> ranSupposed = question.supposition().faults().isEmpty()
+        Solved<List<PulseRun>> ranSupposed = question.supposition().isNothing()
                 ? ranBuilt
                 : runs(question, asSupposed, question.supposition(), stopped);
         if (!(ranBuilt instanceof Solved.Found<List<PulseRun>> built)) {

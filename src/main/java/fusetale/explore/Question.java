@@ -1,11 +1,13 @@
 package fusetale.explore;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.fault.Supposition;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What would it read?
@@ -35,10 +37,16 @@ public record Question(
      * @param draws healthy machines drawn for the spread, 2 or more
      * @param seed of the draws: the same seed gives the same machines
      * @param traces most waveforms to keep, of the points that moved most
+     * @param aftermath what to play forward; null for nothing, and the verdict on powering up is then a first look
      */
-    public record Options(int draws, long seed, int traces) {
+    public record Options(int draws, long seed, int traces, Aftermath.@Nullable Settings aftermath) {
         /** What the commands use. */
-        public static final Options USUAL = new Options(24, 1, 3);
+        public static final Options USUAL = new Options(24, 1, 3, Aftermath.Settings.USUAL);
+
+        /** Nothing played forward. */
+        public Options(int draws, long seed, int traces) {
+            this(draws, seed, traces, null);
+        }
     }
 
     /** The same question with the bench set otherwise. */

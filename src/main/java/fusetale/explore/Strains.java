@@ -2,9 +2,11 @@ package fusetale.explore;
 
 import fusetale.aftermath.Stress;
 import fusetale.aftermath.Stresses;
+import fusetale.aftermath.Temperatures;
 import fusetale.bench.Seen;
 import fusetale.circuit.Bridge;
 import fusetale.circuit.Capacitor;
+import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
 import fusetale.circuit.Darlington;
 import fusetale.circuit.Diode;
@@ -39,11 +41,16 @@ final class Strains {
         this.seen = seen;
     }
 
-    /** All figures that have a rating, the furthest past it first. */
-    static List<Stress> of(Seen seen) {
+    /**
+     * All figures that have a rating, the furthest past it first.
+     *
+     * @param healthy as drawn and arranged
+     */
+    static List<Stress> of(Seen seen, Circuit healthy) {
         Strains strains = new Strains(seen);
         seen.circuit().parts().forEach(strains::part);
         seen.circuit().connectors().forEach(strains::connector);
+        Temperatures.of(seen, healthy).forEach(t -> strains.rows.add(named(t)));
         // what differs by rounding of the solver only, as the two pins of one winding, stays in the order of the file
         return strains.rows.stream()
                 .sorted(Comparator.comparingDouble((Stress s) -> Math.rint(s.ratio() * ROUNDED))

@@ -8,11 +8,14 @@ public final class Times {
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
 
+    /** From here on two figures of seconds read as two minutes. */
+    private static final double LONGEST_IN_SECONDS = 115;
+
     private Times() {}
 
     /** {@code 0.05 s}, {@code 12 s}, {@code 4 min}, {@code 2 h}: two figures. */
     public static String of(double seconds) {
-        if (seconds < 2 * MINUTE) {
+        if (seconds < LONGEST_IN_SECONDS) {
             return figures(seconds) + " s";
         }
         return seconds < 2 * HOUR ? figures(seconds / MINUTE) + " min" : figures(seconds / HOUR) + " h";

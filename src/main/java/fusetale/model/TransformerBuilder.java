@@ -54,8 +54,8 @@ final class TransformerBuilder {
                 sketch.current(name(winding), section(winding, 0));
             }
         }
-        double magnetisingAmps =
-                Math.max(part.magnetics().magnetisingAmps().si(), LEAST_MAGNETISING_RATIO * ratedAmps(part.primary()));
+        double magnetisingAmps = Math.max(
+                part.magnetics().magnetisingAmps().si(), LEAST_MAGNETISING_RATIO * part.ratedAmps(part.primary()));
         sketch.inductor(core + " magnetising", core, ground, primaryVolts / (omega * magnetisingAmps));
         double watts = part.magnetics().coreLossWatts().si();
         if (watts > 0) {
@@ -73,7 +73,7 @@ final class TransformerBuilder {
         double ohms = Math.max(winding.ohms().si() / count, Sketch.BOND_OHMS);
         double turns = windingTurns / count;
         double ratio = Math.max(part.magnetics().leakage().si(), LEAST_LEAKAGE_RATIO);
-        double reactance = ratio * winding.volts().si() / ratedAmps(winding) / count;
+        double reactance = ratio * winding.volts().si() / part.ratedAmps(winding) / count;
         sketch.carrying(section, start, copper, ohms);
         sketch.inductor(section + ":leakage", copper, emf, reactance / omega);
         sketch.resistor(section + ":eddies", copper, emf, DAMPING_RATIO * reactance);
@@ -96,25 +96,5 @@ final class TransformerBuilder {
     /** The winding's own name where it is not tapped, {@code T1.sol.2} for its second section where it is. */
     private String section(Transformer.Winding winding, int k) {
         return winding.nets().size() == 2 ? name(winding) : name(winding) + "." + (k + 1);
-    }
-
-    /**
-     * What a winding is rated for: as stated; else, of a secondary, the current at which its own resistance drops half of
-     * the regulation, and of the primary what all secondaries take together.
-     */
-    private double ratedAmps(Transformer.Winding winding) {
-        if (winding.ratedAmps() != null) {
-            return winding.ratedAmps().si();
-        }
-        double volts = winding.volts().si();
-        if (!winding.equals(part.primary())) {
-            double regulation = Math.max(part.magnetics().regulation().si(), 0.01);
-            return regulation * volts / (2 * Math.max(winding.ohms().si(), Sketch.BOND_OHMS));
-        }
-        double watts = 0;
-        for (Transformer.Winding secondary : part.secondaries()) {
-            watts += secondary.volts().si() * ratedAmps(secondary);
-        }
-        return watts > 0 ? watts / volts : 1;
     }
 }

@@ -29,7 +29,7 @@ final class BenchLines {
     private final List<String> lines = new ArrayList<>();
 
     private BenchLines(Outcome outcome, Emphasis emphasis) {
-        this.healthy = outcome.question().supposition().faults().isEmpty();
+        this.healthy = outcome.question().supposition().isNothing();
         this.emphasis = emphasis;
     }
 

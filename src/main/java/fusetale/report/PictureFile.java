@@ -26,10 +26,10 @@ public enum PictureFile {
     /** Pixels, twice as many each way as the picture's own measure, for sharp print. */
     PNG {
         @Override
-        public byte[] bytes(SupposePicture picture) {
+        public byte[] bytes(Picture picture) {
             int scale = 2;
-            BufferedImage image = new BufferedImage(
-                    scale * SupposePicture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
+            BufferedImage image =
+                    new BufferedImage(scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = image.createGraphics();
             g.scale(scale, scale);
             picture.paint(g);
@@ -48,16 +48,16 @@ public enum PictureFile {
     /** Outlines, text included, so that it needs no typeface; what it says stands in its title and description. */
     SVG {
         @Override
-        public byte[] bytes(SupposePicture picture) {
+        public byte[] bytes(Picture picture) {
             Document document = document();
             SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
             context.setComment("");
             context.setPrecision(2);
             SVGGraphics2D g = new SVGGraphics2D(context, true);
-            g.setSVGCanvasSize(new Dimension(SupposePicture.WIDTH, picture.height()));
+            g.setSVGCanvasSize(new Dimension(Picture.WIDTH, picture.height()));
             picture.paint(g);
             Element root = g.getRoot();
-            root.setAttributeNS(null, "viewBox", "0 0 " + SupposePicture.WIDTH + " " + picture.height());
+            root.setAttributeNS(null, "viewBox", "0 0 " + Picture.WIDTH + " " + picture.height());
             root.setAttributeNS(null, "role", "img");
             root.insertBefore(element(document, "desc", picture.description()), root.getFirstChild());
             root.insertBefore(element(document, "title", picture.sentence()), root.getFirstChild());
@@ -73,7 +73,7 @@ public enum PictureFile {
     };
 
     /** The picture as the bytes of such a file. */
-    public abstract byte[] bytes(SupposePicture picture);
+    public abstract byte[] bytes(Picture picture);
 
     /** The kind that a file's ending asks for, if it is one of ours. */
     public static Optional<PictureFile> of(Path file) {

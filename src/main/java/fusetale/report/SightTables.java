@@ -32,7 +32,7 @@ final class SightTables {
     static List<String> lines(Outcome outcome, Emphasis emphasis, boolean everything) {
         SightTables tables = new SightTables(outcome, emphasis);
         tables.comesAndGoes();
-        if (outcome.question().supposition().faults().isEmpty()) {
+        if (outcome.question().supposition().isNothing()) {
             tables.healthy(everything);
         } else {
             tables.supposed(everything);

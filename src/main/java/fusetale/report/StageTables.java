@@ -35,7 +35,7 @@ public final class StageTables {
      * @param sentence the supposition as a sentence; empty for a healthy machine
      */
     public static List<String> of(StagedStart start, Question question, String sentence, Emphasis emphasis) {
-        boolean healthy = question.supposition().faults().isEmpty();
+        boolean healthy = question.supposition().isNothing();
         StageTables all = new StageTables(start, healthy, emphasis);
         if (!healthy) {
             all.lines.addAll(Tables.wrapped(sentence));

@@ -11,9 +11,6 @@ import fusetale.quantity.Unit;
 import fusetale.signal.Waveform;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -22,24 +19,20 @@ import org.jfree.chart.JFreeChart;
 
 /**
  * The picture of an outcome: the supposition as a sentence, what to beware of, how far each reading moved against what
- * healthy machines show, and the waveforms of the points that moved most. {@value #WIDTH} px wide.
+ * healthy machines show, and the waveforms of the points that moved most.
  */
-public final class SupposePicture {
-    /** Width [px]. */
-    public static final int WIDTH = 1200;
-
+public final class SupposePicture implements Picture {
     /** Most height [px]; a picture without waveforms and with few readings is less high. */
     public static final int MOST_HEIGHT = 900;
 
-    private static final double MARGIN = 32;
-    private static final double RIGHT = WIDTH - MARGIN;
+    private static final double MARGIN = PictureHead.MARGIN;
+    private static final double RIGHT = PictureHead.RIGHT;
     private static final double ROW_HEIGHT = 26;
     private static final double ROOMY_ROW_HEIGHT = 32;
-    private static final double FOOTER_HEIGHT = 46;
+    private static final double FOOTER_HEIGHT = PictureHead.FOOTER_HEIGHT;
     private static final double LEAST_WAVES_HEIGHT = 236;
     private static final double MOST_WAVES_HEIGHT = 340;
     private static final double INSET = 18;
-    private static final int MOST_CONSEQUENCES = 2;
 
     private static final double FUNCTION_X = 296;
     private static final double STRIP_X = 372;
@@ -51,7 +44,7 @@ public final class SupposePicture {
     private static final Words WORDS = Words.of(SupposePicture.class);
 
     private final Outcome outcome;
-    private final List<String> faults;
+    private final PictureHead head;
     private final String setting;
     private final int height;
 
@@ -64,12 +57,12 @@ public final class SupposePicture {
      */
     public SupposePicture(Outcome outcome, List<String> faults, String setting) {
         this.outcome = outcome;
-        this.faults = List.copyOf(faults);
+        this.head = new PictureHead(outcome, faults, setting);
         this.setting = setting;
         this.height = measured();
     }
 
-    /** Height [px]. */
+    @Override
     public int height() {
         return height;
     }
@@ -85,14 +78,13 @@ public final class SupposePicture {
         return (int) Math.ceil(bottom + 12 + FOOTER_HEIGHT);
     }
 
-    /** The supposition as one sentence. */
+    @Override
     public String sentence() {
-        return faults.isEmpty()
-                ? WORDS.say("picture.nothing")
-                : WORDS.say("picture.suppose") + " " + String.join(" " + WORDS.say("picture.and") + " ", faults) + ".";
+        return head.sentence();
     }
 
-    /** What the picture says, for whoever cannot see it: the sentence, the doubts, the readings that moved. */
+    /** The doubts and the readings that moved. */
+    @Override
     public String description() {
         StringBuilder text = new StringBuilder(setting);
         for (Doubt doubt : outcome.doubts()) {
@@ -113,14 +105,9 @@ public final class SupposePicture {
         return text.toString();
     }
 
-    /** Paints it. */
+    @Override
     public void paint(Graphics2D g) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setColor(Ink.DESK);
-        g.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
+        PictureHead.ground(g, height);
         Pen pen = new Pen(g);
         double floor = height - FOOTER_HEIGHT;
         if (traces().isEmpty()) {
@@ -129,109 +116,13 @@ public final class SupposePicture {
             double bottom = paintReadings(g, pen, floor - LEAST_WAVES_HEIGHT - 12);
             paintWaves(g, pen, Math.max(bottom + 12, floor - MOST_WAVES_HEIGHT), floor);
         }
-        paintFooter(g, pen);
+        PictureHead.footer(g, pen, height, outcome.question().arrangement().powerOn());
     }
 
     /** Everything down to the paper of readings; gives its bottom. */
     private double paintReadings(Graphics2D g, Pen pen, double lowest) {
-        double y = paintSentence(g, pen, 54);
-        y = paintConsequences(g, pen, y + 30);
+        double y = head.paint(g, pen);
         return paintStrip(g, pen, y + 16, lowest);
-    }
-
-    private double paintSentence(Graphics2D g, Pen pen, double top) {
-        Font plain = Type.WORDS.at(26);
-        Font strong = Type.HEADING.at(26);
-        double x = MARGIN;
-        double y = top;
-        if (faults.isEmpty()) {
-            pen.write(WORDS.say("picture.nothing"), plain, Ink.SOFT_INK, x, y);
-        } else {
-            x = pen.write(WORDS.say("picture.suppose") + " ", plain, Ink.SOFT_INK, x, y) + 6;
-            for (int i = 0; i < faults.size(); i++) {
-                String between = i + 1 == faults.size() ? "." : " " + WORDS.say("picture.and") + " ";
-                if (x + Pen.width(faults.get(i) + ".", strong) > RIGHT && x > MARGIN) {
-                    x = MARGIN;
-                    y += 38;
-                }
-                String fault = Pen.fitted(faults.get(i), strong, RIGHT - x - 12);
-                swipe(g, x - 5, y, Pen.width(fault, strong) + 10);
-                x = pen.write(fault, strong, Ink.INK, x, y);
-                x = pen.write(between, plain, Ink.SOFT_INK, x + (i + 1 == faults.size() ? 7 : 4), y) + 4;
-            }
-        }
-        pen.write(
-                Pen.fitted(setting, Type.WORDS.at(17), RIGHT - MARGIN),
-                Type.WORDS.at(17),
-                Ink.SOFT_INK,
-                MARGIN,
-                y + 30);
-        return y + 30;
-    }
-
-    /** A stroke of the highlighter under a text: slightly slanted ends. */
-    private static void swipe(Graphics2D g, double x, double baseline, double width) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(x + 3, baseline - 24);
-        path.lineTo(x + width + 2, baseline - 25);
-        path.lineTo(x + width - 2, baseline + 9);
-        path.lineTo(x - 2, baseline + 8);
-        path.closePath();
-        g.setColor(Ink.MARKER_FILL);
-        g.fill(path);
-    }
-
-    /** The gravest two things to know, danger hatched, others plain; where there is nothing grave, what moved most. */
-    private double paintConsequences(Graphics2D g, Pen pen, double top) {
-        double y = top;
-        List<Doubt> told = outcome.doubts().stream()
-                .filter(d -> d.severity() != Doubt.Severity.CAUTION)
-                .limit(MOST_CONSEQUENCES)
-                .toList();
-        if (told.isEmpty()) {
-            return paintLines(pen, furthest(), Type.WORDS.at(17), MARGIN, y) - 32;
-        }
-        for (Doubt doubt : told) {
-            boolean danger = doubt.severity() == Doubt.Severity.DANGER;
-            double x = danger ? paintShout(g, pen, y) : MARGIN;
-            y = paintLines(pen, doubt.text(), danger ? Type.HEADING.at(17) : Type.WORDS.at(17), x, y);
-        }
-        return y - 32;
-    }
-
-    private static double paintShout(Graphics2D g, Pen pen, double y) {
-        String shout = WORDS.say("picture.danger");
-        double width = Pen.width(shout, Type.SHOUT.at(17));
-        Signs.hatch(g, new Rectangle2D.Double(MARGIN, y - 20, 28, 28));
-        g.setColor(Ink.DANGER_GROUND);
-        g.fill(new Rectangle2D.Double(MARGIN + 28, y - 20, width + 22, 28));
-        pen.write(shout, Type.SHOUT.at(17), Ink.DANGER_TEXT, MARGIN + 39, y);
-        return MARGIN + width + 64;
-    }
-
-    /** Writes at most two lines; gives where the next text goes. */
-    private static double paintLines(Pen pen, String text, Font font, double x, double top) {
-        List<String> lines = Pen.lines(text, font, RIGHT - x);
-        double y = top;
-        for (int i = 0; i < lines.size() && i < 2; i++) {
-            String line = i == 1 && lines.size() > 2 ? Pen.fitted(lines.get(1) + " …", font, RIGHT - x) : lines.get(i);
-            pen.write(line, font, Ink.INK, x, y);
-            y += 24;
-        }
-        return y + 8;
-    }
-
-    private String furthest() {
-        if (outcome.moved().isEmpty()) {
-            return WORDS.say("picture.none-moved");
-        }
-        Compared first = outcome.readings().get(0);
-        return WORDS.say(
-                "picture.furthest",
-                Pairs.name(outcome.question().healthy(), first.check()),
-                first.check().function().words(),
-                first.asSupposed().shows(),
-                first.asBuilt().shows());
     }
 
     /** Paints the paper of readings, as high as it needs and the room allows; gives its bottom. */
@@ -381,14 +272,5 @@ public final class SupposePicture {
         String title =
                 trace.label() + ", " + WORDS.say(trace.unit() == Unit.VOLT ? "picture.volts" : "picture.amperes");
         pen.write(Pen.fitted(title, Type.HEADING.at(17), x - left), Type.HEADING.at(17), Ink.INK, left, y);
-    }
-
-    private void paintFooter(Graphics2D g, Pen pen) {
-        g.setColor(Ink.RULE);
-        g.draw(new Line2D.Double(MARGIN, height - FOOTER_HEIGHT + 8, RIGHT, height - FOOTER_HEIGHT + 8));
-        String caution =
-                WORDS.say(outcome.question().arrangement().powerOn() ? "picture.caution-on" : "picture.caution-off");
-        Font font = Type.WORDS.at(14);
-        pen.write(Pen.fitted(caution, font, RIGHT - MARGIN), font, Ink.SOFT_INK, MARGIN, height - 18);
     }
 }

@@ -1,6 +1,6 @@
 package fusetale.report;
 
-import fusetale.aftermath.Strain;
+import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Stress;
 import fusetale.circuit.FuseLink;
 import fusetale.explore.Compared;
@@ -28,22 +28,34 @@ public final class Tables {
 
     private final Outcome outcome;
     private final Emphasis emphasis;
-    private final boolean everySight;
+    private final More more;
     private final List<String> lines = new ArrayList<>();
 
-    private Tables(Outcome outcome, Emphasis emphasis, boolean everySight) {
+    private Tables(Outcome outcome, Emphasis emphasis, More more) {
         this.outcome = outcome;
         this.emphasis = emphasis;
-        this.everySight = everySight;
+        this.more = more;
+    }
+
+    /**
+     * What to tell beyond the usual.
+     *
+     * @param everySight all there is to see without a meter, not only what strikes, or where the two differ
+     * @param stress every figure that has a rating
+     * @param aftermath what follows if nobody switches off
+     */
+    public record More(boolean everySight, boolean stress, boolean aftermath) {
+        /** Nothing. */
+        public static final More NOTHING = new More(false, false, false);
     }
 
     /**
      * What a healthy machine shows, with its spread.
      *
-     * @param everySight whether to tell all there is to see without a meter, not only what strikes
+     * @param more what to tell beyond the usual
      */
-    public static List<String> readings(Outcome outcome, Emphasis emphasis, boolean everySight) {
-        Tables tables = new Tables(outcome, emphasis, everySight);
+    public static List<String> readings(Outcome outcome, Emphasis emphasis, More more) {
+        Tables tables = new Tables(outcome, emphasis, more);
         tables.paragraph(Settings.words(outcome.question()));
         tables.danger();
         tables.healthyTable();
@@ -55,10 +67,10 @@ public final class Tables {
      * As built beside as supposed.
      *
      * @param sentence the supposition as a sentence
-     * @param everySight whether to tell all there is to see without a meter, not only where the two differ
+     * @param more what to tell beyond the usual
      */
-    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis, boolean everySight) {
-        Tables tables = new Tables(outcome, emphasis, everySight);
+    public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis, More more) {
+        Tables tables = new Tables(outcome, emphasis, more);
         tables.danger();
         tables.paragraph(sentence);
         tables.paragraph(Settings.words(outcome.question()));
@@ -72,8 +84,17 @@ public final class Tables {
         lines.addAll(BenchLines.of(outcome, emphasis));
         fuses();
         stresses();
+        if (more.stress()) {
+            heading("table.strains");
+            lines.addAll(StressTable.lines(outcome.strains(), outcome, emphasis));
+            paragraph(WORDS.say("table.strains-rest-on", Figures.plain(Stress.AIR_CELSIUS)));
+        }
+        Aftermath aftermath = outcome.aftermath();
+        if (aftermath != null && more.aftermath()) {
+            lines.addAll(AftermathTable.lines(outcome.question().healthy(), aftermath, emphasis));
+        }
         notes();
-        lines.addAll(SightTables.lines(outcome, emphasis, everySight));
+        lines.addAll(SightTables.lines(outcome, emphasis, more.everySight()));
         heading("table.cautions");
         outcome.doubts().stream()
                 .filter(d -> d.severity() == Doubt.Severity.CAUTION)
@@ -210,37 +231,11 @@ public final class Tables {
             return;
         }
         heading("table.stresses");
-        boolean healthy = outcome.question().supposition().isNothing();
-        TextTable table = new TextTable(
-                TextTable.Column.left(WORDS.say("head.part")),
-                TextTable.Column.left(WORDS.say("head.what")),
-                TextTable.Column.right(WORDS.say(healthy ? "head.built" : "head.supposed")),
-                TextTable.Column.right(WORDS.say("head.rating")),
-                TextTable.Column.right(WORDS.say("head.times")));
-        for (Stress stress : told.stream().limit(MOST_STRESSES).toList()) {
-            Unit unit = stress.strain().unit();
-            table.row(
-                    false,
-                    stress.part(),
-                    what(stress),
-                    figure(stress.value(), unit),
-                    figure(stress.limit(), unit),
-                    String.format(Locale.ROOT, "%.1f", stress.ratio()));
-        }
-        lines.addAll(table.lines(emphasis));
+        lines.addAll(StressTable.lines(told.stream().limit(MOST_STRESSES).toList(), outcome, emphasis));
         int left = told.size() - MOST_STRESSES;
         if (left > 0) {
             lines.add(WORDS.say("table.more", left));
         }
-    }
-
-    private static String what(Stress stress) {
-        if (stress.place().isEmpty()) {
-            return stress.strain().words();
-        }
-        return stress.strain() == Strain.WINDING_CURRENT
-                ? stress.strain().words() + " " + stress.place()
-                : WORDS.say("stress.pin", stress.strain().words(), stress.place());
     }
 
     private void notes() {
@@ -290,7 +285,7 @@ public final class Tables {
     }
 
     /** Two digits; less than half a milliampere through a fuse is nothing. */
-    private static String figure(double si, Unit unit) {
+    static String figure(double si, Unit unit) {
         if (unit == Unit.AMPERE && Math.abs(si) < 5e-4) {
             return "0 A";
         }

@@ -77,8 +77,8 @@ class ExplorerTest {
         assertThat(outcome.doNotPowerUp()).isTrue();
         assertThat(outcome.doubts().get(0).text())
                 .contains("F1 holds a 25 A link where 2 A is marked")
-                .contains("winding sec of T1 carries")
-                .contains("against its 2 A rating");
+                .contains("BR1 leg 2: too hot, shorted from now on, in")
+                .contains("T1 winding sec, primary: insulation burnt through, turns short, in");
     }
 
     @Test

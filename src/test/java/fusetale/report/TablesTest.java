@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class TablesTest {
     private static final List<String> SHORTED =
-            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.NONE, false);
+            Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.NONE, Tables.More.NOTHING);
 
     @Test
     void dangerIsTheFirstLine() {
@@ -45,8 +45,8 @@ class TablesTest {
 
     @Test
     void onATerminalOnlyControlSequencesAreAdded() {
-        List<String> bold =
-                Tables.suppose(Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL, false);
+        List<String> bold = Tables.suppose(
+                Made.shortedLeg(), "Suppose BR201 leg 1 is shorted.", Emphasis.TERMINAL, Tables.More.NOTHING);
 
         assertThat(bold.stream().map(l -> l.replaceAll("\u001B\\[[01]m", ""))).containsExactlyElementsOf(SHORTED);
     }
@@ -61,7 +61,7 @@ class TablesTest {
     void powerOffWarnsOfOhmsInCircuit() {
         Outcome off = Made.powerOff();
 
-        assertThat(String.join(" ", Tables.suppose(off, "", Emphasis.NONE, false)))
+        assertThat(String.join(" ", Tables.suppose(off, "", Emphasis.NONE, Tables.More.NOTHING)))
                 .contains("Ohms and diode test only with the plug out");
     }
 

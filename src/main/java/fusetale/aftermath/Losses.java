@@ -1,0 +1,198 @@
+package fusetale.aftermath;
+
+import fusetale.bench.Seen;
+import fusetale.circuit.Bridge;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Coil;
+import fusetale.circuit.Connector;
+import fusetale.circuit.Darlington;
+import fusetale.circuit.Diode;
+import fusetale.circuit.DualCoil;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.Mosfet;
+import fusetale.circuit.Net;
+import fusetale.circuit.Part;
+import fusetale.circuit.Regulator;
+import fusetale.circuit.Relay;
+import fusetale.circuit.Resistor;
+import fusetale.circuit.Thyristor;
+import fusetale.circuit.Transformer;
+import fusetale.circuit.Transformer.Winding;
+import fusetale.circuit.Transistor;
+import fusetale.circuit.Wire;
+import fusetale.circuit.Zener;
+import fusetale.signal.Waveform;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Heat of everything that warms up, over one cycle of a machine that was looked at: R·I² of copper and contacts, mean of v·i of
+ * silicon. Names are those of {@link Bodies}.
+ */
+final class Losses {
+    /** Rise at rated current, and its growth, of contacts: ΔT = 30 K·(I/Irated)^1.85 (MIL-HDBK-217F Notice 2, 15.1). */
+    private static final double CONTACT_RISE_KELVIN = 30;
+
+    private static final double CONTACT_EXPONENT = 1.85;
+
+    /** What a pin is rated for where a file does not say: a common 0.156 inch contact with wire of 18 AWG [A]. */
+    private static final double USUAL_CONTACT_AMPS = 7;
+
+    /** A link's own resistance, hot over cold at the currents of interest, of which half goes into the clips (judgement). */
+    private static final double LINK_SHARE = 0.75;
+
+    /** Rise of a wire at its rated current [K], by which it is rated. */
+    private static final double WIRE_RISE_KELVIN = 30;
+
+    private final Seen seen;
+    private final Circuit healthy;
+    private final Map<String, Double> watts = new HashMap<>();
+    private final Map<String, Double> outerWatts = new HashMap<>();
+
+    private Losses(Seen seen, Circuit healthy) {
+        this.seen = seen;
+        this.healthy = healthy;
+    }
+
+    /** Heats of bodies [W] by name, and those that belong to a part but none of its bodies. */
+    record Heat(Map<String, Double> watts, Map<String, Double> outerWatts) {}
+
+    /**
+     * Heats of a machine.
+     *
+     * @param healthy as drawn, for what a contact's resistance should be
+     */
+    static Heat of(Seen seen, Circuit healthy) {
+        Losses losses = new Losses(seen, healthy);
+        seen.circuit().parts().forEach(losses::part);
+        seen.circuit().connectors().forEach(losses::connector);
+        return new Heat(losses.watts, losses.outerWatts);
+    }
+
+    private void part(Part part) {
+        if (part instanceof Transformer p) {
+            transformer(p);
+        } else if (part instanceof Coil p) {
+            copper(p.name(), p.name(), p.ohms().si());
+        } else if (part instanceof DualCoil p) {
+            copper(p.name() + ".power", p.name(), p.powerOhms().si());
+            copper(p.name() + ".hold", p.name() + ".hold", p.holdOhms().si());
+        } else if (part instanceof Relay p) {
+            copper(p.name() + ".coil", p.name(), p.winding().ohms().si());
+        } else if (part instanceof Resistor p) {
+            copper(p.name(), p.name(), p.ohms().si());
+        } else if (part instanceof Fuse p) {
+            double link = p.fitted().coldOhms().si();
+            // an opened link carries next to nothing, and what it does is not heat of its clips
+            double ohms = p.clipOhms().si() + (link < 1e6 ? LINK_SHARE * link : 0);
+            copper(p.name(), p.name(), ohms);
+        } else if (part instanceof Wire p) {
+            if (p.ratedAmps() != null) {
+                double ratio = rms(p.name()) / p.ratedAmps().si();
+                watts.put(p.name(), WIRE_RISE_KELVIN * ratio * ratio); // behind 1 K/W
+            }
+        } else {
+            silicon(part);
+        }
+    }
+
+    private void silicon(Part part) {
+        if (part instanceof Diode p) {
+            junction(p.name(), p.name(), p.anode(), p.cathode());
+        } else if (part instanceof Bridge p) {
+            for (int n = 1; n <= 4; n++) {
+                Diode leg = p.leg(n);
+                junction(leg.name(), leg.name(), leg.anode(), leg.cathode());
+            }
+        } else if (part instanceof Zener p) {
+            junction(p.name(), p.name(), p.anode(), p.cathode());
+        } else if (part instanceof Transistor p) {
+            junction(p.name(), p.name() + ".collector", p.collector(), p.emitter());
+            junction(p.name(), p.name() + ".base", p.base(), p.emitter());
+        } else if (part instanceof Darlington p) {
+            junction(p.name(), p.name() + ".collector", p.collector(), p.emitter());
+            junction(p.name(), p.name() + ".base", p.base(), p.emitter());
+        } else if (part instanceof Mosfet p) {
+            junction(p.name(), p.name(), p.drain(), p.source());
+        } else if (part instanceof Thyristor p) {
+            junction(p.name(), p.name(), p.anode(), p.cathode());
+        } else if (part instanceof Regulator p) {
+            junction(p.name(), p.name(), p.in(), p.out());
+            junction(p.name(), p.name() + ".ground", p.in(), p.ground());
+        }
+    }
+
+    private void transformer(Transformer t) {
+        double copper = 0;
+        for (Winding w : t.windings()) {
+            String first = t.name() + "." + w.name();
+            int sections = w.nets().size() - 1;
+            double sum = 0;
+            for (int k = 1; k <= sections; k++) {
+                double amps = rms(k == 1 ? first : first + "." + k);
+                sum += amps * amps * w.ohms().si() / sections;
+            }
+            watts.put(first, sum);
+            copper += sum;
+        }
+        boolean fed = rms(t.name() + "." + t.primary().name())
+                > t.magnetics().magnetisingAmps().si() / 2;
+        double iron = fed ? t.magnetics().coreLossWatts().si() : 0;
+        outerWatts.put(t.name(), iron + deadTurns(t));
+    }
+
+    /** Heat of turns that a supposition shorts: a winding that the machine as drawn does not have. */
+    private double deadTurns(Transformer t) {
+        Optional<Transformer> drawn = healthy.part(t.name()).map(Transformer.class::cast);
+        double sum = 0;
+        for (Winding w : t.windings()) {
+            boolean known = drawn.isPresent()
+                    && drawn.get().windings().stream().anyMatch(d -> d.name().equals(w.name()));
+            sum += known ? 0 : watts.getOrDefault(t.name() + "." + w.name(), 0.0);
+        }
+        return sum;
+    }
+
+    private void copper(String body, String current, double ohms) {
+        double amps = rms(current);
+        watts.put(body, amps * amps * ohms);
+    }
+
+    private void junction(String body, String current, Net from, Net to) {
+        double mean =
+                amps(current).map(a -> seen.volts(from, to).times(a).mean()).orElse(0.0);
+        watts.merge(body, Math.max(0, mean), Double::sum);
+    }
+
+    /** A good contact warms up with its current as handbooks say, and what it has too many ohms comes on top. */
+    private void connector(Connector connector) {
+        double rated = connector.ratedAmps() == null
+                ? USUAL_CONTACT_AMPS
+                : connector.ratedAmps().si();
+        for (Connector.Contact pin : connector.pins()) {
+            String name = connector.name() + "." + pin.label();
+            double amps = rms(name);
+            double good = CONTACT_RISE_KELVIN * Math.pow(amps / rated, CONTACT_EXPONENT);
+            double more = Math.max(0, pin.ohms().si() - drawnOhms(connector, pin));
+            watts.put(name, good / Bodies.CONTACT_KELVIN_PER_WATT + amps * amps * more);
+        }
+    }
+
+    private double drawnOhms(Connector connector, Connector.Contact pin) {
+        return healthy.connector(connector.name()).stream()
+                .flatMap(c -> c.pins().stream())
+                .filter(p -> p.label().equals(pin.label()))
+                .mapToDouble(p -> p.ohms().si())
+                .findFirst()
+                .orElse(0);
+    }
+
+    private double rms(String current) {
+        return amps(current).map(Waveform::rms).orElse(0.0);
+    }
+
+    private Optional<Waveform> amps(String name) {
+        return seen.modelled().element(name).isPresent() ? Optional.of(seen.amps(name)) : Optional.empty();
+    }
+}

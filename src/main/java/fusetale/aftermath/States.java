@@ -1,0 +1,104 @@
+package fusetale.aftermath;
+
+import fusetale.fault.Fault;
+import fusetale.mna.Solved;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * The states of a machine that were asked for, each solved once: many drawn machines go through the same few. One thread's.
+ */
+final class States {
+    /** Temperature [°C] at which windings are stated. */
+    static final double COLD_CELSIUS = 25;
+
+    /** Copper that would warm up by less than this [K] is left as it is stated. */
+    private static final double WARM_KELVIN = 40;
+
+    private final Board board;
+    private final List<Body> bodies;
+    private final Map<Set<Fault>, Optional<State>> known = new HashMap<>();
+
+    States(Board board) {
+        this.board = board;
+        this.bodies = board.bodies();
+    }
+
+    /**
+     * One state.
+     *
+     * @param cold windings at their stated temperature
+     * @param hot those that warm up at {@link Board#HOT_CELSIUS}; the same as {@code cold} where none does
+     * @param wears what wears, cold beside hot
+     */
+    record State(Loads cold, Loads hot, List<Pair> wears) {}
+
+    /** One process at both. */
+    record Pair(Wear cold, Wear hot) {}
+
+    List<Body> bodies() {
+        return bodies;
+    }
+
+    /** The state after some things have happened, whose order does not matter; empty where none was found. */
+    Optional<State> after(List<Fault> happened) {
+        Set<Fault> key = new HashSet<>(happened);
+        Optional<State> state = known.get(key);
+        if (state == null) {
+            state = solved(happened);
+            known.put(key, state);
+        }
+        return state;
+    }
+
+    private Optional<State> solved(List<Fault> happened) {
+        Optional<Loads> cold = loads(board.after(happened, Set.of()));
+        if (cold.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> warm = warm(cold.get());
+        Optional<Loads> hot = warm.isEmpty() ? cold : loads(board.after(happened, warm));
+        return hot.map(h -> new State(cold.get(), h, pairs(cold.get(), h)));
+    }
+
+    private static Optional<Loads> loads(Solved<Loads> solved) {
+        return solved instanceof Solved.Found<Loads> found ? Optional.of(found.value()) : Optional.empty();
+    }
+
+    private Set<String> warm(Loads cold) {
+        return bodies.stream()
+                .filter(b -> b.nature().copper())
+                .filter(b -> b.network().settledKelvin(cold.watts(b), cold.watts(b)) > WARM_KELVIN)
+                .map(Body::name)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** What wears in one of the two only lasts for good in the other. */
+    private static List<Pair> pairs(Loads cold, Loads hot) {
+        List<Pair> pairs = new ArrayList<>();
+        for (Wear wear : cold.wears()) {
+            pairs.add(new Pair(wear, counterpart(wear, hot)));
+        }
+        for (Wear wear : hot.wears()) {
+            if (cold.wears().stream().noneMatch(wear::sameAs)) {
+                pairs.add(new Pair(never(wear), wear));
+            }
+        }
+        return pairs;
+    }
+
+    private static Wear counterpart(Wear wear, Loads loads) {
+        return loads.wears().stream().filter(wear::sameAs).findFirst().orElseGet(() -> never(wear));
+    }
+
+    private static Wear never(Wear w) {
+        return new Wear(w.part(), w.place(), w.harm(), w.consequence(), Melting.NEVER, w.source());
+    }
+}

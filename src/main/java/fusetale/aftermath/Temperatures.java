@@ -1,0 +1,43 @@
+package fusetale.aftermath;
+
+import fusetale.bench.Seen;
+import fusetale.circuit.Circuit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How warm everything gets in the end if its loads stay what they are, against what it stands. Middle values of thermal figures, air
+ * of {@link Stress#AIR_CELSIUS}; copper at its stated resistance.
+ */
+public final class Temperatures {
+    private Temperatures() {}
+
+    /**
+     * A row for everything that warms up and has a limit, in the order of the circuit.
+     *
+     * @param healthy as drawn, for what a contact's resistance should be
+     */
+    public static List<Stress> of(Seen seen, Circuit healthy) {
+        Losses.Heat heat = Losses.of(seen, healthy);
+        List<Body> bodies = Bodies.of(seen.circuit());
+        List<Stress> rows = new ArrayList<>();
+        for (Body body : bodies) {
+            double own = heat.watts().getOrDefault(body.name(), 0.0);
+            double all = heat.outerWatts().getOrDefault(body.part(), 0.0)
+                    + bodies.stream()
+                            .filter(b -> b.part().equals(body.part()))
+                            .mapToDouble(b -> heat.watts().getOrDefault(b.name(), 0.0))
+                            .sum();
+            body.limits().stream()
+                    .min(Comparator.comparingDouble(Limit::lowCelsius))
+                    .ifPresent(limit -> rows.add(new Stress(
+                            body.part(),
+                            body.place(),
+                            Strain.TEMPERATURE,
+                            Stress.AIR_CELSIUS + body.network().settledKelvin(own, all),
+                            limit.lowCelsius())));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,121 @@
+package fusetale.explore;
+
+import fusetale.aftermath.Board;
+import fusetale.aftermath.Bodies;
+import fusetale.aftermath.Body;
+import fusetale.aftermath.Limit;
+import fusetale.aftermath.Loads;
+import fusetale.bench.Bench;
+import fusetale.bench.Seen;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.fault.Catalogue;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import fusetale.mna.NotSolved;
+import fusetale.mna.Solved;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+
+/** The machine of a question, to be played forward: what happens to it is added to what was supposed, and solved again. */
+final class Forward implements Board {
+    private final Question question;
+    private final Circuit start;
+    private final Seen asBuilt;
+    private final BooleanSupplier stopped;
+    private final Map<Set<Fault>, Seen> looks = new HashMap<>();
+
+    /**
+     * A machine to play forward.
+     *
+     * @param start as arranged and as supposed, before anything happens
+     * @param asBuilt a look at it with nothing supposed
+     */
+    Forward(Question question, Circuit start, Seen asBuilt, BooleanSupplier stopped) {
+        this.question = question;
+        this.start = start;
+        this.asBuilt = asBuilt;
+        this.stopped = stopped;
+    }
+
+    @Override
+    public List<Body> bodies() {
+        return Bodies.of(start).stream().filter(b -> !lostAlready(b)).toList();
+    }
+
+    /** A junction that was supposed to have failed does not fail again by getting warm. */
+    private boolean lostAlready(Body body) {
+        return body.nature() == Body.Nature.JUNCTION
+                && body.limits().stream().map(Limit::consequence).anyMatch(next -> {
+                    List<Fault> both = new ArrayList<>(question.supposition().faults());
+                    if (next != null) {
+                        both.add(next);
+                    }
+                    return !fits(both);
+                });
+    }
+
+    @Override
+    public Solved<Loads> after(List<Fault> happened, Set<String> hot) {
+        try {
+            Supposition all = together(question.supposition(), happened);
+            Machine machine = Machine.of(question.healthy(), question.arrangement(), all);
+            Circuit circuit = Board.warmed(machine.arranged(), hot);
+            Bench bench = Bench.of(circuit, machine.bare(), question.meter());
+            Solved<Seen> looked = bench.look(List.of(), near(happened), stopped);
+            if (!(looked instanceof Solved.Found<Seen> found)) {
+                return new Solved.Failed<>(Baseline.reason(looked));
+            }
+            looks.putIfAbsent(new HashSet<>(happened), found.value());
+            return new Solved.Found<>(Loads.of(found.value(), asBuilt, all));
+        } catch (UnfitArrangement | UnfitSupposition e) {
+            return new Solved.Failed<>(
+                    new NotSolved(NotSolved.Kind.BAD_VALUE, List.of(), String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** The look that has most in common: the same with windings cold, or before the last thing happened. */
+    private Seen near(List<Fault> happened) {
+        for (int k = happened.size(); k >= 0; k--) {
+            Seen seen = looks.get(new HashSet<>(happened.subList(0, k)));
+            if (seen != null) {
+                return seen;
+            }
+        }
+        return asBuilt;
+    }
+
+    /** What was supposed and what happened since. What happens to a part takes the place of what contradicts it. */
+    private Supposition together(Supposition supposed, List<Fault> happened) {
+        Supposition all = supposed;
+        for (Fault next : happened) {
+            List<Fault> added = new ArrayList<>(all.faults());
+            added.add(next);
+            List<Fault> instead = new ArrayList<>(all.faults().stream()
+                    .filter(f -> !f.target().equals(next.target()))
+                    .toList());
+            instead.add(next);
+            if (fits(added)) {
+                all = new Supposition(added, supposed.swaps());
+            } else if (fits(instead)) {
+                all = new Supposition(instead, supposed.swaps());
+            }
+        }
+        return all;
+    }
+
+    private boolean fits(List<Fault> faults) {
+        try {
+            Catalogue.check(question.healthy(), new Supposition(faults));
+            return true;
+        } catch (UnfitSupposition e) {
+            return false;
+        }
+    }
+}
