@@ -89,8 +89,7 @@ final class Made {
                                 "F201 holds a 25 A fuse: it may hold for minutes or more while winding sol of T101"
                                         + " carries 47 A against its 4 A rating."),
                         new Doubt(Doubt.Severity.NOTE, "F101 carries 12.5 A and melts in 0.15 to 3 s.")),
-                new Effort("shooting", 6, 12_345, 3.2e-9),
-                null);
+                new Effort("shooting", 6, 12_345, 3.2e-9));
     }
 
     /** With power off: diode test and ohms, OL on either side. */
@@ -113,8 +112,7 @@ final class Made {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Effort("direct", 3, 120, 1e-12),
-                null);
+                new Effort("direct", 3, 120, 1e-12));
     }
 
     static Compared row(String point, MeterFunction function, double built, double supposed, double low, double high) {
