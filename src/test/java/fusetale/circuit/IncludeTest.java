@@ -109,7 +109,7 @@ class IncludeTest {
         assertThat(told("  - {file: blocks/load.yaml, with: {n: 1, ohms: 8 ohm}}\n"
                         + "  - {file: blocks/load.yaml, with: {n: 2, ohms: 8 ohm}, at: [3, 0]}"))
                 .containsExactly("blocks/load.yaml:4: R2<n>: key 'nota' is not known here; nearest: 'note'."
-                        + " Allowed: is, between, value, tolerance, watts, note, mounting.");
+                        + " Allowed: is, between, value, tolerance, watts, style, note, mounting.");
     }
 
     @Test
