@@ -54,7 +54,17 @@ public record PartLibrary(
     static PartLibrary withDiodes(Map<String, DiodeModel> diodes) {
         Map<String, DiodeModel> none = Map.of();
         return new PartLibrary(
-                diodes, none, none, Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), PassiveLibrary.EMPTY, Map.of());
+                diodes,
+                none,
+                none,
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                PassiveLibrary.EMPTY,
+                Map.of());
     }
 
     /**

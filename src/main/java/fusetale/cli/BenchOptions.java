@@ -66,6 +66,7 @@ final class BenchOptions {
 
     @Option(names = "--charged", paramLabel = "C:VOLTS", split = ",", descriptionKey = "charged")
     private List<String> charged = new ArrayList<>();
+
     @Option(names = "--pulse", paramLabel = "COIL:TIME", split = ",", descriptionKey = "pulse")
     private List<String> pulses = new ArrayList<>();
 

@@ -14,7 +14,6 @@ import fusetale.explore.FuseFate;
 import fusetale.explore.Noticed;
 import fusetale.explore.Outcome;
 import fusetale.explore.StagedStart;
-import fusetale.fault.Fault;
 import fusetale.quantity.Quantity;
 import fusetale.report.Settings;
 import fusetale.report.Tables;

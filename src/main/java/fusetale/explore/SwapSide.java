@@ -271,7 +271,10 @@ final class SwapSide {
         if (surge != null) {
             double halfCycle = 0.5 / drawn.mains().hertz().si();
             put(SwapFigure.SURGE_CURRENT, surge.peakAmps(), NONE);
-            put(SwapFigure.SURGE_HEAT, surge.ampsSquaredSeconds(), FuseEndurance.ampsSquaredSeconds(f.fitted(), halfCycle));
+            put(
+                    SwapFigure.SURGE_HEAT,
+                    surge.ampsSquaredSeconds(),
+                    FuseEndurance.ampsSquaredSeconds(f.fitted(), halfCycle));
         }
     }
 
