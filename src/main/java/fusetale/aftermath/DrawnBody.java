@@ -6,13 +6,22 @@ import java.util.List;
 /** A body of one drawn machine, and how warm it is by now. One thread's. */
 final class DrawnBody {
     final Body body;
+    final int index;
+    final int first;
     final ThermalNetwork network;
     final List<DrawnLimit> limits;
     Warmth warmth;
 
-    /** Draws a body; what shares outer stages shares its draw. */
-    DrawnBody(Body body, Draw draw, double ambientCelsius) {
+    /**
+     * Draws a body; what shares outer stages shares its draw.
+     *
+     * @param index its place among all bodies
+     * @param first place of the first body of the same part
+     */
+    DrawnBody(Body body, int index, int first, Draw draw, double ambientCelsius) {
         this.body = body;
+        this.index = index;
+        this.first = first;
         String figure = body.part() + " " + body.nature();
         this.network = body.network()
                 .times(

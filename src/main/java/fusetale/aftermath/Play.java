@@ -43,8 +43,11 @@ final class Play {
         this.draw = draw;
         this.horizonSeconds = settings.horizonSeconds();
         this.ambientCelsius = draw.between("air", settings.leastAirCelsius(), settings.mostAirCelsius());
+        Map<String, Integer> firsts = new HashMap<>();
         for (Body body : states.bodies()) {
-            bodies.add(new DrawnBody(body, draw, ambientCelsius));
+            int index = bodies.size();
+            Integer before = firsts.putIfAbsent(body.part(), index);
+            bodies.add(new DrawnBody(body, index, before == null ? index : before, draw, ambientCelsius));
         }
     }
 
@@ -119,8 +122,9 @@ final class Play {
             seconds += share * step;
         }
         Heats heats = heats(state);
+        Set<DrawnBody> stepped = new HashSet<>(live);
         for (DrawnBody body : bodies) {
-            if (!live.contains(body)) {
+            if (!stepped.contains(body)) {
                 body.warmth = heats.after(body, seconds - start);
             }
         }
@@ -132,27 +136,20 @@ final class Play {
      * step, which for constant heats is exact.
      */
     private List<DrawnBody> live(States.State state) {
-        Set<String> parts = new HashSet<>();
+        double[] all = new double[bodies.size()];
         for (DrawnBody body : bodies) {
-            double watts = Math.max(state.cold().watts(body.body), state.hot().watts(body.body));
-            double all = allWatts(state, body.body.part());
-            double most = Math.max(body.network.settledKelvin(watts, all), body.warmth.riseKelvin());
+            all[body.first] += Math.max(state.cold()[body.index], state.hot()[body.index]);
+        }
+        Set<Integer> live = new HashSet<>();
+        for (DrawnBody body : bodies) {
+            double own = Math.max(state.cold()[body.index], state.hot()[body.index]);
+            double shared = all[body.first] + state.outer().getOrDefault(body.body.part(), 0.0);
+            double most = Math.max(body.network.settledKelvin(own, shared), body.warmth.riseKelvin());
             if (body.limits.stream().anyMatch(l -> !l.passed && l.kelvin < most * ROOM)) {
-                parts.add(body.body.part());
+                live.add(body.first);
             }
         }
-        return bodies.stream().filter(b -> parts.contains(b.body.part())).toList();
-    }
-
-    /** Heat of all bodies of a part, each at the hotter of its two loads [W]. */
-    private double allWatts(States.State state, String part) {
-        double sum = state.cold().outerWatts().getOrDefault(part, 0.0);
-        for (DrawnBody body : bodies) {
-            if (body.body.part().equals(part)) {
-                sum += Math.max(state.cold().watts(body.body), state.hot().watts(body.body));
-            }
-        }
-        return sum;
+        return bodies.stream().filter(b -> live.contains(b.first)).toList();
     }
 
     /** Everything that comes within a step, soonest first. */
@@ -211,35 +208,38 @@ final class Play {
     /**
      * Heats of one step.
      *
-     * @param ownWatts of each body [W]
-     * @param allWatts of all that share outer stages, by part [W]
+     * @param own of each body [W]
+     * @param all of all bodies of a part, at the place of its first [W]
      * @param hotRatio how far copper is on its way from cold to hot in the logarithm of its resistance, weighted by its heat
      */
-    private record Heats(Map<DrawnBody, Double> ownWatts, Map<String, Double> allWatts, double hotRatio) {
+    private record Heats(double[] own, double[] all, double hotRatio) {
         Warmth after(DrawnBody body, double seconds) {
-            double own = ownWatts.getOrDefault(body, 0.0);
-            return body.network.after(body.warmth, seconds, own, allWatts.getOrDefault(body.body.part(), own));
+            return body.network.after(body.warmth, seconds, own[body.index], all[body.first]);
         }
     }
 
     private Heats heats(States.State state) {
-        Map<DrawnBody, Double> own = new HashMap<>();
-        Map<String, Double> sums = new HashMap<>(state.cold().outerWatts());
+        double[] own = new double[bodies.size()];
+        double[] all = new double[bodies.size()];
         double weight = 0;
         double weighted = 0;
         for (DrawnBody body : bodies) {
-            double cold = state.cold().watts(body.body);
+            double cold = state.cold()[body.index];
             double watts = cold;
-            if (body.body.nature().copper()) {
+            if (cold > 0 && body.body.nature().copper()) {
                 double ratio = hotRatio(ambientCelsius + body.warmth.riseKelvin());
-                watts = between(cold, state.hot().watts(body.body), ratio);
+                watts = between(cold, state.hot()[body.index], ratio);
                 weight += cold;
                 weighted += cold * ratio;
             }
-            own.put(body, watts);
-            sums.merge(body.body.part(), watts, Double::sum);
+            own[body.index] = watts;
+            all[body.first] += watts;
         }
-        return new Heats(own, sums, weight > 0 ? weighted / weight : 0);
+        state.outer()
+                .forEach((part, watts) -> bodies.stream()
+                        .filter(b -> b.index == b.first && b.body.part().equals(part))
+                        .forEach(b -> all[b.first] += watts));
+        return new Heats(own, all, weight > 0 ? weighted / weight : 0);
     }
 
     /** 0 cold, 1 hot, even in the logarithm of the resistance of copper. */

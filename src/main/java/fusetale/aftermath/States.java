@@ -34,11 +34,12 @@ final class States {
     /**
      * One state.
      *
-     * @param cold windings at their stated temperature
-     * @param hot those that warm up at {@link Board#HOT_CELSIUS}; the same as {@code cold} where none does
+     * @param cold heat of each body, windings at their stated temperature [W]
+     * @param hot heat of each body, windings that warm up at {@link Board#HOT_CELSIUS} [W]; the same where none does
+     * @param outer heat beside that of its bodies of each part [W], by designator
      * @param wears what wears, cold beside hot
      */
-    record State(Loads cold, Loads hot, List<Pair> wears) {}
+    record State(double[] cold, double[] hot, Map<String, Double> outer, List<Pair> wears) {}
 
     /** One process at both. */
     record Pair(Wear cold, Wear hot) {}
@@ -65,7 +66,11 @@ final class States {
         }
         Set<String> warm = warm(cold.get());
         Optional<Loads> hot = warm.isEmpty() ? cold : loads(board.after(happened, warm));
-        return hot.map(h -> new State(cold.get(), h, pairs(cold.get(), h)));
+        return hot.map(h -> new State(watts(cold.get()), watts(h), cold.get().outerWatts(), pairs(cold.get(), h)));
+    }
+
+    private double[] watts(Loads loads) {
+        return bodies.stream().mapToDouble(loads::watts).toArray();
     }
 
     private static Optional<Loads> loads(Solved<Loads> solved) {

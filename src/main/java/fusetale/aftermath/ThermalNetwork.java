@@ -88,6 +88,11 @@ public record ThermalNetwork(List<Stage> stages) {
         return sum;
     }
 
+    /** Rise of the outside over the air in the end [K]: of what all share, or of the whole where nothing is shared. */
+    double outerKelvin(double ownWatts, double allWatts) {
+        return stages.stream().anyMatch(Stage::shared) ? settledKelvin(0, allWatts) : settledKelvin(ownWatts, allWatts);
+    }
+
     /**
      * The rises after some time under constant heats.
      *

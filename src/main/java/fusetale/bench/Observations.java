@@ -15,7 +15,7 @@ import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -48,20 +48,17 @@ public final class Observations {
     /** A rail below this [V] feeds nothing. */
     private static final double RAIL_VOLTS = 1;
 
-    /** A pin in its shell, with its wire: 30 K at some half a watt (judgement). */
-    private static final double PIN_KELVIN_PER_WATT = 60;
-
     private final Circuit healthy;
     private final Seen seen;
     private final Set<String> absentFuses;
-    private final Warmth warmth;
+    private final Map<String, Double> celsius;
     private final List<Observation> all = new ArrayList<>();
 
     private Observations(Circuit healthy, Seen seen, Set<String> absentFuses, Warmth warmth) {
         this.healthy = healthy;
         this.seen = seen;
         this.absentFuses = absentFuses;
-        this.warmth = warmth;
+        this.celsius = seen.state() == null ? Map.of() : warmth.celsius(seen);
     }
 
     /**
@@ -83,18 +80,13 @@ public final class Observations {
             }
             if (powered) {
                 observations.powered(now);
-                observations.heat(part);
+                observations.heat(part.name());
             }
         }
         if (powered) {
             healthy.connectors().forEach(observations::connector);
         }
         return List.copyOf(observations.all);
-    }
-
-    /** How warm parts get by their ratings alone. */
-    public static Warmth warmthByRatings() {
-        return new PlainWarmth();
     }
 
     private void add(String part, Sight sight, String detail) {
@@ -132,7 +124,12 @@ public final class Observations {
     private void lamp(Lamp lamp) {
         int drawn = healthy.part(lamp.name()).map(p -> ((Lamp) p).count()).orElse(lamp.count());
         double rated = lamp.volts().si() * lamp.amps().si() * lamp.count();
-        Sight sight = brightness(new Dissipation(seen).watts(lamp) / rated);
+        double watts = has(lamp.name())
+                ? seen.volts(lamp.one(), lamp.two())
+                        .times(seen.amps(lamp.name()))
+                        .mean()
+                : 0;
+        Sight sight = brightness(watts / rated);
         String detail = lamp.count() < drawn && sight != Sight.DARK ? "(" + lamp.count() + " of " + drawn + ")" : "";
         add(lamp.name(), sight, detail);
     }
@@ -198,18 +195,13 @@ public final class Observations {
         return 2 * Math.hypot(cosine, sine) / wave.length();
     }
 
-    private void heat(Part drawn) {
-        // a bridge that a supposition took apart is felt as the package it is
-        Part now = seen.circuit().part(drawn.name()).orElse(drawn);
-        warm(drawn.name(), warmth.celsius(now, seen));
-    }
-
-    private void warm(String name, OptionalDouble celsius) {
-        if (celsius.isEmpty()) {
+    private void heat(String name) {
+        Double surface = celsius.get(name);
+        if (surface == null) {
             return;
         }
-        boolean hot = celsius.getAsDouble() > Warmth.BURN_CELSIUS;
-        add(name, hot ? Sight.TOO_HOT : Sight.NOT_HOT, hot ? shown(celsius.getAsDouble()) : "");
+        boolean hot = surface > Warmth.BURN_CELSIUS;
+        add(name, hot ? Sight.TOO_HOT : Sight.NOT_HOT, hot ? shown(surface) : "");
     }
 
     /** Two figures at most; past what any part survives, only that. */
@@ -220,12 +212,6 @@ public final class Observations {
     }
 
     private void connector(Connector connector) {
-        Connector now = seen.circuit().connector(connector.name()).orElse(connector);
-        Dissipation dissipation = new Dissipation(seen);
-        for (Connector.Contact pin : now.pins()) {
-            String name = connector.name() + "." + pin.label();
-            double watts = dissipation.copper(name, pin.ohms().si());
-            warm(name, OptionalDouble.of(Warmth.AIR_CELSIUS + PIN_KELVIN_PER_WATT * watts));
-        }
+        connector.pins().forEach(pin -> heat(connector.name() + "." + pin.label()));
     }
 }

@@ -1,9 +1,8 @@
 package fusetale.bench;
 
-import fusetale.circuit.Part;
-import java.util.OptionalDouble;
+import java.util.Map;
 
-/** Tells how warm a part gets when it is left as it is. */
+/** Tells how warm parts get when they are left as they are. */
 @FunctionalInterface
 public interface Warmth {
     /** Air around the parts [°C]. */
@@ -16,10 +15,9 @@ public interface Warmth {
     double BURN_CELSIUS = 60;
 
     /**
-     * Surface of a part once it has settled [°C]; empty where nothing is known of it.
+     * Surfaces once everything has settled [°C], by designator, of pins as {@code J3.4}; what nothing is known of is left out.
      *
-     * @param part a part of the machine seen
      * @param seen a look at the machine
      */
-    OptionalDouble celsius(Part part, Seen seen);
+    Map<String, Double> celsius(Seen seen);
 }

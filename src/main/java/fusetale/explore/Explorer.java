@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import fusetale.aftermath.Stress;
+import fusetale.aftermath.Surfaces;
 import fusetale.bench.Bench;
 import fusetale.bench.Check;
 import fusetale.bench.Observation;
@@ -258,7 +259,7 @@ public final class Explorer {
     }
 
     private static List<Noticed> noticed(Question question, Baseline baseline, Settled settled) {
-        Warmth warmth = Observations.warmthByRatings();
+        Warmth warmth = new Surfaces(baseline.asArranged());
         Set<String> pulled = Set.copyOf(question.arrangement().pulledFuses());
         List<Observation> built =
                 Observations.of(question.healthy(), baseline.settled().seen(), pulled, warmth);

@@ -13,6 +13,7 @@ import static fusetale.model.PartsBox.resistor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fusetale.aftermath.Surfaces;
 import fusetale.bench.Observation.Aspect;
 import fusetale.bench.Observation.Sight;
 import fusetale.circuit.About;
@@ -28,14 +29,14 @@ import fusetale.circuit.Part;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ObservationsTest {
-    private static final Warmth COLD = (part, seen) -> OptionalDouble.of(25);
+    private static final Warmth COLD = seen -> Map.of();
 
     private static List<Observation> observed(Circuit circuit, Arrangement arrangement, Warmth warmth) {
         Seen seen = BridgeSupplyTest.look(circuit, arrangement, Meter.trueRms4000(), List.of());
@@ -43,7 +44,7 @@ class ObservationsTest {
     }
 
     private static Observation observed(Circuit circuit, String part, Aspect aspect) {
-        return observed(circuit, Arrangement.powered(circuit), Observations.warmthByRatings()).stream()
+        return observed(circuit, Arrangement.powered(circuit), new Surfaces(circuit)).stream()
                 .filter(o -> o.part().equals(part) && o.sight().aspect() == aspect)
                 .findFirst()
                 .orElseThrow();
@@ -226,7 +227,7 @@ class ObservationsTest {
     void anotherLawOfHeatMayBeGiven() {
         Circuit circuit = fed(10, resistor("R1", "top", "gnd", 1e6));
 
-        assertThat(observed(circuit, Arrangement.powered(circuit), (part, seen) -> OptionalDouble.of(61)))
+        assertThat(observed(circuit, Arrangement.powered(circuit), seen -> Map.of("R1", 61.0)))
                 .contains(new Observation("R1", Sight.TOO_HOT, "(about 60 °C)"));
     }
 
