@@ -35,6 +35,9 @@ final class Mesh {
 
     /** The same with every step longer than 2^coarsest grains cut into steps of that length. */
     Mesh atMost(int coarsest) {
+        if (Arrays.stream(levels).allMatch(level -> level <= coarsest)) {
+            return this;
+        }
         return new Mesh(Arrays.stream(levels)
                 .flatMap(level ->
                         IntStream.generate(() -> Math.min(level, coarsest)).limit(1L << Math.max(0, level - coarsest)))

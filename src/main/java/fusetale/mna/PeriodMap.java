@@ -120,11 +120,13 @@ final class PeriodMap {
         if (errors.length < mesh.size()) {
             errors = new double[2 * mesh.size()];
         }
+        stepper.stage.foresight.begin(mesh);
         long tick = 0;
         for (int k = 0; k < mesh.size(); k++) {
             int level = mesh.level(k);
             if (!stepper.attempt(level, tick, carry, true)) {
                 failedStep = k;
+                stepper.stage.foresight.forget();
                 return false;
             }
             errors[k] = level == 0 ? 0 : stepper.error(level);
@@ -132,6 +134,7 @@ final class PeriodMap {
             tick += 1L << level;
             addSquares(1L << level);
         }
+        stepper.stage.foresight.end(mesh);
         Arrays.fill(errors, mesh.size(), errors.length, 0);
         return true;
     }

@@ -63,6 +63,8 @@ final class Shooting {
     private final PeriodMap.Keep start;
     private final PeriodMap.Keep end;
     private @Nullable PeriodInverse inverse;
+    /** Whether the last cycle carried its sensitivities. */
+    private boolean sharp;
 
     Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
         this.stepper = stepper;
@@ -81,6 +83,7 @@ final class Shooting {
      */
     Solved<PeriodicState> solve(SampledRun.@Nullable Restart near) {
         long solvesBefore = stepper.stage.solves;
+        stepper.stage.foresight.forget();
         if (near != null) {
             load(near);
             Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
@@ -156,10 +159,8 @@ final class Shooting {
             boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    if (most != MOST_PASSES_NEAR && !carry) {
-                        sharpen(mesh);
-                    }
-                    return found("shooting", mesh, norm, solvesBefore);
+                    sharp = carry || (most != MOST_PASSES_NEAR && sharpen(mesh));
+                    return found("shooting", most == MOST_PASSES_NEAR, mesh, norm, solvesBefore);
                 }
             } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
@@ -206,11 +207,22 @@ final class Shooting {
      * Takes the last cycle once more with its sensitivities, so that neighbours start from the inverse as it is here rather
      * than as Broyden guessed it on the way: it costs one pass and spares each of them two.
      */
-    private void sharpen(Mesh mesh) {
+    private boolean sharpen(Mesh mesh) {
         map.restore(start);
-        if (map.fixedCycle(mesh, true)) {
+        boolean sharpened = map.fixedCycle(mesh, true);
+        if (sharpened) {
             inverse = PeriodInverse.of(stepper);
         }
+        return sharpened;
+    }
+
+    /** What the state that repeats changes by per unit of the logarithm of all alternating sources. */
+    private double[] inverseTimesSources() {
+        double[] change = new double[stepper.carried()];
+        for (int j = 0; j < change.length; j++) {
+            change[j] = stepper.bySources(j);
+        }
+        return inverse == null ? new double[0] : inverse.times(change);
     }
 
     /** How far the search has come, pass by pass. */
@@ -345,7 +357,7 @@ final class Shooting {
             }
             double norm = map.norm(map.residual());
             if (norm <= settings.periodicity()) {
-                return found("stepping", mesh, norm, solvesBefore);
+                return found("stepping", false, mesh, norm, solvesBefore);
             }
         }
         return noPeriodicState();
@@ -362,14 +374,18 @@ final class Shooting {
         return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
     }
 
-    private Solved<PeriodicState> found(String method, Mesh mesh, double norm, long solvesBefore) {
+    private Solved<PeriodicState> found(
+            String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
         double[][] vectors = {
             start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
         };
+        // what was found from rest has neighbours still to come
+        double[] bySources = near || !sharp ? new double[0] : inverseTimesSources();
+        float[] stageVolts = near ? new float[0] : stepper.stage.foresight.cycle(mesh);
         PeriodInverse kept = inverse == null ? null : inverse.copy();
         SampledRun.Restart restart =
-                new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept);
+                new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
         return new Solved.Found<>(new SampledRun(stepper.reductions, stepper.recorder.tape(), work, restart));
     }
 
@@ -388,9 +404,17 @@ final class Shooting {
         System.arraycopy(near.amps, 0, stepper.stage.amps, 0, layout.ports);
         System.arraycopy(near.scale, 0, stepper.scale, 0, stepper.scale.length);
         stepper.carryStates(near.carriedStates);
+        if (near.stageVolts.length > 0) {
+            stepper.stage.foresight.startFrom(near.mesh, near.stageVolts);
+        }
         double ratio = sourceRatio(near.layout);
-        for (int k = 0; k < layout.slowStates; k++) {
-            stepper.x[k] *= ratio;
+        if (near.bySources.length == stepper.carried()) {
+            map.save(start);
+            map.move(start, near.bySources, ratio - 1);
+        } else {
+            for (int k = 0; k < layout.slowStates; k++) {
+                stepper.x[k] *= ratio;
+            }
         }
         stepper.stage.sortSleepers();
         stepper.jump();
