@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Shooting {
     /** Above this ratio of full scale the steps are laid anew before every pass. */
     private static final double FAR = 1e-2;
+    /** A cycle that misses by more than so many times what is asked is no answer, whatever its steps. */
+    private static final double ON_THE_WAY = 4;
     /** Contraction that Broyden's inverse shows once it has learnt; worse for several passes, it is worked out anew. */
     private static final double GOOD_CONTRACTION = 0.35;
 
@@ -27,7 +29,7 @@ final class Shooting {
     private static final double ASTRAY = 4;
     /** A mains that differs by more than this is no neighbour's. */
     private static final double LEAST_SOURCE_RATIO = 0.7;
-    /** A neighbour that has not led to the answer after so many passes was none. */
+    /** A neighbour that has not led next to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
     /** A step by a neighbour's inverse of more than this ratio of full scale is not taken. */
     private static final double TRUSTED = 0.5;
@@ -63,6 +65,8 @@ final class Shooting {
     private final PeriodMap.Keep start;
     private final PeriodMap.Keep end;
     private @Nullable PeriodInverse inverse;
+    /** What the neighbour's state changes by with its sources, see {@link SampledRun.Restart#bySources}. */
+    private double[] bySourcesNear = new double[0];
     /** Whether the last cycle carried its sensitivities. */
     private boolean sharp;
 
@@ -110,7 +114,7 @@ final class Shooting {
         stepper.rest();
         Mesh mesh = null;
         for (int k = 0; k < SETTLING_CYCLES; k++) {
-            mesh = map.adaptiveCycle();
+            mesh = map.roughCycle();
             if (mesh == null) {
                 return null;
             }
@@ -134,32 +138,31 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
-        Search search = new Search(first, new PeriodMap.Keep(stepper));
-        for (int pass = 1; pass <= most; pass++) {
+        Search search = new Search(first, most != MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
+        for (int pass = 1; pass <= most || (pass <= 2 * most && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
             }
             map.save(start);
-            if (search.before > FAR && !search.fresh) {
-                search.mesh = map.adaptiveCycle();
-                map.restore(start);
-            }
-            Mesh mesh = search.mesh;
             boolean carry = inverse == null;
-            if (mesh == null || !map.fixedCycle(mesh, carry)) {
+            Mesh mesh = cycle(search);
+            double[] residual = map.residual();
+            if (mesh != null) {
+                map.save(end);
+            }
+            if (mesh == null || (carry && !measured(mesh, search.rough))) {
                 if (!recovered(search)) {
                     return failed();
                 }
                 continue;
             }
-            map.save(end);
             search.fresh = false;
-            double[] residual = map.residual();
             double norm = map.norm(residual);
-            boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
+            boolean repeats =
+                    search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    sharp = carry || (most != MOST_PASSES_NEAR && sharpen(mesh));
+                    sharp = most != MOST_PASSES_NEAR && sharpen(mesh);
                     return found("shooting", most == MOST_PASSES_NEAR, mesh, norm, solvesBefore);
                 }
             } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
@@ -178,6 +181,7 @@ final class Shooting {
                 search.length = map.norm(search.step);
                 search.residualBefore = residual;
                 search.before = norm;
+                layAnew(search, norm);
                 if (search.length > TRUSTED && !search.own && !carry) {
                     // no neighbour's inverse says where this leads: go on from where the machine itself has come
                     map.restore(end);
@@ -188,6 +192,59 @@ final class Shooting {
             }
         }
         return noPeriodicState();
+    }
+
+    /**
+     * One cycle from the present state; null where it failed. Far off, on steps of its own, very far off on rough ones; then
+     * on steps that are kept. A cycle that laid its steps is not taken again unless it may be the answer.
+     */
+    private @Nullable Mesh cycle(Search search) {
+        boolean rough = search.before > VERY_FAR / 2;
+        if (!search.fresh && (search.before > FAR || search.rough)) {
+            Mesh laid = rough ? map.roughCycle() : map.adaptiveCycle();
+            if (search.rough && !rough) {
+                // another map: what the residual changed by says nothing of the step
+                search.taken = new double[0];
+                search.best = Double.POSITIVE_INFINITY;
+            }
+            search.mesh = laid;
+            search.rough = rough;
+            if (laid != null && map.norm(map.residual()) > ON_THE_WAY * settings.periodicity()) {
+                search.holds = false;
+                return laid;
+            }
+            map.restore(start);
+        }
+        search.holds = !search.rough;
+        Mesh mesh = search.mesh;
+        return mesh != null && map.fixedCycle(mesh, false) ? mesh : null;
+    }
+
+    /**
+     * Works out the inverse at the start of the cycle just taken, on steps twice as long: it only steers. False where that
+     * cycle fails on its own steps too.
+     */
+    private boolean measured(Mesh mesh, boolean rough) {
+        map.restore(start);
+        boolean carried = !rough && map.fixedCycle(mesh.coarser(), true);
+        if (!carried) {
+            map.restore(start);
+            carried = map.fixedCycle(mesh, true);
+        }
+        inverse = carried ? PeriodInverse.of(stepper) : null;
+        map.restore(end);
+        return carried;
+    }
+
+    /** Has the steps laid anew where corners have moved inside them and the state is near enough for them to stay. */
+    private void layAnew(Search search, double norm) {
+        if (search.holds
+                && norm <= FAR / 10
+                && search.refinements < MOST_REFINEMENTS
+                && map.worst() > TOLERATED * settings.accuracy()) {
+            search.refinements++;
+            search.rough = true;
+        }
     }
 
     private static boolean isHopeless(int pass, double norm) {
@@ -250,6 +307,11 @@ final class Shooting {
         /** How often the inverse had to be worked out anew. */
         int renewals;
 
+        /** The steps are for the way only, or no longer fit. */
+        boolean rough;
+        /** The last cycle may be the answer: on fine steps, and recorded. */
+        boolean holds;
+
         int refinements;
         int fastPasses;
         int slowPasses;
@@ -257,8 +319,9 @@ final class Shooting {
         /** No cycle has been completed yet. */
         boolean fresh = true;
 
-        Search(@Nullable Mesh mesh, PeriodMap.Keep origin) {
+        Search(@Nullable Mesh mesh, boolean rough, PeriodMap.Keep origin) {
             this.mesh = mesh;
+            this.rough = rough;
             this.origin = origin;
         }
 
@@ -380,9 +443,10 @@ final class Shooting {
         double[][] vectors = {
             start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
         };
-        // what was found from rest has neighbours still to come
-        double[] bySources = near || !sharp ? new double[0] : inverseTimesSources();
-        float[] stageVolts = near ? new float[0] : stepper.stage.foresight.cycle(mesh);
+        // what was found from rest, or repeats as its neighbour did, has neighbours still to come
+        boolean same = map.cycles() == 1;
+        double[] bySources = sharp ? inverseTimesSources() : same ? bySourcesNear : new double[0];
+        float[] stageVolts = near && !same ? new float[0] : stepper.stage.foresight.cycle(mesh);
         PeriodInverse kept = inverse == null ? null : inverse.copy();
         SampledRun.Restart restart =
                 new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
@@ -408,6 +472,7 @@ final class Shooting {
             stepper.stage.foresight.startFrom(near.mesh, near.stageVolts);
         }
         double ratio = sourceRatio(near.layout);
+        bySourcesNear = near.bySources;
         if (near.bySources.length == stepper.carried()) {
             map.save(start);
             map.move(start, near.bySources, ratio - 1);
