@@ -1,5 +1,8 @@
 package fusetale.mna;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * Where the ports of the next stage are to be expected: where they were at the same stage of the last cycle over the same
  * steps, moved by what has changed since; or, where no such cycle is known, where the last two stages lead. Only speed
@@ -15,12 +18,12 @@ final class Foresight {
     private double earlierSeconds;
     private int stagesKnown;
 
-    /** Port voltages of every stage of the cycle under way; those of the one before, still to be overwritten, behind. */
+    /** Port voltages [V] of every stage of the cycle under way; of the one before from the present stage on. */
     private float[] volts = new float[0];
     /** Where the cycle before is read from: {@link #volts}, or what a neighbour has kept and nobody writes to. */
     private float[] known = new float[0];
     /** The steps that {@link #known} is of; null where nothing is. */
-    private @org.jspecify.annotations.Nullable Mesh knownMesh;
+    private @Nullable Mesh knownMesh;
     /** What the last stage differed by from the same one of the cycle before [V]. */
     private final double[] shift;
 
@@ -64,7 +67,7 @@ final class Foresight {
         keeps = true;
         knownMesh = null;
         stage = 0;
-        java.util.Arrays.fill(shift, 0);
+        Arrays.fill(shift, 0);
     }
 
     /** It was completed. */
@@ -77,7 +80,7 @@ final class Foresight {
 
     /** A copy of the last cycle's voltages, for {@link #startFrom}; empty where none was completed over these steps. */
     float[] cycle(Mesh mesh) {
-        return knownMesh == mesh ? java.util.Arrays.copyOf(known, 2 * mesh.size() * ports) : new float[0];
+        return knownMesh == mesh ? Arrays.copyOf(known, 2 * mesh.size() * ports) : new float[0];
     }
 
     /** Whether anything is to be expected of a stage at this time [s]. */

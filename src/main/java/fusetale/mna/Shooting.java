@@ -64,6 +64,7 @@ final class Shooting {
     private final PeriodMap map;
     private final PeriodMap.Keep start;
     private final PeriodMap.Keep end;
+    private final PeriodMap.Keep origin;
     private @Nullable PeriodInverse inverse;
     /** What the neighbour's state changes by with its sources, see {@link SampledRun.Restart#bySources}. */
     private double[] bySourcesNear = new double[0];
@@ -79,6 +80,7 @@ final class Shooting {
         this.map = new PeriodMap(stepper, settings, stopped);
         this.start = map.start;
         this.end = new PeriodMap.Keep(stepper);
+        this.origin = new PeriodMap.Keep(stepper);
     }
 
     /**
@@ -150,7 +152,7 @@ final class Shooting {
             if (mesh != null) {
                 map.save(end);
             }
-            if (mesh == null || (carry && !measured(mesh, search.rough))) {
+            if (mesh == null || (carry && !measured(search, mesh))) {
                 if (!recovered(search)) {
                     return failed();
                 }
@@ -158,12 +160,10 @@ final class Shooting {
             }
             search.fresh = false;
             double norm = map.norm(residual);
-            boolean repeats =
-                    search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
+            boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    sharp = most != MOST_PASSES_NEAR && sharpen(mesh);
-                    return found("shooting", most == MOST_PASSES_NEAR, mesh, norm, solvesBefore);
+                    return answer(most, mesh, residual, norm, solvesBefore);
                 }
             } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
@@ -199,16 +199,16 @@ final class Shooting {
      * on steps that are kept. A cycle that laid its steps is not taken again unless it may be the answer.
      */
     private @Nullable Mesh cycle(Search search) {
+        boolean far = search.before > FAR;
         boolean rough = search.before > VERY_FAR / 2;
-        if (!search.fresh && (search.before > FAR || search.rough)) {
+        if (!search.fresh && (far || search.passing)) {
             Mesh laid = rough ? map.roughCycle() : map.adaptiveCycle();
             if (search.rough && !rough) {
-                // another map: what the residual changed by says nothing of the step
-                search.taken = new double[0];
-                search.best = Double.POSITIVE_INFINITY;
+                search.otherMap();
             }
             search.mesh = laid;
             search.rough = rough;
+            search.passing = far;
             if (laid != null && map.norm(map.residual()) > ON_THE_WAY * settings.periodicity()) {
                 search.holds = false;
                 return laid;
@@ -221,18 +221,19 @@ final class Shooting {
     }
 
     /**
-     * Works out the inverse at the start of the cycle just taken, on steps twice as long: it only steers. False where that
-     * cycle fails on its own steps too.
+     * Works out the inverse at the start of the cycle just taken, on steps twice as long: it only steers, and
+     * the tape is not of the answer then. False where that cycle fails on its own steps too.
      */
-    private boolean measured(Mesh mesh, boolean rough) {
+    private boolean measured(Search search, Mesh mesh) {
         map.restore(start);
-        boolean carried = !rough && map.fixedCycle(mesh.coarser(), true);
+        boolean carried = !search.rough && map.fixedCycle(mesh.coarser(), true);
         if (!carried) {
             map.restore(start);
             carried = map.fixedCycle(mesh, true);
         }
         inverse = carried ? PeriodInverse.of(stepper) : null;
         map.restore(end);
+        search.holds = false;
         return carried;
     }
 
@@ -243,7 +244,8 @@ final class Shooting {
                 && search.refinements < MOST_REFINEMENTS
                 && map.worst() > TOLERATED * settings.accuracy()) {
             search.refinements++;
-            search.rough = true;
+            search.passing = true;
+            search.otherMap();
         }
     }
 
@@ -261,16 +263,24 @@ final class Shooting {
     }
 
     /**
-     * Takes the last cycle once more with its sensitivities, so that neighbours start from the inverse as it is here rather
-     * than as Broyden guessed it on the way: it costs one pass and spares each of them two.
+     * Takes the last cycle once more with its sensitivities, from where Newton would go: neighbours then start from the inverse
+     * as it is here rather than as Broyden guessed it on the way. It costs one pass and spares each of them two.
+     *
+     * @return what that cycle, which is the answer now, missed by; NaN where it is no answer
      */
-    private boolean sharpen(Mesh mesh) {
+    private double sharpen(Mesh mesh, double[] residual) {
         map.restore(start);
-        boolean sharpened = map.fixedCycle(mesh, true);
-        if (sharpened) {
-            inverse = PeriodInverse.of(stepper);
+        PeriodInverse known = inverse;
+        if (known != null) {
+            map.move(start, known.times(residual), 1);
+            map.save(start);
         }
-        return sharpened;
+        if (!map.fixedCycle(mesh, true)) {
+            return Double.NaN;
+        }
+        inverse = PeriodInverse.of(stepper);
+        double norm = map.norm(map.residual());
+        return norm <= settings.periodicity() ? norm : Double.NaN;
     }
 
     /** What the state that repeats changes by per unit of the logarithm of all alternating sources. */
@@ -280,56 +290,6 @@ final class Shooting {
             change[j] = stepper.bySources(j);
         }
         return inverse == null ? new double[0] : inverse.times(change);
-    }
-
-    /** How far the search has come, pass by pass. */
-    private static final class Search {
-        @Nullable
-        Mesh mesh;
-
-        double before = Double.POSITIVE_INFINITY;
-        double best = Double.POSITIVE_INFINITY;
-        /** Newton's last step, and the residual it started from; empty where the state came otherwise. */
-        double[] step = new double[0];
-
-        /** What of it was taken: less where a state would leave its bounds. */
-        double[] taken = new double[0];
-        /** Its length, as a ratio of full scale. */
-        double length;
-
-        double[] residualBefore = new double[0];
-        /** Where that step started, and how much of it was taken. */
-        final PeriodMap.Keep origin;
-
-        double part = 1;
-        /** The inverse is of this machine, not of a neighbour. */
-        boolean own;
-        /** How often the inverse had to be worked out anew. */
-        int renewals;
-
-        /** The steps are for the way only, or no longer fit. */
-        boolean rough;
-        /** The last cycle may be the answer: on fine steps, and recorded. */
-        boolean holds;
-
-        int refinements;
-        int fastPasses;
-        int slowPasses;
-        int strays;
-        /** No cycle has been completed yet. */
-        boolean fresh = true;
-
-        Search(@Nullable Mesh mesh, boolean rough, PeriodMap.Keep origin) {
-            this.mesh = mesh;
-            this.rough = rough;
-            this.origin = origin;
-        }
-
-        /** The next state does not come from Newton's step. */
-        void goOn(double norm) {
-            before = norm;
-            taken = new double[0];
-        }
     }
 
     /** After a cycle that failed: a shorter step there, or another start; false where neither is left. */
@@ -426,6 +386,26 @@ final class Shooting {
         return noPeriodicState();
     }
 
+    /** The cycle just taken, which repeats; found from rest, made ready for neighbours first. */
+    private Solved<PeriodicState> answer(int most, Mesh mesh, double[] residual, double norm, long solvesBefore) {
+        boolean near = most == MOST_PASSES_NEAR;
+        double missed = norm;
+        if (!near) {
+            origin.copy(start);
+            double sharpened = sharpen(mesh, residual);
+            sharp = sharpened <= settings.periodicity();
+            missed = sharp ? sharpened : norm;
+            if (!sharp) {
+                start.copy(origin);
+                map.restore(start);
+                if (!map.fixedCycle(mesh, false)) {
+                    return failed();
+                }
+            }
+        }
+        return found("shooting", near, mesh, missed, solvesBefore);
+    }
+
     private Solved<PeriodicState> noPeriodicState() {
         return new Solved.Failed<>(new NotSolved(
                 NotSolved.Kind.NO_PERIODIC_STATE,
@@ -437,8 +417,7 @@ final class Shooting {
         return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
     }
 
-    private Solved<PeriodicState> found(
-            String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
+    private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
         double[][] vectors = {
             start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
@@ -448,8 +427,8 @@ final class Shooting {
         double[] bySources = sharp ? inverseTimesSources() : same ? bySourcesNear : new double[0];
         float[] stageVolts = near && !same ? new float[0] : stepper.stage.foresight.cycle(mesh);
         PeriodInverse kept = inverse == null ? null : inverse.copy();
-        SampledRun.Restart restart =
-                new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
+        SampledRun.Restart restart = new SampledRun.Restart(
+                layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
         return new Solved.Found<>(new SampledRun(stepper.reductions, stepper.recorder.tape(), work, restart));
     }
 
