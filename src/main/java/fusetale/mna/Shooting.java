@@ -68,6 +68,10 @@ final class Shooting {
     private @Nullable PeriodInverse inverse;
     /** What the neighbour's state changes by with its sources, see {@link SampledRun.Restart#bySources}. */
     private double[] bySourcesNear = new double[0];
+    /** Its port voltages and full scales: whoever starts from either of the two gets the same bits. */
+    private float[] stageVoltsNear = new float[0];
+
+    private double[] scaleNear = new double[0];
     /** Whether the last cycle carried its sensitivities. */
     private boolean sharp;
 
@@ -419,13 +423,17 @@ final class Shooting {
 
     private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
+        boolean same = map.cycles() == 1;
         double[][] vectors = {
-            start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
+            start.x.clone(),
+            start.own.clone(),
+            start.volts.clone(),
+            start.amps.clone(),
+            same && near ? scaleNear : stepper.scale.clone()
         };
         // what was found from rest, or repeats as its neighbour did, has neighbours still to come
-        boolean same = map.cycles() == 1;
         double[] bySources = sharp ? inverseTimesSources() : same ? bySourcesNear : new double[0];
-        float[] stageVolts = near && !same ? new float[0] : stepper.stage.foresight.cycle(mesh);
+        float[] stageVolts = !near ? stepper.stage.foresight.cycle(mesh) : same ? stageVoltsNear : new float[0];
         PeriodInverse kept = inverse == null ? null : inverse.copy();
         SampledRun.Restart restart = new SampledRun.Restart(
                 layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
@@ -452,6 +460,8 @@ final class Shooting {
         }
         double ratio = sourceRatio(near.layout);
         bySourcesNear = near.bySources;
+        stageVoltsNear = near.stageVolts;
+        scaleNear = near.scale;
         if (near.bySources.length == stepper.carried()) {
             map.save(start);
             map.move(start, near.bySources, ratio - 1);
