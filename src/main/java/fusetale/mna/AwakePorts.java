@@ -200,6 +200,29 @@ final class AwakePorts {
         return most;
     }
 
+    /**
+     * How much of a step the factored slopes leave undone, about: what each has changed by since against what its port sees.
+     */
+    double turned() {
+        double most = 0;
+        int r = 0;
+        int g = 0;
+        for (int a = 0; a < devices; a++) {
+            double[] now = points[device[a]].siemens;
+            int n = points[device[a]].amps.length;
+            for (int k = 0; k < n; k++, r++) {
+                double ownOhms = Math.abs(ohms[r * ports + r]);
+                for (int j = 0; j < n; j++, g++) {
+                    double change = ownOhms * Math.abs(now[k * n + j] - siemens[g]);
+                    if (change > most) {
+                        most = Math.max(most, change / (1 + ownOhms * Math.abs(siemens[g - j + k])));
+                    }
+                }
+            }
+        }
+        return most;
+    }
+
     /** Largest magnitude in {@link #right}. */
     double longest() {
         double most = 0;

@@ -57,6 +57,16 @@ public final class DrawLaw implements PortLaw {
     }
 
     @Override
+    public double reachVolts(PortPoint at, int port) {
+        double above = at.volts[0] - startVolts;
+        if (above <= 0) {
+            return -above;
+        }
+        // in between, the slope's own slope is at most six times the stepped current over the span squared
+        return above >= spanVolts ? above - spanVolts : at.siemens[0] * spanVolts * spanVolts / (6 * steppedAmps);
+    }
+
+    @Override
     public double limited(int port, double proposedVolts, double presentVolts) {
         // from one flat stretch to the other: stop half-way, or Newton jumps to and fro between them
         double half = startVolts + spanVolts / 2;

@@ -147,10 +147,23 @@ public final class FilamentLaw implements PortLaw {
         at.ampsByStart[0] = ampsByKelvin * kelvinByStart;
     }
 
-    /** A filament's resistance and heat change by little within a hundredth of its rated voltage. */
+    /**
+     * In the steady state a filament's resistance and heat change by little within a hundredth of its rated voltage. In a
+     * step the slope is 1/R less the baseline, which stays, less 2·q·v² by what the step heats it, with q = −di/dT·dT/dv /
+     * (2·v²): within r of v that grows by 2·q·(2·v + r)·r at most, here by twice as much.
+     */
     @Override
     public double reachVolts(PortPoint at, int port) {
-        return Math.abs(at.siemens[0]) * ratedVolts * REACH_RATIO / (Math.abs(at.siemens[0]) + baselineSiemens);
+        double siemens = Math.max(NO_SIEMENS, Math.abs(at.siemens[0]));
+        double bound = ratedVolts * REACH_RATIO;
+        if (Double.isInfinite(at.stepSeconds)) {
+            return siemens * bound / (siemens + baselineSiemens);
+        }
+        double v = Math.abs(at.volts[0]);
+        double here = at.siemens[0] + baselineSiemens - at.ampsByStart[0] * at.endByVolts[0] / at.endByStart[0];
+        double heating = at.stepSeconds / joulesPerKelvin * at.endByStart[0];
+        double square = siemens / (4 * here * here * ohmsGrowth(at.end[0]) * heating);
+        return Math.min(bound, square / (Math.sqrt(v * v + square) + v));
     }
 
     /** Resistance [ohm] at a temperature [K]. */

@@ -33,8 +33,26 @@ final class Mesh {
         return new Mesh(out);
     }
 
+    /** The same with every two steps that make one of twice their length put together. */
+    Mesh coarser() {
+        int[] out = new int[levels.length];
+        int n = 0;
+        long tick = 0;
+        for (int k = 0; k < levels.length; k++) {
+            int level = levels[k];
+            boolean pair = k + 1 < levels.length && levels[k + 1] == level && tick % (2L << level) == 0;
+            out[n++] = pair ? level + 1 : level;
+            tick += (pair ? 2L : 1L) << level;
+            k += pair ? 1 : 0;
+        }
+        return of(out, n);
+    }
+
     /** The same with every step longer than 2^coarsest grains cut into steps of that length. */
     Mesh atMost(int coarsest) {
+        if (Arrays.stream(levels).allMatch(level -> level <= coarsest)) {
+            return this;
+        }
         return new Mesh(Arrays.stream(levels)
                 .flatMap(level ->
                         IntStream.generate(() -> Math.min(level, coarsest)).limit(1L << Math.max(0, level - coarsest)))

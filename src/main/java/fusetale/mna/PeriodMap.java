@@ -19,6 +19,8 @@ final class PeriodMap {
      * no better than its stages are solved.
      */
     private static final double LEAST_FULL_SCALE = 0.02;
+    /** Rough steps may err by so many times as much. */
+    private static final double ROUGH = 10;
     /** What a bounded own state may change by in one step, as a part of itself. */
     private static final double MOST_OWN_CHANGE = 0.4;
 
@@ -30,7 +32,7 @@ final class PeriodMap {
     final Keep start;
 
     private double[] errors = new double[0];
-    /** Devices with states of their own, and the mean square voltage [V²] of each port over the last fixed cycle. */
+    /** Devices with states of their own, and the mean square voltage [V²] of each port over the last cycle. */
     private final Layout.Device[] ownDevices;
 
     private final double[] squareVolts;
@@ -97,10 +99,21 @@ final class PeriodMap {
     /** One period with error control; the steps it took, or null where it failed. */
     @Nullable
     Mesh adaptiveCycle() {
+        return adaptiveCycle(settings.accuracy(), settings.coarsest());
+    }
+
+    /** The same with rougher steps: for the way to where fine ones are worth it. */
+    @Nullable
+    Mesh roughCycle() {
+        return adaptiveCycle(ROUGH * settings.accuracy(), settings.coarsest() + 1);
+    }
+
+    private @Nullable Mesh adaptiveCycle(double accuracy, int coarsest) {
         cycles++;
         stepper.ageScale();
-        StepControl control = new StepControl(stepper, settings.accuracy(), settings.coarsest());
-        if (!control.run(0, Reductions.GRAINS, false, stopped)) {
+        Arrays.fill(squareVolts, 0);
+        StepControl control = new StepControl(stepper, accuracy, coarsest);
+        if (!control.run(0, Reductions.GRAINS, false, stopped, this::addSquares)) {
             return null;
         }
         return control.mesh();
@@ -120,11 +133,13 @@ final class PeriodMap {
         if (errors.length < mesh.size()) {
             errors = new double[2 * mesh.size()];
         }
+        stepper.stage.foresight.begin(mesh);
         long tick = 0;
         for (int k = 0; k < mesh.size(); k++) {
             int level = mesh.level(k);
             if (!stepper.attempt(level, tick, carry, true)) {
                 failedStep = k;
+                stepper.stage.foresight.forget();
                 return false;
             }
             errors[k] = level == 0 ? 0 : stepper.error(level);
@@ -132,6 +147,7 @@ final class PeriodMap {
             tick += 1L << level;
             addSquares(1L << level);
         }
+        stepper.stage.foresight.end(mesh);
         Arrays.fill(errors, mesh.size(), errors.length, 0);
         return true;
     }

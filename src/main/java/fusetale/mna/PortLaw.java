@@ -11,6 +11,9 @@ package fusetale.mna;
  * <p>Laws are immutable; what changes lives in the {@link PortPoint} of one solver.
  */
 public interface PortLaw {
+    /** A slope [S] below this is none: exp(−40) of a junction's at an ampere. */
+    double NO_SIEMENS = 1e-15;
+
     /** Number of ports, 1 or more. */
     int ports();
 
@@ -101,7 +104,7 @@ public interface PortLaw {
 
     /**
      * How far [V] the voltage of a port may move from where {@code at} was evaluated while no slope grows to more than twice
-     * the largest there, the other ports moving as far as theirs may; 0 where the law does not say. Only speed depends on
+     * the largest there or {@link #NO_SIEMENS}, the other ports moving as far as theirs may; 0 where the law does not say. Only speed depends on
      * it: a current that cannot have changed is not worked out again, and a short step goes along the tangent.
      *
      * @param at an evaluated point. Not modified.

@@ -25,6 +25,8 @@ final class PortStage {
     private static final int MOST_CAREFUL_ITERATIONS = 600;
     /** Factors are kept while each iteration's step is at most this part of the one before. */
     private static final double CHORD_CONTRACTION = 0.1;
+    /** Slopes that have turned by more than this since they were factored are factored anew at once. */
+    private static final double MOST_TURNED = 0.5;
     /** After the first iteration there is no step before: kept where the step was below so many times close enough. */
     private static final double CHORD_START = 1e4;
     /** A step that a law cut short counts as at least so many times too long. */
@@ -58,13 +60,8 @@ final class PortStage {
     /** How often the sleepers have been looked at in this stage. */
     private int looks;
 
-    /** The last two stages solved, to foresee the next. */
-    private final double[] lastVolts;
-
-    private final double[] earlierVolts;
-    private double lastSeconds;
-    private double earlierSeconds;
-    private int stagesKnown;
+    /** Where to expect the ports of the next stage. */
+    final Foresight foresight;
     /** Newton iterations since the workspace was made. */
     long solves;
 
@@ -92,8 +89,7 @@ final class PortStage {
         this.sleepers = new Sleepers(values, closeVolts);
         this.newton = new AwakePorts(values);
         this.slopes = new StageSlopes(values, newton);
-        this.lastVolts = new double[layout.ports];
-        this.earlierVolts = new double[layout.ports];
+        this.foresight = new Foresight(layout.ports);
     }
 
     /** Sets the step [V] at which Newton has converged from now on. */
@@ -105,7 +101,7 @@ final class PortStage {
     /** Has the next stage decide anew who sleeps, from the port voltages: after these were set from outside. */
     void sortSleepers() {
         sortFirst = true;
-        stagesKnown = 0;
+        foresight.breakOff();
     }
 
     /** Wakes every device: where nothing else led to a balance. */
@@ -117,7 +113,6 @@ final class PortStage {
     /** Solves like {@link #solve}, but with everybody awake, from where the ports are, and with fresh slopes throughout. */
     boolean solveCarefully(Reduction reduction, double seconds) {
         wakeAll();
-        stagesKnown = 0;
         careful = true;
         boolean solved = solve(reduction, seconds, Relaxation.NONE);
         careful = false;
@@ -140,17 +135,17 @@ final class PortStage {
                 foresee(seconds);
             }
             if (!iterate(reduction, relaxation)) {
-                stagesKnown = 0;
+                foresight.breakOff();
                 return false;
             }
             if (settled(reduction)) {
                 System.arraycopy(amps, 0, input, values.firstPortInput, layout.ports);
                 sleepers.finish(reduction);
-                remember(seconds);
+                foresight.remember(seconds, volts);
                 return true;
             }
         }
-        stagesKnown = 0;
+        foresight.breakOff();
         return false;
     }
 
@@ -178,38 +173,24 @@ final class PortStage {
             sleepers.sort(reduction);
             sortFirst = false;
         }
+        sleepers.narrow(reduction);
+        if (foresight.sees(seconds)) {
+            sleepers.foresee(reduction, foresight, seconds);
+        }
         sleepers.addCurrents(reduction);
     }
 
-    /** Starts the awake ports where the last two stages lead, as far as their laws let a step go. */
+    /** Starts the awake ports where they are to be expected. */
     private void foresee(double seconds) {
-        if (stagesKnown < 2 || !(seconds > lastSeconds)) {
+        if (careful || !foresight.sees(seconds)) {
             return;
         }
-        double part = (seconds - lastSeconds) / (lastSeconds - earlierSeconds);
         for (int a = 0; a < newton.devices; a++) {
             int d = newton.device[a];
             PortPoint at = points[d];
-            int first = values.firstPort[d];
-            for (int k = 0; k < at.volts.length; k++) {
-                double now = volts[first + k];
-                at.present[k] = now;
-                at.proposed[k] = now + part * (now - earlierVolts[first + k]);
-            }
-            values.laws[d].limit(at.present, at.proposed);
-            System.arraycopy(at.proposed, 0, volts, first, at.proposed.length);
+            foresight.expect(values.laws[d], at, values.firstPort[d], seconds, volts);
+            System.arraycopy(at.proposed, 0, volts, values.firstPort[d], at.proposed.length);
         }
-    }
-
-    private void remember(double seconds) {
-        if (stagesKnown > 0 && !(seconds > lastSeconds)) {
-            stagesKnown = 0;
-        }
-        System.arraycopy(lastVolts, 0, earlierVolts, 0, earlierVolts.length);
-        System.arraycopy(volts, 0, lastVolts, 0, lastVolts.length);
-        earlierSeconds = lastSeconds;
-        lastSeconds = seconds;
-        stagesKnown = Math.min(2, stagesKnown + 1);
     }
 
     /**
@@ -218,13 +199,14 @@ final class PortStage {
      * taken would be close enough.
      */
     private boolean iterate(Reduction reduction, Relaxation relaxation) {
-        double before = Double.POSITIVE_INFINITY;
+        double before = 0;
         int most = careful ? MOST_CAREFUL_ITERATIONS : MOST_ITERATIONS;
         for (int iteration = 0; iteration < most; iteration++) {
             solves++;
             evaluateActive(relaxation.shuntSiemens());
             newton.residual(reduction, out, volts);
-            boolean fresh = !newton.factored || careful;
+            double turned = newton.factored && before == 0 ? newton.turned() : 0;
+            boolean fresh = !newton.factored || careful || turned > MOST_TURNED;
             if (fresh && !newton.factor()) {
                 return false;
             }
@@ -238,11 +220,12 @@ final class PortStage {
             if (shortened) {
                 continue;
             }
-            if (moved <= 1 || (moved < NEARLY && newton.nextStep(fresh, moved / before) <= closeVolts)) {
+            double contraction = before > 0 ? moved / before : turned;
+            if (moved <= 1 || (moved < NEARLY && newton.nextStep(fresh, contraction) <= closeVolts)) {
                 carryCurrents();
                 return true;
             }
-            newton.factored = iteration > 0 ? moved < CHORD_CONTRACTION * before : moved < CHORD_START;
+            newton.factored = contraction < CHORD_CONTRACTION && (before > 0 || moved < CHORD_START);
             before = moved;
         }
         return false;
@@ -353,7 +336,8 @@ final class PortStage {
             return true;
         }
         while (true) {
-            int found = sleepers.settle(reduction, ++looks > MOST_LOOKS);
+            looks++;
+            int found = sleepers.settle(reduction, looks == 1, looks > MOST_LOOKS);
             if (found == Sleepers.NOTHING) {
                 return true;
             }

@@ -81,7 +81,7 @@ final class PseudoTransient {
     /** A cycle with its sensitivities, on steps of its own; null where it failed. */
     private @Nullable Mesh cycle() {
         map.save(map.start);
-        Mesh mesh = map.adaptiveCycle();
+        Mesh mesh = map.roughCycle();
         map.restore(map.start);
         return mesh != null && map.fixedCycle(mesh, true) ? mesh : null;
     }

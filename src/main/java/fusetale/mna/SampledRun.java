@@ -27,7 +27,19 @@ final class SampledRun implements PeriodicState {
         /** (1 − M)⁻¹ as last known; null where it is not. */
         final @Nullable PeriodInverse inverse;
 
-        Restart(Layout layout, Mesh mesh, int[] carriedStates, double[][] vectors, @Nullable PeriodInverse inverse) {
+        /** Port voltages [V] of every stage, see {@link Foresight}; empty where they were not kept. */
+        final float[] stageVolts;
+        /** What the carried states change by per unit of the logarithm of all alternating sources; empty where not known. */
+        final double[] bySources;
+
+        Restart(
+                Layout layout,
+                Mesh mesh,
+                int[] carriedStates,
+                double[][] vectors,
+                @Nullable PeriodInverse inverse,
+                float[] stageVolts,
+                double[] bySources) {
             this.layout = layout;
             this.mesh = mesh;
             this.carriedStates = carriedStates;
@@ -37,6 +49,8 @@ final class SampledRun implements PeriodicState {
             this.amps = vectors[3];
             this.scale = vectors[4];
             this.inverse = inverse;
+            this.stageVolts = stageVolts;
+            this.bySources = bySources;
         }
 
         /**

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Shooting {
     /** Above this ratio of full scale the steps are laid anew before every pass. */
     private static final double FAR = 1e-2;
+    /** A cycle that misses by more than so many times what is asked is no answer, whatever its steps. */
+    private static final double ON_THE_WAY = 4;
     /** Contraction that Broyden's inverse shows once it has learnt; worse for several passes, it is worked out anew. */
     private static final double GOOD_CONTRACTION = 0.35;
 
@@ -27,7 +29,7 @@ final class Shooting {
     private static final double ASTRAY = 4;
     /** A mains that differs by more than this is no neighbour's. */
     private static final double LEAST_SOURCE_RATIO = 0.7;
-    /** A neighbour that has not led to the answer after so many passes was none. */
+    /** A neighbour that has not led next to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
     /** A step by a neighbour's inverse of more than this ratio of full scale is not taken. */
     private static final double TRUSTED = 0.5;
@@ -62,7 +64,16 @@ final class Shooting {
     private final PeriodMap map;
     private final PeriodMap.Keep start;
     private final PeriodMap.Keep end;
+    private final PeriodMap.Keep origin;
     private @Nullable PeriodInverse inverse;
+    /** What the neighbour's state changes by with its sources, see {@link SampledRun.Restart#bySources}. */
+    private double[] bySourcesNear = new double[0];
+    /** Its port voltages and full scales: whoever starts from either of the two gets the same bits. */
+    private float[] stageVoltsNear = new float[0];
+
+    private double[] scaleNear = new double[0];
+    /** Whether the last cycle carried its sensitivities. */
+    private boolean sharp;
 
     Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
         this.stepper = stepper;
@@ -73,6 +84,7 @@ final class Shooting {
         this.map = new PeriodMap(stepper, settings, stopped);
         this.start = map.start;
         this.end = new PeriodMap.Keep(stepper);
+        this.origin = new PeriodMap.Keep(stepper);
     }
 
     /**
@@ -81,6 +93,7 @@ final class Shooting {
      */
     Solved<PeriodicState> solve(SampledRun.@Nullable Restart near) {
         long solvesBefore = stepper.stage.solves;
+        stepper.stage.foresight.forget();
         if (near != null) {
             load(near);
             Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
@@ -107,7 +120,7 @@ final class Shooting {
         stepper.rest();
         Mesh mesh = null;
         for (int k = 0; k < SETTLING_CYCLES; k++) {
-            mesh = map.adaptiveCycle();
+            mesh = map.roughCycle();
             if (mesh == null) {
                 return null;
             }
@@ -131,35 +144,30 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
-        Search search = new Search(first, new PeriodMap.Keep(stepper));
-        for (int pass = 1; pass <= most; pass++) {
+        Search search = new Search(first, most != MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
+        for (int pass = 1; pass <= most || (pass <= 2 * most && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
             }
             map.save(start);
-            if (search.before > FAR && !search.fresh) {
-                search.mesh = map.adaptiveCycle();
-                map.restore(start);
-            }
-            Mesh mesh = search.mesh;
             boolean carry = inverse == null;
-            if (mesh == null || !map.fixedCycle(mesh, carry)) {
+            Mesh mesh = cycle(search);
+            double[] residual = map.residual();
+            if (mesh != null) {
+                map.save(end);
+            }
+            if (mesh == null || (carry && !measured(search, mesh))) {
                 if (!recovered(search)) {
                     return failed();
                 }
                 continue;
             }
-            map.save(end);
             search.fresh = false;
-            double[] residual = map.residual();
             double norm = map.norm(residual);
-            boolean repeats = norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
+            boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    if (most != MOST_PASSES_NEAR && !carry) {
-                        sharpen(mesh);
-                    }
-                    return found("shooting", mesh, norm, solvesBefore);
+                    return answer(most, mesh, residual, norm, solvesBefore);
                 }
             } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
@@ -177,6 +185,7 @@ final class Shooting {
                 search.length = map.norm(search.step);
                 search.residualBefore = residual;
                 search.before = norm;
+                layAnew(search, norm);
                 if (search.length > TRUSTED && !search.own && !carry) {
                     // no neighbour's inverse says where this leads: go on from where the machine itself has come
                     map.restore(end);
@@ -187,6 +196,61 @@ final class Shooting {
             }
         }
         return noPeriodicState();
+    }
+
+    /**
+     * One cycle from the present state; null where it failed. Far off, on steps of its own, very far off on rough ones; then
+     * on steps that are kept. A cycle that laid its steps is not taken again unless it may be the answer.
+     */
+    private @Nullable Mesh cycle(Search search) {
+        boolean far = search.before > FAR;
+        boolean rough = search.before > VERY_FAR / 2;
+        if (!search.fresh && (far || search.passing)) {
+            Mesh laid = rough ? map.roughCycle() : map.adaptiveCycle();
+            if (search.rough && !rough) {
+                search.otherMap();
+            }
+            search.mesh = laid;
+            search.rough = rough;
+            search.passing = far;
+            if (laid != null && map.norm(map.residual()) > ON_THE_WAY * settings.periodicity()) {
+                search.holds = false;
+                return laid;
+            }
+            map.restore(start);
+        }
+        search.holds = !search.rough;
+        Mesh mesh = search.mesh;
+        return mesh != null && map.fixedCycle(mesh, false) ? mesh : null;
+    }
+
+    /**
+     * Works out the inverse at the start of the cycle just taken, on steps twice as long: it only steers, and
+     * the tape is not of the answer then. False where that cycle fails on its own steps too.
+     */
+    private boolean measured(Search search, Mesh mesh) {
+        map.restore(start);
+        boolean carried = !search.rough && map.fixedCycle(mesh.coarser(), true);
+        if (!carried) {
+            map.restore(start);
+            carried = map.fixedCycle(mesh, true);
+        }
+        inverse = carried ? PeriodInverse.of(stepper) : null;
+        map.restore(end);
+        search.holds = false;
+        return carried;
+    }
+
+    /** Has the steps laid anew where corners have moved inside them and the state is near enough for them to stay. */
+    private void layAnew(Search search, double norm) {
+        if (search.holds
+                && norm <= FAR / 10
+                && search.refinements < MOST_REFINEMENTS
+                && map.worst() > TOLERATED * settings.accuracy()) {
+            search.refinements++;
+            search.passing = true;
+            search.otherMap();
+        }
     }
 
     private static boolean isHopeless(int pass, double norm) {
@@ -203,58 +267,33 @@ final class Shooting {
     }
 
     /**
-     * Takes the last cycle once more with its sensitivities, so that neighbours start from the inverse as it is here rather
-     * than as Broyden guessed it on the way: it costs one pass and spares each of them two.
+     * Takes the last cycle once more with its sensitivities, from where Newton would go: neighbours then start from the inverse
+     * as it is here rather than as Broyden guessed it on the way. It costs one pass and spares each of them two.
+     *
+     * @return what that cycle, which is the answer now, missed by; NaN where it is no answer
      */
-    private void sharpen(Mesh mesh) {
+    private double sharpen(Mesh mesh, double[] residual) {
         map.restore(start);
-        if (map.fixedCycle(mesh, true)) {
-            inverse = PeriodInverse.of(stepper);
+        PeriodInverse known = inverse;
+        if (known != null) {
+            map.move(start, known.times(residual), 1);
+            map.save(start);
         }
+        if (!map.fixedCycle(mesh, true)) {
+            return Double.NaN;
+        }
+        inverse = PeriodInverse.of(stepper);
+        double norm = map.norm(map.residual());
+        return norm <= settings.periodicity() ? norm : Double.NaN;
     }
 
-    /** How far the search has come, pass by pass. */
-    private static final class Search {
-        @Nullable
-        Mesh mesh;
-
-        double before = Double.POSITIVE_INFINITY;
-        double best = Double.POSITIVE_INFINITY;
-        /** Newton's last step, and the residual it started from; empty where the state came otherwise. */
-        double[] step = new double[0];
-
-        /** What of it was taken: less where a state would leave its bounds. */
-        double[] taken = new double[0];
-        /** Its length, as a ratio of full scale. */
-        double length;
-
-        double[] residualBefore = new double[0];
-        /** Where that step started, and how much of it was taken. */
-        final PeriodMap.Keep origin;
-
-        double part = 1;
-        /** The inverse is of this machine, not of a neighbour. */
-        boolean own;
-        /** How often the inverse had to be worked out anew. */
-        int renewals;
-
-        int refinements;
-        int fastPasses;
-        int slowPasses;
-        int strays;
-        /** No cycle has been completed yet. */
-        boolean fresh = true;
-
-        Search(@Nullable Mesh mesh, PeriodMap.Keep origin) {
-            this.mesh = mesh;
-            this.origin = origin;
+    /** What the state that repeats changes by per unit of the logarithm of all alternating sources. */
+    private double[] inverseTimesSources() {
+        double[] change = new double[stepper.carried()];
+        for (int j = 0; j < change.length; j++) {
+            change[j] = stepper.bySources(j);
         }
-
-        /** The next state does not come from Newton's step. */
-        void goOn(double norm) {
-            before = norm;
-            taken = new double[0];
-        }
+        return inverse == null ? new double[0] : inverse.times(change);
     }
 
     /** After a cycle that failed: a shorter step there, or another start; false where neither is left. */
@@ -345,10 +384,30 @@ final class Shooting {
             }
             double norm = map.norm(map.residual());
             if (norm <= settings.periodicity()) {
-                return found("stepping", mesh, norm, solvesBefore);
+                return found("stepping", false, mesh, norm, solvesBefore);
             }
         }
         return noPeriodicState();
+    }
+
+    /** The cycle just taken, which repeats; found from rest, made ready for neighbours first. */
+    private Solved<PeriodicState> answer(int most, Mesh mesh, double[] residual, double norm, long solvesBefore) {
+        boolean near = most == MOST_PASSES_NEAR;
+        double missed = norm;
+        if (!near) {
+            origin.copy(start);
+            double sharpened = sharpen(mesh, residual);
+            sharp = sharpened <= settings.periodicity();
+            missed = sharp ? sharpened : norm;
+            if (!sharp) {
+                start.copy(origin);
+                map.restore(start);
+                if (!map.fixedCycle(mesh, false)) {
+                    return failed();
+                }
+            }
+        }
+        return found("shooting", near, mesh, missed, solvesBefore);
     }
 
     private Solved<PeriodicState> noPeriodicState() {
@@ -362,14 +421,22 @@ final class Shooting {
         return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
     }
 
-    private Solved<PeriodicState> found(String method, Mesh mesh, double norm, long solvesBefore) {
+    private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
+        boolean same = map.cycles() == 1;
         double[][] vectors = {
-            start.x.clone(), start.own.clone(), start.volts.clone(), start.amps.clone(), stepper.scale.clone()
+            start.x.clone(),
+            start.own.clone(),
+            start.volts.clone(),
+            start.amps.clone(),
+            same && near ? scaleNear : stepper.scale.clone()
         };
+        // what was found from rest, or repeats as its neighbour did, has neighbours still to come
+        double[] bySources = sharp ? inverseTimesSources() : same ? bySourcesNear : new double[0];
+        float[] stageVolts = !near ? stepper.stage.foresight.cycle(mesh) : same ? stageVoltsNear : new float[0];
         PeriodInverse kept = inverse == null ? null : inverse.copy();
-        SampledRun.Restart restart =
-                new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept);
+        SampledRun.Restart restart = new SampledRun.Restart(
+                layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
         return new Solved.Found<>(new SampledRun(stepper.reductions, stepper.recorder.tape(), work, restart));
     }
 
@@ -388,9 +455,20 @@ final class Shooting {
         System.arraycopy(near.amps, 0, stepper.stage.amps, 0, layout.ports);
         System.arraycopy(near.scale, 0, stepper.scale, 0, stepper.scale.length);
         stepper.carryStates(near.carriedStates);
+        if (near.stageVolts.length > 0) {
+            stepper.stage.foresight.startFrom(near.mesh, near.stageVolts);
+        }
         double ratio = sourceRatio(near.layout);
-        for (int k = 0; k < layout.slowStates; k++) {
-            stepper.x[k] *= ratio;
+        bySourcesNear = near.bySources;
+        stageVoltsNear = near.stageVolts;
+        scaleNear = near.scale;
+        if (near.bySources.length == stepper.carried()) {
+            map.save(start);
+            map.move(start, near.bySources, ratio - 1);
+        } else {
+            for (int k = 0; k < layout.slowStates; k++) {
+                stepper.x[k] *= ratio;
+            }
         }
         stepper.stage.sortSleepers();
         stepper.jump();

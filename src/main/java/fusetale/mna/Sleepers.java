@@ -39,6 +39,9 @@ final class Sleepers {
 
     private final StageValues values;
     private final boolean[] awake;
+    /** Those whose currents were corrected in the last stage. */
+    private final boolean[] restless;
+
     private double closeVolts;
     /** Counts changes of who sleeps. */
     private int turns;
@@ -61,6 +64,7 @@ final class Sleepers {
         this.values = values;
         this.closeVolts = closeVolts;
         this.awake = new boolean[values.points.length];
+        this.restless = new boolean[values.points.length];
         int ports = values.layout.ports;
         this.quietFrom = new double[ports];
         this.quietTo = new double[ports];
@@ -105,6 +109,7 @@ final class Sleepers {
     /** Sums and stretches of another story say nothing: an answer must not depend on what was solved before. */
     private void forget() {
         turns++;
+        Arrays.fill(restless, false);
         Arrays.fill(quietFrom, Double.POSITIVE_INFINITY);
         for (double[] s : sums) {
             if (s != null) {
@@ -116,6 +121,33 @@ final class Sleepers {
                 Arrays.fill(s, 0);
             }
         }
+    }
+
+    /** Puts the currents of those that moved in the last stage where they are to be expected in this one. */
+    void foresee(Reduction reduction, Foresight foresight, double seconds) {
+        for (int d = 0; d < awake.length; d++) {
+            if (!restless[d] || awake[d]) {
+                continue;
+            }
+            PortPoint at = values.points[d];
+            int first = values.firstPort[d];
+            foresight.expect(values.laws[d], at, first, seconds, values.volts);
+            System.arraycopy(at.proposed, 0, values.volts, first, at.proposed.length);
+            look(d);
+            boolean rests = values.slopeRatio(reduction, d) <= WAKING_SLOPE;
+            for (int k = 0; k < at.amps.length && rests; k++) {
+                values.amps[first + k] = at.amps[k];
+                quietFrom[first + k] = at.volts[k];
+                quietTo[first + k] = at.volts[k];
+            }
+        }
+    }
+
+    /** Evaluates a sleeper where it is. */
+    private void look(int d) {
+        values.evaluate(d);
+        int first = values.firstState[d];
+        System.arraycopy(values.ownStart, first, quietStart, first, values.points[d].end.length);
     }
 
     /** Adds what the sleeping currents do to the outputs. */
@@ -140,13 +172,13 @@ final class Sleepers {
             }
         }
         Reduction.axpy(values.out, sum, 1, reduction.outputs);
-        if (quietFor != reduction) {
-            narrow(reduction);
-        }
     }
 
-    /** Stretches worked out for a port that saw less resistance are too wide now. */
-    private void narrow(Reduction reduction) {
+    /** Stretches worked out for a port that saw less resistance, or for another step size, are too wide now. */
+    void narrow(Reduction reduction) {
+        if (quietFor == reduction) {
+            return;
+        }
         for (int p = 0; p < quietFrom.length; p++) {
             if (Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
                 quietFrom[p] = Double.POSITIVE_INFINITY;
@@ -164,15 +196,19 @@ final class Sleepers {
     /**
      * Looks at the sleepers where the awake ports have put them, correcting in the outputs what their currents changed.
      *
+     * @param first whether it is the first look in this stage
      * @param impatient whether one that still moves is woken
      * @return {@link #NOTHING}, or {@link #MOVED} and {@link #WOKE} added up
      */
-    int settle(Reduction reduction, boolean impatient) {
+    int settle(Reduction reduction, boolean first, boolean impatient) {
         int found = NOTHING;
         for (int d = 0; d < awake.length; d++) {
-            if (!awake[d] && !isQuiet(reduction, d)) {
-                found |= correct(reduction, d, impatient ? 1 : MOST_CORRECTIONS);
+            if (awake[d]) {
+                continue;
             }
+            int moved = isQuiet(reduction, d) ? NOTHING : correct(reduction, d, impatient ? 1 : MOST_CORRECTIONS);
+            restless[d] = moved == MOVED || (restless[d] && !first);
+            found |= moved;
         }
         return found;
     }
@@ -210,13 +246,7 @@ final class Sleepers {
         int found = NOTHING;
         for (int pass = 0; pass < mostPasses; pass++) {
             if (!place(reduction, d)) {
-                values.evaluate(d);
-                System.arraycopy(
-                        values.ownStart,
-                        values.firstState[d],
-                        quietStart,
-                        values.firstState[d],
-                        values.points[d].end.length);
+                look(d);
                 if (values.slopeRatio(reduction, d) > WAKING_SLOPE) {
                     wake(reduction, d);
                     return found | WOKE;
@@ -286,8 +316,9 @@ final class Sleepers {
             double answer = 0;
             double siemens = 0;
             for (int j = 0; j < n; j++) {
-                siemens = Math.max(siemens, Math.abs(at.siemens[j * n + k]));
-                answer = Math.max(answer, Math.abs(at.siemens[j * n + k] * reduction.ownOhms[first + j]));
+                double slope = Math.max(PortLaw.NO_SIEMENS, Math.abs(at.siemens[j * n + k]));
+                siemens = Math.max(siemens, slope);
+                answer = Math.max(answer, slope * Math.abs(reduction.ownOhms[first + j]));
             }
             // over its reach a slope at most doubles, and n ports move at once
             double reach = values.laws[d].reachVolts(at, k);

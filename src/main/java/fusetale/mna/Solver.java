@@ -179,7 +179,7 @@ public final class Solver {
         long before = s.stage.solves;
         StepControl control = new StepControl(s, settings.accuracy(), COARSEST_RUN);
         long ticks = Math.max(1, Math.round(seconds / reductions.grainSeconds()));
-        if (!control.run(0, ticks, true, () -> false)) {
+        if (!control.run(0, ticks, true, () -> false, grains -> {})) {
             return new Solved.Failed<>(s.failure());
         }
         Work work = new Work("stepping", 1, s.stage.solves - before, 0);

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Carries sensitivities through the stage that was solved last. They are kept by rows, one for each linear state and then for
- * each own state of a device, with a column for each state perturbed at the start: a stage's linear part has few entries
+ * each own state of a device, with a column for each state perturbed at the start and one for the alternating sources: a stage's linear part has few entries
  * that matter ({@link Felt}), and each moves a whole row. One thread.
  */
 final class StageSlopes {
@@ -24,6 +24,8 @@ final class StageSlopes {
     private final int[] light;
 
     private int lights;
+    /** Sources of alternating voltage or current. */
+    private final int[] alternating;
     /** Outputs whose rows are worked out. */
     private final boolean[] needed;
     /** Rows of the predicted states, of the outputs, of the awake ports, and of one current. */
@@ -38,6 +40,9 @@ final class StageSlopes {
         this.newton = newton;
         this.layout = values.layout;
         this.light = new int[values.points.length];
+        this.alternating = java.util.stream.IntStream.range(0, layout.sources.size())
+                .filter(s -> layout.sources.get(s).shape() instanceof SourceShape.Sine)
+                .toArray();
         this.needed = new boolean[values.out.length];
     }
 
@@ -68,6 +73,7 @@ final class StageSlopes {
                 gather(felt.states[r], felt.entries[r], out[r]);
             }
         }
+        addSources(reduction);
         for (int d = 0; d < values.points.length; d++) {
             addOwnStart(reduction, d);
         }
@@ -147,6 +153,20 @@ final class StageSlopes {
         for (int k = 0; k < to.length; k++) {
             if (needed[to[k]]) {
                 Reduction.axpy(out[to[k]], row, by[k], row.length);
+            }
+        }
+    }
+
+    /** The last column is for all alternating sources, raised together: what they do now, per unit of a ratio. */
+    private void addSources(Reduction reduction) {
+        int last = current.length - 1;
+        for (int s : alternating) {
+            double[] column = reduction.columns[layout.states + s];
+            double value = values.input[layout.states + s];
+            for (int r = 0; r < reduction.outputs; r++) {
+                if (needed[r]) {
+                    out[r][last] += column[r] * value;
+                }
             }
         }
     }

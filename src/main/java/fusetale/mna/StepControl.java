@@ -2,6 +2,7 @@ package fusetale.mna;
 
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongConsumer;
 
 /** Chooses steps by their error, landing on every corner of sources and laws. */
 final class StepControl {
@@ -27,9 +28,10 @@ final class StepControl {
     /**
      * Steps from one tick to another.
      *
+     * @param taken told of every step that was taken how many grains it was long
      * @return false where a step of one grain failed or the caller asked to stop; the stepper knows why a step failed
      */
-    boolean run(long from, long to, boolean record, BooleanSupplier stopped) {
+    boolean run(long from, long to, boolean record, BooleanSupplier stopped, LongConsumer taken) {
         long tick = from;
         int level = Math.min(3, coarsest);
         while (tick < to) {
@@ -55,6 +57,7 @@ final class StepControl {
             stepper.accept();
             keep(level);
             tick += 1L << level;
+            taken.accept(1L << level);
             if (isCorner(tick)) {
                 stepper.jump();
                 level = 0;

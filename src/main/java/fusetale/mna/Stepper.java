@@ -181,7 +181,7 @@ final class Stepper {
 
     /** Sets the sensitivities to those at the start of a period: the identity. */
     void startSensitivities() {
-        int n = carried();
+        int n = carried() + 1;
         if (sensitivity.length == 0 || sensitivity[0].length != n) {
             sensitivity = new double[layout.states + layout.deviceStates][n];
             sensitivityMiddle = new double[layout.states + layout.deviceStates][n];
@@ -189,9 +189,14 @@ final class Stepper {
         for (double[] row : sensitivity) {
             java.util.Arrays.fill(row, 0);
         }
-        for (int k = 0; k < n; k++) {
+        for (int k = 0; k < n - 1; k++) {
             sensitivity[place(k)][k] = 1;
         }
+    }
+
+    /** d(carried state j now)/d(ln of all alternating sources), from the start of the period on. */
+    double bySources(int j) {
+        return sensitivity[place(j)][carried()];
     }
 
     /** d(carried state j now)/d(carried state k at the start). */

@@ -114,6 +114,31 @@ class FilamentLawTest extends PortLawContract {
         return low * low;
     }
 
+    /** What {@link PortLaw#reachVolts} promises, in a step: here with the baseline at the temperature, as beside a neighbour. */
+    @ParameterizedTest
+    @CsvSource({
+        "120, 2600, 1e-5",
+        "120, 2600, 2e-3",
+        "20, 900, 1e-4",
+        "-60, 2000, 1e-3",
+        "1e-7, 298.15, 1e-5",
+        "0, 298.15, 1e-4",
+        "0.5, 299, 1e-2",
+        "170, 2600, 1e-6"
+    })
+    void withinItsReachTheSlopeOfAStepNoMoreThanDoubles(double volts, double start, double step) {
+        PortLaw law = MAINS.near(new double[] {start});
+        PortPoint here = stage(law, step, start, volts);
+        double reach = law.reachVolts(here, 0);
+        double most = 2.0001 * Math.max(PortLaw.NO_SIEMENS, Math.abs(here.siemens[0]));
+
+        assertThat(reach).isPositive();
+        for (double part : new double[] {-1, -0.5, 0.5, 1}) {
+            double slope = stage(law, step, start, volts + part * reach).siemens[0];
+            assertThat(Math.abs(slope)).isLessThanOrEqualTo(most + 1e-15 * law.baselineSiemens(0));
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"120, 2600", "20, 900", "-60, 2000", "0.5, 299"})
     void slopesOfAStepAreDerivatives(double volts, double start) {

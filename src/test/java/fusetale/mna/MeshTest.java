@@ -32,6 +32,19 @@ class MeshTest {
     }
 
     @Test
+    void pairsOfStepsArePutTogetherWhereTheyMakeOne() {
+        assertThat(levels(MESH.coarser())).containsExactly(3, 2, 2, 4);
+        assertThat(grains(MESH.coarser())).isEqualTo(grains(MESH));
+        // 2 + 4 + 4: the two longer ones do not start where a step of eight may
+        assertThat(levels(Mesh.of(new int[] {1, 2, 2, 1}, 4).coarser())).containsExactly(1, 2, 2, 1);
+    }
+
+    @Test
+    void stepsThatAreShortEnoughAreTheSameMesh() {
+        assertThat(MESH.atMost(4)).isSameAs(MESH);
+    }
+
+    @Test
     void moreStepsAreTakenFromANeighbourToo() {
         PeriodicState near = Solve.periodic(Supplies.transformer(120, 20));
         PeriodicSettings fine = PeriodicSettings.mains(60).withFewestSteps(1024);

@@ -3,6 +3,7 @@ package fusetale.mna;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** The periodic state is one: it repeats, it agrees with finer steps, and no winding carries d.c. */
@@ -46,6 +47,38 @@ class PeriodicityTest {
                 new Solver(Supplies.transformer(121, 20)).periodicState(PeriodicSettings.mains(60), p, () -> false));
         // counted passes plus one, so that slower convergence fails a test
         assertThat(q.work().passes()).isLessThanOrEqualTo(5);
+    }
+
+    // A state known with its derivative by the mains puts a neighbour so near that one step of Newton's is enough: the
+    // start is off by the square of a hundredth, and so is the step.
+    @Test
+    void neighbourOfAnotherMainsTakesTwoCycles() {
+        PeriodicState p = Solve.periodic(Supplies.bridge(28, 20, 0));
+        PeriodicState q = Solve.found(
+                new Solver(Supplies.bridge(28.2, 20, 0)).periodicState(PeriodicSettings.mains(60), p, () -> false));
+        assertThat(q.work().passes()).isEqualTo(2);
+    }
+
+    // Definition of a derivative, central difference of two states that are each found from rest. Their steps differ,
+    // which
+    // moves the states by some 1e-5.
+    @Test
+    void derivativeByTheMainsIsTheDifferenceOfTwoStates() {
+        double part = 0.02;
+        SampledRun.Restart here = restart(120);
+        SampledRun.Restart above = restart(120 * (1 + part));
+        SampledRun.Restart below = restart(120 * (1 - part));
+        int capacitor = here.layout.stateNamed("C");
+        int carried = 0;
+        while (here.carriedStates[carried] != capacitor) {
+            carried++;
+        }
+        double expected = (above.x[capacitor] - below.x[capacitor]) / (2 * part);
+        assertThat(here.bySources[carried]).isCloseTo(expected, within(2e-3 * expected));
+    }
+
+    private static SampledRun.Restart restart(double rmsVolts) {
+        return Objects.requireNonNull(((SampledRun) Solve.periodic(Supplies.transformer(rmsVolts, 20))).restart);
     }
 
     @Test

@@ -311,7 +311,7 @@ public final class Trial {
         System.arraycopy(there.scale, 0, stepper.scale, 0, there.scale.length);
         stepper.stage.sortSleepers();
         StepControl control = new StepControl(stepper, SETTINGS.accuracy() / 10, SETTINGS.coarsest());
-        if (!control.run(0, Reductions.GRAINS, false, () -> false)) {
+        if (!control.run(0, Reductions.GRAINS, false, () -> false, grains -> {})) {
             found("periodic: cannot go on", "%s", stepper.failure());
             return;
         }
