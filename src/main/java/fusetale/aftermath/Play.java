@@ -107,7 +107,7 @@ final class Play {
             double step = Math.min(grown, horizonSeconds - seconds);
             Heats heats = heats(state);
             List<Warmth> later = warmed(live, heats, step);
-            List<Ripe> ripe = ripe(state, heats.hotRatio());
+            List<Ripe> ripe = ripe(state, heats.hotRatio);
             change = tell(coming(live, later, ripe, step), seconds, step);
             double share = change.map(Coming::share).orElse(1.0);
             if (share < 1) {
@@ -138,12 +138,12 @@ final class Play {
     private List<DrawnBody> live(States.State state) {
         double[] all = new double[bodies.size()];
         for (DrawnBody body : bodies) {
-            all[body.first] += Math.max(state.cold()[body.index], state.hot()[body.index]);
+            all[body.first] += Math.max(state.cold(body), state.hot(body));
         }
         Set<Integer> live = new HashSet<>();
         for (DrawnBody body : bodies) {
-            double own = Math.max(state.cold()[body.index], state.hot()[body.index]);
-            double shared = all[body.first] + state.outer().getOrDefault(body.body.part(), 0.0);
+            double own = Math.max(state.cold(body), state.hot(body));
+            double shared = all[body.first] + state.outer(body.body.part());
             double most = Math.max(body.network.settledKelvin(own, shared), body.warmth.riseKelvin());
             if (body.limits.stream().anyMatch(l -> !l.passed && l.kelvin < most * ROOM)) {
                 live.add(body.first);
@@ -206,13 +206,20 @@ final class Play {
     }
 
     /**
-     * Heats of one step.
-     *
-     * @param own of each body [W]
-     * @param all of all bodies of a part, at the place of its first [W]
-     * @param hotRatio how far copper is on its way from cold to hot in the logarithm of its resistance, weighted by its heat
+     * Heats of one step: of each body; of all bodies of a part, at the place of its first [W]; and how far copper is on its way from
+     * cold to hot in the logarithm of its resistance, weighted by its heat.
      */
-    private record Heats(double[] own, double[] all, double hotRatio) {
+    private static final class Heats {
+        private final double[] own;
+        private final double[] all;
+        private final double hotRatio;
+
+        Heats(double[] own, double[] all, double hotRatio) {
+            this.own = own;
+            this.all = all;
+            this.hotRatio = hotRatio;
+        }
+
         Warmth after(DrawnBody body, double seconds) {
             return body.network.after(body.warmth, seconds, own[body.index], all[body.first]);
         }
@@ -224,16 +231,16 @@ final class Play {
         double weight = 0;
         double weighted = 0;
         for (DrawnBody body : bodies) {
-            double cold = state.cold()[body.index];
+            double cold = state.cold(body);
             double watts = cold;
             if (cold > 0 && body.body.nature().copper()) {
                 double ratio = hotRatio(ambientCelsius + body.warmth.riseKelvin());
-                watts = between(cold, state.hot()[body.index], ratio);
+                watts = between(cold, state.hot(body), ratio);
                 weight += cold;
                 weighted += cold * ratio;
             }
             own[body.index] = watts;
-            all[body.first] += watts;
+            all[body.first] += watts + (body.index == body.first ? state.outer(body.body.part()) : 0);
         }
         state.outer()
                 .forEach((part, watts) -> bodies.stream()

@@ -31,15 +31,40 @@ final class States {
         this.bodies = board.bodies();
     }
 
-    /**
-     * One state.
-     *
-     * @param cold heat of each body, windings at their stated temperature [W]
-     * @param hot heat of each body, windings that warm up at {@link Board#HOT_CELSIUS} [W]; the same where none does
-     * @param outer heat beside that of its bodies of each part [W], by designator
-     * @param wears what wears, cold beside hot
-     */
-    record State(double[] cold, double[] hot, Map<String, Double> outer, List<Pair> wears) {}
+    /** One state: heat of each body cold and hot [W], the same where none warms up; heat beside bodies by part; what wears. */
+    static final class State {
+        private final double[] cold;
+        private final double[] hot;
+        private final Map<String, Double> outer;
+        private final List<Pair> wears;
+
+        private State(double[] cold, double[] hot, Map<String, Double> outer, List<Pair> wears) {
+            this.cold = cold;
+            this.hot = hot;
+            this.outer = outer;
+            this.wears = wears;
+        }
+
+        /** Heat of a body with windings at their stated temperature [W]. */
+        double cold(DrawnBody body) {
+            return cold[body.index];
+        }
+
+        /** Heat of a body with windings that warm up at {@link Board#HOT_CELSIUS} [W]. */
+        double hot(DrawnBody body) {
+            return hot[body.index];
+        }
+
+        /** Heat of a part that is none of its bodies' [W]. */
+        double outer(String part) {
+            return outer.getOrDefault(part, 0.0);
+        }
+
+        /** What wears, cold beside hot. */
+        List<Pair> wears() {
+            return wears;
+        }
+    }
 
     /** One process at both. */
     record Pair(Wear cold, Wear hot) {}
