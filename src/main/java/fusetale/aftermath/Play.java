@@ -242,10 +242,6 @@ final class Play {
             own[body.index] = watts;
             all[body.first] += watts + (body.index == body.first ? state.outer(body.body.part()) : 0);
         }
-        state.outer()
-                .forEach((part, watts) -> bodies.stream()
-                        .filter(b -> b.index == b.first && b.body.part().equals(part))
-                        .forEach(b -> all[b.first] += watts));
         return new Heats(own, all, weight > 0 ? weighted / weight : 0);
     }
 

@@ -211,7 +211,7 @@ public final class Solver {
         long before = s.stage.solves;
         StepControl control = new StepControl(s, settings.accuracy(), settings.coarsest());
         long ticks = Math.max(1, Math.round(seconds / reductions.grainSeconds()));
-        if (!control.run(0, ticks, true, stopped)) {
+        if (!control.run(0, ticks, true, stopped, grains -> {})) {
             return new Solved.Failed<>(
                     stopped.getAsBoolean()
                             ? new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped before the run ended")
