@@ -124,7 +124,6 @@ final class Losses {
     }
 
     private void transformer(Transformer t) {
-        double copper = 0;
         for (Winding w : t.windings()) {
             String first = t.name() + "." + w.name();
             int sections = w.nets().size() - 1;
@@ -134,7 +133,6 @@ final class Losses {
                 sum += amps * amps * w.ohms().si() / sections;
             }
             watts.put(first, sum);
-            copper += sum;
         }
         boolean fed = rms(t.name() + "." + t.primary().name())
                 > t.magnetics().magnetisingAmps().si() / 2;
