@@ -1,6 +1,7 @@
 package fusetale.fault;
 
-import fusetale.circuit.FuseLink;
+import fusetale.circuit.FuseLink.Speed;
+import fusetale.circuit.FuseLink.Standard;
 import fusetale.circuit.Mounting;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
@@ -50,7 +51,7 @@ public sealed interface Fitting permits Fitting.Model, Fitting.Mounted, Fitting.
      * @param speed quick or slow; null for that of the link that stood there
      * @param standard whose gates it keeps; null for that of the link that stood there
      */
-    record Link(Quantity amps, FuseLink.@Nullable Speed speed, FuseLink.@Nullable Standard standard)
+    record Link(Quantity amps, @Nullable Speed speed, @Nullable Standard standard)
             implements Fitting {
         /** Refuses ratings that are no current. */
         public Link {

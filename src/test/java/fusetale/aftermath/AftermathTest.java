@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Machines whose ends can be worked out by hand. */
@@ -37,7 +38,7 @@ class AftermathTest {
                 "L1", "", Nature.RESISTOR, ThermalNetwork.single(4, 25), new Body.Spread(1, 1), List.of(limits));
     }
 
-    private static Limit at(double celsius, Harm harm, Fault then) {
+    private static Limit at(double celsius, Harm harm, @Nullable Fault then) {
         return new Limit(celsius, celsius, harm, then, "by hand");
     }
 

@@ -11,6 +11,8 @@ import fusetale.circuit.Diode;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.FuseLink;
+import fusetale.circuit.FuseLink.Speed;
+import fusetale.circuit.FuseLink.Standard;
 import fusetale.circuit.Mounting;
 import fusetale.circuit.Zener;
 import fusetale.quantity.Quantity;
@@ -18,6 +20,7 @@ import fusetale.quantity.Unit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class SwappingTest {
@@ -33,7 +36,8 @@ class SwappingTest {
         return new Swap(part, new Fitting.Model(name));
     }
 
-    private static Swap link(double amps, FuseLink.Speed speed, FuseLink.Standard standard) {
+    private static Swap link(
+            double amps, @Nullable Speed speed, @Nullable Standard standard) {
         return new Swap("F201", new Fitting.Link(new Quantity(amps, Unit.AMPERE), speed, standard));
     }
 
