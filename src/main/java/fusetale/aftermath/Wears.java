@@ -3,12 +3,14 @@ package fusetale.aftermath;
 import fusetale.bench.Seen;
 import fusetale.circuit.Battery;
 import fusetale.circuit.Bridge;
+import fusetale.circuit.Conductor;
 import fusetale.circuit.Diode;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.FuseLink;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Part;
+import fusetale.circuit.Wire;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
@@ -98,6 +100,8 @@ final class Wears {
             electrolytic(p);
         } else if (part instanceof Battery p) {
             battery(p);
+        } else if (part instanceof Wire p) {
+            wire(p);
         } else if (part instanceof Diode p) {
             surge(p);
         } else if (part instanceof Bridge p) {
@@ -117,6 +121,25 @@ final class Wears {
                 ? "gates of IEC 60127-2"
                 : "gates of UL/CSA 248-14, shortest times by makers' melting I²t";
         add(f.name(), "", Harm.FUSE_MELTS, FailureMode.BLOWN, FuseBand.of(link).melting(amps), source);
+    }
+
+    /** Onderdonk's time where it is short enough for no heat to be lost; a few times as long where some is (judgement). */
+    private void wire(Wire w) {
+        Conductor copper = w.conductor();
+        if (copper == null) {
+            return;
+        }
+        double amps = amps(seen, w.name()).map(Waveform::rms).orElse(0.0);
+        double seconds = Onderdonk.seconds(copper.squareMillimetres(), amps, Stress.AIR_CELSIUS);
+        if (seconds < Onderdonk.GOOD_TO_SECONDS) {
+            add(
+                    w.name(),
+                    "",
+                    Harm.WIRE_MELTS,
+                    FailureMode.OPEN,
+                    new Melting(seconds, 3 * seconds),
+                    "Onderdonk's equation, and three times that for heat that is lost");
+        }
     }
 
     private void lamp(Lamp l) {

@@ -21,16 +21,16 @@ final class MeterForms {
     private static final Key<Boolean> RANGING =
             Key.required("ranging", Forms.choice(words("auto", "by hand")), "who picks the range");
     private static final Key<Quantity> LEADS =
-            Key.required("leads", Amounts.positive(Unit.OHM), "resistance of both test leads together");
+            Key.required("leads", Amounts.within(Unit.OHM, 1e-3, 10), "resistance of both test leads together");
     private static final Key<List<String>> SOURCES = Key.required(
             "sources",
             new ListForm<>("a text", Forms.TEXT, 1, 99),
             "where each figure is from; 'from memory' or 'common practice' where that is what it is");
 
     private static final Key<Quantity> INPUT =
-            Key.optional("input", Amounts.positive(Unit.OHM), "input resistance, the same on every range");
+            Key.optional("input", Amounts.within(Unit.OHM, 1e3, 1e11), "input resistance, the same on every range");
     private static final Key<Quantity> PER_VOLT =
-            Key.optional("per volt", Amounts.positive(Unit.OHM), "input resistance per volt of full scale");
+            Key.optional("per volt", Amounts.within(Unit.OHM, 100, 10e6), "input resistance per volt of full scale");
     private static final Key<MeterModel.Detector> DETECTOR =
             Key.required("detector", Forms.choice(detectors()), "what it makes of the wave");
     private static final Key<Boolean> COUPLED =
@@ -46,13 +46,13 @@ final class MeterForms {
             MeterForms::alternate);
 
     private static final Key<Quantity> OPEN =
-            Key.required("open", Amounts.positive(Unit.VOLT), "voltage of the open leads");
+            Key.required("open", Amounts.within(Unit.VOLT, 0.1, 50), "voltage of the open leads");
     private static final Key<Quantity> SHORTED =
-            Key.required("shorted", Amounts.positive(Unit.AMPERE), "current through shorted leads");
+            Key.required("shorted", Amounts.within(Unit.AMPERE, 1e-9, 1), "current through shorted leads");
     private static final Key<Boolean> POSITIVE =
             Key.required("positive", Forms.choice(words("red", "black")), "which lead is the positive one");
     private static final Key<Quantity> STANDS =
-            Key.required("stands", Amounts.positive(Unit.VOLT), "voltage between the leads that it survives");
+            Key.required("stands", Amounts.within(Unit.VOLT, 10, 10e3), "voltage between the leads that it survives");
     private static final Key<List<OhmsRange>> OHMS_RANGES = ranges(new OhmsRow());
     private static final Form<MeterModel.Ohms> OHMS = new Shape<>(
             "ohms of a meter",
@@ -70,7 +70,7 @@ final class MeterForms {
                     v.get(DIODE_RANGE), v.get(OPEN).si(), v.get(SHORTED).si()));
 
     private static final Key<Quantity> BELOW =
-            Key.required("below", Amounts.positive(Unit.OHM), "it sounds below this resistance");
+            Key.required("below", Amounts.within(Unit.OHM, 0.1, 1e4), "it sounds below this resistance");
     private static final Form<MeterModel.Continuity> CONTINUITY = new Shape<>(
             "the buzzer of a meter",
             "Continuity.",

@@ -1,5 +1,6 @@
 package fusetale.explore;
 
+import fusetale.bench.Bench;
 import fusetale.bench.Seen;
 import fusetale.bench.Spread;
 import fusetale.bench.UnfitArrangement;
@@ -8,6 +9,7 @@ import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
 import fusetale.mna.Solved;
+import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
@@ -18,9 +20,11 @@ import java.util.function.DoubleConsumer;
  *
  * @param asArranged the healthy machine with the arrangement's deeds done
  * @param settled the same after fuses that melt even in a healthy machine (a clip lead in the wrong place) have melted
+ * @param near the settled machine looked at once more beside itself: its lamps are then linearised where every supposition will
+ *     linearise them, and what was worked out for its linear part is theirs too
  * @param spread readings and their ranges, in the order of the checks
  */
-record Baseline(Circuit asArranged, Settled settled, Spread spread) {
+record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread) {
     static Solved<Baseline> of(Question question, DoubleConsumer progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Circuit healthy = question.healthy();
@@ -31,8 +35,11 @@ record Baseline(Circuit asArranged, Settled settled, Spread spread) {
         if (!(settling instanceof Solved.Found<Settled> settled)) {
             return new Solved.Failed<>(reason(settling));
         }
+        Settled rest = settled.value();
+        Bench again = Bench.of(rest.machine().arranged(), rest.machine().bare(), question.meter());
+        Seen near = again.look(List.of(), rest.seen(), stopped).orElse(reason -> rest.seen());
         Circuit left = healthy;
-        for (Settled.Carrying melted : settled.value().melted()) {
+        for (Settled.Carrying melted : rest.melted()) {
             left = new Machine(left, machine.bare())
                     .withBlown(melted.fuse().name())
                     .arranged();
@@ -49,7 +56,7 @@ record Baseline(Circuit asArranged, Settled settled, Spread spread) {
         if (!(spreading instanceof Solved.Found<Spread> spread)) {
             return new Solved.Failed<>(reason(spreading));
         }
-        return new Solved.Found<>(new Baseline(asArranged, settled.value(), spread.value()));
+        return new Solved.Found<>(new Baseline(asArranged, rest, near, spread.value()));
     }
 
     /** The look that the readings as built were taken from. */

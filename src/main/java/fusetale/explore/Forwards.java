@@ -32,15 +32,14 @@ record Forwards(@Nullable Aftermath aftermath, List<Happening> losses) {
         if (settings == null || !question.arrangement().powerOn()) {
             return NOTHING;
         }
-        Aftermath supposed = Aftermath.of(
-                new Forward(question, machine.arranged(), baseline.settled().seen(), stopped), settings);
+        Aftermath supposed =
+                Aftermath.of(new Forward(question, machine.arranged(), baseline.near(), stopped), settings);
         List<Event> lost = supposed.damageWithin(FuseFate.CERTAIN_SECONDS);
         if (lost.isEmpty()) {
             return new Forwards(supposed, List.of());
         }
         Question asBuilt = question.supposing(Supposition.NOTHING);
-        Aftermath built = Aftermath.of(
-                new Forward(asBuilt, baseline.asArranged(), baseline.settled().seen(), stopped), settings);
+        Aftermath built = Aftermath.of(new Forward(asBuilt, baseline.asArranged(), baseline.near(), stopped), settings);
         List<Event> anyway = built.damageWithin(FuseFate.CERTAIN_SECONDS);
         List<Event> losses = lost.stream()
                 .filter(e -> anyway.stream().noneMatch(b -> b.target().equals(e.target()) && b.harm() == e.harm()))

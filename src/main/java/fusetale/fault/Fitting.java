@@ -51,8 +51,8 @@ public sealed interface Fitting permits Fitting.Model, Fitting.Mounted, Fitting.
      * @param speed quick or slow; null for that of the link that stood there
      * @param standard whose gates it keeps; null for that of the link that stood there
      */
-    record Link(Quantity amps, @Nullable Speed speed, @Nullable Standard standard)
-            implements Fitting {
+    record Link(
+            Quantity amps, @Nullable Speed speed, @Nullable Standard standard) implements Fitting {
         /** Refuses ratings that are no current. */
         public Link {
             if (amps.unit() != Unit.AMPERE || !(amps.si() > 0)) {

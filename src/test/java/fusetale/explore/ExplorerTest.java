@@ -3,6 +3,7 @@ package fusetale.explore;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fusetale.aftermath.Aftermath;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
@@ -250,7 +251,7 @@ class ExplorerTest {
                 Arrangement.powered(FIRST_LIGHT),
                 Meter.trueRms4000(),
                 Check.all(FIRST_LIGHT, true),
-                new Question.Options(8, 1, 3));
+                new Question.Options(8, 1, 3, Aftermath.Settings.USUAL));
     }
 
     private static Outcome outcome(Answer answer) {

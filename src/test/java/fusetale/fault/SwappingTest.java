@@ -36,8 +36,7 @@ class SwappingTest {
         return new Swap(part, new Fitting.Model(name));
     }
 
-    private static Swap link(
-            double amps, @Nullable Speed speed, @Nullable Standard standard) {
+    private static Swap link(double amps, @Nullable Speed speed, @Nullable Standard standard) {
         return new Swap("F201", new Fitting.Link(new Quantity(amps, Unit.AMPERE), speed, standard));
     }
 
