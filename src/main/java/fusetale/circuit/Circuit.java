@@ -43,20 +43,6 @@ public record Circuit(
         stages = List.copyOf(stages);
     }
 
-    /** With no stages of its own. */
-    public Circuit(
-            String name,
-            String story,
-            Mains mains,
-            Net ground,
-            List<Part> parts,
-            List<TestPoint> points,
-            List<Connector> connectors,
-            List<BenchSetting> settings,
-            Map<String, Square> drawing) {
-        this(name, story, mains, ground, parts, points, connectors, settings, drawing, List.of());
-    }
-
     /** The part of a name. */
     public Optional<Part> part(String partName) {
         return parts.stream().filter(p -> p.name().equals(partName)).findFirst();
@@ -125,7 +111,7 @@ public record Circuit(
 
     /** The same circuit on other mains. */
     public Circuit withMains(Mains newMains) {
-        return new Circuit(name, story, newMains, ground, parts, points, connectors, settings, drawing);
+        return new Circuit(name, story, newMains, ground, parts, points, connectors, settings, drawing, stages);
     }
 
     /** The same circuit with other connectors. */

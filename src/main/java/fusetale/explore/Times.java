@@ -21,10 +21,13 @@ public final class Times {
         return seconds < 2 * HOUR ? figures(seconds / MINUTE) + " min" : figures(seconds / HOUR) + " h";
     }
 
-    /** {@code 0.05 to 0.8 s}, {@code 50 s to 4 min}. */
+    /** {@code 0.05 to 0.8 s}, {@code 50 s to 4 min}; {@code 53 s} where two figures cannot tell them apart. */
     public static String between(double least, double most) {
         String low = of(least);
         String high = of(most);
+        if (low.equals(high)) {
+            return high;
+        }
         String unit = high.substring(high.indexOf(' '));
         return (low.endsWith(unit) ? low.substring(0, low.length() - unit.length()) : low) + " to " + high;
     }

@@ -8,6 +8,7 @@ import fusetale.explore.Happening;
 import fusetale.explore.Times;
 import fusetale.explore.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -89,6 +90,7 @@ final class AftermathTable {
 
     private static String story(Circuit circuit, Story story) {
         List<String> steps = Happening.of(circuit, story.steps()).stream()
+                .sorted(Comparator.comparingDouble(Happening::leastSeconds))
                 .map(h -> WORDS.say("timeline.step", h.words(), h.when()))
                 .toList();
         String end = WORDS.say("end." + story.end().name().toLowerCase(Locale.ROOT));

@@ -62,7 +62,8 @@ class StagingTest {
                 FERRY.points(),
                 FERRY.connectors(),
                 FERRY.settings(),
-                FERRY.drawing());
+                FERRY.drawing(),
+                List.of());
 
         assertThat(StartPlan.of(plain).stages().stream().flatMap(s -> s.fusesIn().stream()))
                 .containsExactly("F102", "F301", "F302", "F303", "F304", "F201", "F202", "F401");

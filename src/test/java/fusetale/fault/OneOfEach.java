@@ -76,7 +76,8 @@ public final class OneOfEach {
                 List.of(),
                 List.of(connector()),
                 List.of(),
-                Map.of());
+                Map.of(),
+                List.of());
     }
 
     private static List<Part> parts() {

@@ -131,7 +131,8 @@ public final class PartsBox {
                 quantity(1.1 * volts, Unit.VOLT),
                 quantity(60, Unit.HERTZ),
                 quantity(sourceOhms, Unit.OHM));
-        return new Circuit("test", "", mains, net("gnd"), List.of(parts), List.of(), List.of(), List.of(), Map.of());
+        return new Circuit(
+                "test", "", mains, net("gnd"), List.of(parts), List.of(), List.of(), List.of(), Map.of(), List.of());
     }
 
     /** A circuit fed by nothing but what is connected to its nets afterwards. */

@@ -55,7 +55,8 @@ final class Made {
                 points,
                 List.of(),
                 List.of(),
-                Map.of());
+                Map.of(),
+                List.of());
     }
 
     /** With power on, a danger, fuses of several fates, waveforms. */
