@@ -4,6 +4,7 @@ import fusetale.aftermath.Body.Nature;
 import fusetale.aftermath.Body.Spread;
 import fusetale.aftermath.ThermalNetwork.Stage;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.ClipModel;
 import fusetale.circuit.Coil;
 import fusetale.circuit.Connector;
 import fusetale.circuit.DualCoil;
@@ -57,8 +58,11 @@ public final class Bodies {
     /** A resistor's own heat capacity for each watt of rating: 1 g of ceramic a watt at 0.9 J/(g·K) (judgement). */
     private static final double RESISTOR_JOULES_PER_KELVIN_AND_WATT = 0.9;
 
-    /** Clips of a fuse on its board: 60 K at the 2.5 W that a holder of its size accepts (IEC 60127-6, from memory). */
-    private static final double CLIP_KELVIN_PER_WATT = 25;
+    /** Clips of a fuse on its board warm up by so much [K] at the power that their holder accepts (IEC 60127-6, from memory). */
+    private static final double CLIP_RISE_KELVIN = 62.5;
+
+    /** What a holder accepts where a file names none [W]: the middle class of IEC 60127-6 (from memory). */
+    private static final double ACCEPTED_WATTS = 2.5;
 
     /** Clips and caps: 12 g of brass at 0.38 J/(g·K) (judgement). */
     private static final double CLIP_JOULES_PER_KELVIN = 4.5;
@@ -78,7 +82,8 @@ public final class Bodies {
     static final String PRIMARY = "primary";
 
     private static final Spread ESTIMATED = new Spread(1.3, 1.5);
-    private static final Spread KNOWN = new Spread(1.15, 1.2);
+    /** Resistances of data sheets as far as everywhere else, capacities a little less known. */
+    private static final Spread KNOWN = new Spread(1 + JunctionTemperature.STRAY_RATIO, 1.3);
 
     private static final String ENAMEL =
             "enamel cuts through between 200 and 300 °C (IEC 60317 asks 170 to 300 °C by kind, from memory)";
@@ -215,11 +220,14 @@ public final class Bodies {
     }
 
     private static Body clips(Fuse f) {
+        ClipModel holder = f.holder();
+        double acceptedWatts =
+                holder == null ? ACCEPTED_WATTS : holder.acceptedWatts().si();
         return new Body(
                 f.name(),
                 "",
                 Nature.CLIP,
-                ThermalNetwork.single(CLIP_KELVIN_PER_WATT, CLIP_JOULES_PER_KELVIN),
+                ThermalNetwork.single(CLIP_RISE_KELVIN / acceptedWatts, CLIP_JOULES_PER_KELVIN),
                 ESTIMATED,
                 List.of(
                         new Limit(

@@ -4,6 +4,7 @@ import fusetale.bench.Seen;
 import fusetale.circuit.Bridge;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Coil;
+import fusetale.circuit.Conductor;
 import fusetale.circuit.Connector;
 import fusetale.circuit.Darlington;
 import fusetale.circuit.Diode;
@@ -41,9 +42,6 @@ final class Losses {
 
     /** A link's own resistance, hot over cold at the currents of interest, of which half goes into the clips (judgement). */
     private static final double LINK_SHARE = 0.75;
-
-    /** Rise of a wire at its rated current [K], by which it is rated. */
-    private static final double WIRE_RISE_KELVIN = 30;
 
     private final Seen seen;
     private final Circuit healthy;
@@ -90,11 +88,19 @@ final class Losses {
         } else if (part instanceof Wire p) {
             if (p.ratedAmps() != null) {
                 double ratio = rms(p.name()) / p.ratedAmps().si();
-                watts.put(p.name(), WIRE_RISE_KELVIN * ratio * ratio); // behind 1 K/W
+                watts.put(p.name(), ratedRiseKelvin(p) * ratio * ratio); // behind 1 K/W
             }
         } else {
             silicon(part);
         }
+    }
+
+    /** Rise at the current by which a conductor is rated [K]. */
+    private static double ratedRiseKelvin(Wire wire) {
+        Conductor conductor = wire.conductor();
+        return conductor != null && conductor.shape() == Conductor.Shape.TRACE
+                ? Conductor.TRACE_RISE_KELVIN
+                : Conductor.WIRE_RISE_KELVIN;
     }
 
     private void silicon(Part part) {

@@ -22,7 +22,7 @@ import org.jfree.chart.JFreeChart;
  * healthy machines show, and the waveforms of the points that moved most.
  */
 public final class SupposePicture implements Picture {
-    /** Most height [px]; a picture without waveforms and with few readings is less high. */
+    /** Most height [px]; one with few readings is less high. */
     public static final int MOST_HEIGHT = 900;
 
     private static final double MARGIN = PictureHead.MARGIN;
@@ -69,13 +69,13 @@ public final class SupposePicture implements Picture {
 
     /** The height it takes, found by painting it where nobody looks. */
     private int measured() {
-        if (!traces().isEmpty()) {
-            return MOST_HEIGHT;
-        }
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-        double bottom = paintReadings(nowhere, new Pen(nowhere), MOST_HEIGHT - FOOTER_HEIGHT - 12);
+        boolean waves = !traces().isEmpty();
+        double room = MOST_HEIGHT - FOOTER_HEIGHT - (waves ? LEAST_WAVES_HEIGHT : 0) - 12;
+        double bottom = paintReadings(nowhere, new Pen(nowhere), room);
         nowhere.dispose();
-        return (int) Math.ceil(bottom + 12 + FOOTER_HEIGHT);
+        double needed = bottom + 12 + (waves ? MOST_WAVES_HEIGHT : 0) + FOOTER_HEIGHT;
+        return Math.min(MOST_HEIGHT, (int) Math.ceil(needed));
     }
 
     @Override
