@@ -82,8 +82,7 @@ public final class Bodies {
     static final String PRIMARY = "primary";
 
     private static final Spread ESTIMATED = new Spread(1.3, 1.5);
-    /** Resistances of data sheets as far as everywhere else, capacities a little less known. */
-    private static final Spread KNOWN = new Spread(1 + JunctionTemperature.STRAY_RATIO, 1.3);
+    private static final Spread KNOWN = new Spread(1.15, 1.2);
 
     private static final String ENAMEL =
             "enamel cuts through between 200 and 300 °C (IEC 60317 asks 170 to 300 °C by kind, from memory)";
