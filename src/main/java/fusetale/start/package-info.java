@@ -1,0 +1,5 @@
+/** Where the program begins: a window or a command. */
+@NullMarked
+package fusetale.start;
+
+import org.jspecify.annotations.NullMarked;
