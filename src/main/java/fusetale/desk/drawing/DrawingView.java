@@ -234,6 +234,19 @@ public final class DrawingView extends Region {
         return node != null;
     }
 
+    /** Puts the keyboard on the part nearest to a test point. */
+    public void focusNearest(String point) {
+        DrawnPoint at = points.get(point);
+        if (at == null) {
+            return;
+        }
+        parts.values().stream()
+                .min(Comparator.comparingDouble(p -> Math.hypot(
+                        p.part().bounds().middleX() - at.red().x(),
+                        p.part().bounds().middleY() - at.red().y())))
+                .ifPresent(p -> focus(p.part().name()));
+    }
+
     /** The part that has the keyboard. */
     public Optional<String> focused() {
         return parts.values().stream()

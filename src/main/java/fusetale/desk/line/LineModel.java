@@ -73,7 +73,9 @@ public final class LineModel {
 
     /** What the amount of a piece may be; empty where it has none. */
     public Optional<AmountScale> scale(Piece piece) {
-        return desk.sentences().range(piece).map(AmountScale::new);
+        return piece.kind() == Piece.Kind.FAULT
+                ? desk.sentences().range(piece).map(AmountScale::new)
+                : Optional.empty();
     }
 
     /** Where the amount of a piece stands on its scale, 0 to 1. */

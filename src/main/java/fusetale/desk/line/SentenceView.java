@@ -25,6 +25,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The sentence, each piece of which can be pressed, and the line that is typed into it. What would be understood stands under the
@@ -47,6 +48,7 @@ public final class SentenceView extends StackPane {
     private final VBox suggestions = new VBox(meaning, list);
     private Consumer<Piece> chosen = piece -> {};
     private double dragFrom = Double.NaN;
+    private @Nullable Piece dragged;
     private double dragPosition;
 
     /** Shows the sentence of a desk. */
@@ -198,18 +200,22 @@ public final class SentenceView extends StackPane {
         view.setOnMousePressed(e -> {
             view.requestFocus();
             dragFrom = e.getSceneX();
+            dragged = view.piece();
             dragPosition = model.position(view.piece());
         });
         view.setOnMouseDragged(e -> {
-            if (model.scale(view.piece()).isPresent() && Math.abs(e.getSceneX() - dragFrom) > 3) {
-                model.drag(view.piece(), dragPosition + (e.getSceneX() - dragFrom) / DRAG_PIXELS);
+            Piece begun = dragged;
+            if (begun != null && model.scale(begun).isPresent() && Math.abs(e.getSceneX() - dragFrom) > 3) {
+                model.drag(begun, dragPosition + (e.getSceneX() - dragFrom) / DRAG_PIXELS);
             }
         });
         view.setOnMouseReleased(e -> {
+            Piece begun = dragged;
             double moved = e.getSceneX() - dragFrom;
             dragFrom = Double.NaN;
-            if (model.scale(view.piece()).isPresent() && Math.abs(moved) > 3) {
-                model.drop(view.piece(), dragPosition + moved / DRAG_PIXELS);
+            dragged = null;
+            if (begun != null && model.scale(begun).isPresent() && Math.abs(moved) > 3) {
+                model.drop(begun, dragPosition + moved / DRAG_PIXELS);
             } else {
                 chosen.accept(view.piece());
             }

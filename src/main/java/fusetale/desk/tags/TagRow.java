@@ -9,6 +9,8 @@ import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.state.Shown;
 import fusetale.explore.Compared;
 import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
 import fusetale.sentence.Measured;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -47,13 +49,19 @@ public final class TagRow {
         String name = usual ? check.from() : WORDS.say("pair", check.from(), check.to());
         String place = point.map(TestPoint::label).orElse("");
         Measured measured = state.measured().get(check);
-        String read = measured == null ? "" : measured.text();
+        String read = measured == null ? "" : said(measured);
         String shows = found.map(r -> r.asSupposed().shows()).orElse("");
         String healthy = found.map(r -> r.asBuilt().shows()).orElse("");
         double moved = found.map(Compared::moved).orElse(0.0);
         TagFigures.State how = how(state, check, found, freshness);
         String spoken = spoken(check, usual, place, how, shows, healthy, read, moved);
         return new TagFigures(check, name, place, how, shows, healthy, read, moved, spoken);
+    }
+
+    private static String said(Measured measured) {
+        return measured.overRange()
+                ? WORDS.say("over-range")
+                : Notation.typed(new Quantity(measured.value(), measured.unit()));
     }
 
     private static TagFigures.State how(
