@@ -1,0 +1,254 @@
+package fusetale.desk.bars;
+
+import fusetale.bench.Check;
+import fusetale.circuit.MeterFunction;
+import fusetale.desk.kit.Signs;
+import fusetale.explore.Outcome;
+import fusetale.explore.Words;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All test points in one function of the meter: what healthy machines show as a band, the healthy reading as a ring, the
+ * supposed one as a diamond, as shares of the healthy reading, figures beside. Up, Down, Home and End walk the points; Enter,
+ * Space or a press chooses one.
+ */
+public final class BarsView extends BorderPane {
+    private static final Words WORDS = Words.of(BarsView.class);
+
+    /** Least height [px] of a row. */
+    private static final double ROW = 26;
+
+    /** Height [px] of the axis below the rows. */
+    private static final double AXIS = 46;
+
+    /** Width [px] left of the plot for names, as far as it matters for the share the figures get. */
+    private static final double NAMES = 90;
+
+    private final HBox functions = new HBox(8);
+    private final Label title = new Label();
+    private final Heads heads = new Heads();
+    private final StackPane holder = new StackPane();
+    private final Map<MeterFunction, ToggleButton> buttons = new EnumMap<>(MeterFunction.class);
+
+    private BarRows rows = BarRows.NONE;
+    private @Nullable MeterFunction function;
+    private @Nullable ShareChart chart;
+    private Consumer<Check> onChosen = check -> {};
+
+    /** A view without readings. */
+    public BarsView() {
+        getStyleClass().add("bars");
+        getStylesheets()
+                .add(Objects.requireNonNull(BarsView.class.getResource("/fusetale/desk/bars/bars.css"))
+                        .toExternalForm());
+        setPadding(new Insets(16, 20, 12, 20));
+        title.getStyleClass().add("bars-title");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(
+                20,
+                title,
+                functions,
+                gap,
+                legend("healthy", Signs.ring()),
+                legend("supposed", Signs.diamond()),
+                legend("range", band()));
+        head.setAlignment(Pos.CENTER_LEFT);
+        setTop(new VBox(8, head, heads));
+        ScrollPane scroll = new ScrollPane(holder);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        setCenter(scroll);
+        holder.widthProperty().addListener(changed -> rebuild());
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    private static Label legend(String key, Node sign) {
+        Label label = new Label(WORDS.say(key), sign);
+        label.setGraphicTextGap(8);
+        label.getStyleClass().add("bars-legend");
+        label.setMinWidth(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    private static Region band() {
+        Region band = new Region();
+        band.getStyleClass().add("bar-range-sample");
+        band.setMinSize(28, 14);
+        band.setMaxSize(28, 14);
+        return band;
+    }
+
+    /** Shows the readings of the outcomes of one supposition. */
+    public void setOutcomes(List<Outcome> outcomes) {
+        setRows(BarRows.of(outcomes));
+    }
+
+    /** Shows other rows, in the function shown before where it was read again, else in the first one. */
+    public void setRows(BarRows next) {
+        rows = next;
+        buttons.clear();
+        for (MeterFunction each : next.functions()) {
+            ToggleButton button = new ToggleButton(each.words());
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.setAccessibleText(WORDS.say("title", each.words()));
+            button.setOnAction(e -> show(each));
+            buttons.put(each, button);
+        }
+        functions.getChildren().setAll(buttons.values());
+        MeterFunction wanted = function;
+        if (wanted == null || !next.functions().contains(wanted)) {
+            wanted = next.functions().isEmpty() ? null : next.functions().get(0);
+        }
+        show(wanted);
+    }
+
+    /** Shows one function; null shows none. */
+    public void show(@Nullable MeterFunction wanted) {
+        function = wanted;
+        buttons.forEach((each, button) -> button.setSelected(each == wanted));
+        title.setText(wanted == null ? WORDS.say("nothing") : capital(WORDS.say("title", wanted.words())));
+        rebuild();
+    }
+
+    /** The function shown; null where nothing was read. */
+    public @Nullable MeterFunction function() {
+        return function;
+    }
+
+    /** Told which check is chosen, each time one is. */
+    public void setOnChosen(Consumer<Check> listener) {
+        onChosen = listener;
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private void rebuild() {
+        MeterFunction shown = function;
+        int focused = focused();
+        if (shown == null) {
+            chart = null;
+            holder.getChildren().clear();
+            heads.follow(null);
+            return;
+        }
+        ShareChart next = ShareChart.of(rows.of(shown), holder.getWidth() - NAMES);
+        next.setMinHeight(ROW * rows.of(shown).size() + AXIS);
+        for (BarLine line : next.lines()) {
+            line.setOnMousePressed(e -> {
+                line.requestFocus();
+                onChosen.accept(line.row().reading().check());
+            });
+            line.setFocusTraversable(line == next.lines().get(0));
+        }
+        chart = next;
+        holder.getChildren().setAll(next);
+        heads.follow(next);
+        if (focused >= 0 && focused < next.lines().size()) {
+            next.lines().get(focused).requestFocus();
+        }
+    }
+
+    private int focused() {
+        ShareChart shown = chart;
+        if (shown != null) {
+            for (int k = 0; k < shown.lines().size(); k++) {
+                if (shown.lines().get(k).isFocused()) {
+                    return k;
+                }
+            }
+        }
+        return -1;
+    }
+
+    private void pressed(KeyEvent event) {
+        ShareChart shown = chart;
+        int at = focused();
+        if (shown == null || at < 0) {
+            return;
+        }
+        int last = shown.lines().size() - 1;
+        switch (event.getCode()) {
+            case DOWN -> shown.lines().get(Math.min(last, at + 1)).requestFocus();
+            case UP -> shown.lines().get(Math.max(0, at - 1)).requestFocus();
+            case HOME -> shown.lines().get(0).requestFocus();
+            case END -> shown.lines().get(last).requestFocus();
+            case ENTER, SPACE ->
+                onChosen.accept(shown.lines().get(at).row().reading().check());
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+    }
+
+    /** Headings over the columns of figures. */
+    private static final class Heads extends Pane {
+        private final List<Label> labels = new ArrayList<>();
+        private @Nullable ShareChart chart;
+
+        Heads() {
+            for (String key : List.of("healthy", "supposed", "range", "share")) {
+                Label label = new Label(WORDS.say(key));
+                label.getStyleClass().add("bars-head");
+                labels.add(label);
+            }
+            getChildren().addAll(labels);
+            setMinHeight(22);
+            setPrefHeight(22);
+        }
+
+        void follow(@Nullable ShareChart next) {
+            chart = next;
+            setVisible(next != null);
+            if (next != null) {
+                next.getXAxis().boundsInParentProperty().addListener(changed -> requestLayout());
+                next.getXAxis().widthProperty().addListener(changed -> requestLayout());
+            }
+            requestLayout();
+        }
+
+        @Override
+        protected void layoutChildren() {
+            ShareChart shown = chart;
+            if (shown == null) {
+                return;
+            }
+            double left = sceneToLocal(shown.getXAxis().localToScene(0, 0)).getX();
+            BarLine.Columns columns = shown.columns();
+            double[] rights = {columns.built(), columns.supposed(), columns.range()};
+            for (int k = 0; k < rights.length; k++) {
+                Label label = labels.get(k);
+                double width = label.prefWidth(-1);
+                label.resizeRelocate(left + rights[k] - width, 0, width, getHeight());
+            }
+            Label share = labels.get(rights.length);
+            share.resizeRelocate(left, 0, share.prefWidth(-1), getHeight());
+        }
+    }
+}
