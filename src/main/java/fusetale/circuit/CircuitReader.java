@@ -28,9 +28,10 @@ public record CircuitReader(PartLibrary library) {
     /** Reads a file and the blocks it includes. */
     public CircuitFile read(Path path) {
         Findings findings = new Findings();
+        findings.asked(path);
         String name = Includes.name(path);
         String text = SourceText.read(path, name, findings);
-        return text == null ? new CircuitFile(null, findings.inOrder()) : read(text, name, path, findings);
+        return text == null ? new CircuitFile(null, findings.inOrder(), findings.files()) : read(text, name, path, findings);
     }
 
     /**
@@ -42,13 +43,13 @@ public record CircuitReader(PartLibrary library) {
     public CircuitFile readText(String name, String text) {
         Findings findings = new Findings();
         String taken = SourceText.decode(text.getBytes(StandardCharsets.UTF_8), name, findings);
-        return taken == null ? new CircuitFile(null, findings.inOrder()) : read(taken, name, null, findings);
+        return taken == null ? new CircuitFile(null, findings.inOrder(), findings.files()) : read(taken, name, null, findings);
     }
 
     private CircuitFile read(String text, String name, @Nullable Path path, Findings findings) {
         Located.Table root = table(text, name, findings);
         if (root == null) {
-            return new CircuitFile(null, findings.inOrder());
+            return new CircuitFile(null, findings.inOrder(), findings.files());
         }
         Spot top = Spot.top(Place.of(name, 1), findings, library);
         Values values = MachineForms.CIRCUIT.readValues(root, top);
@@ -72,7 +73,7 @@ public record CircuitReader(PartLibrary library) {
                 new Structure(circuit, whole, values.place(MachineForms.GROUND), findings).check();
             }
         }
-        return new CircuitFile(findings.anyError() ? null : circuit, findings.inOrder());
+        return new CircuitFile(findings.anyError() ? null : circuit, findings.inOrder(), findings.files());
     }
 
     /** The text as a table of keys, or null where a problem was reported. */

@@ -279,7 +279,7 @@ public final class Tables {
         return String.format(Locale.ROOT, moved < 10 ? "%.1f" : "%.0f", moved);
     }
 
-    private static String link(FuseLink link) {
+    static String link(FuseLink link) {
         return figure(link.ratedAmps().si(), Unit.AMPERE) + " "
                 + WORDS.say(link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick");
     }

@@ -5,6 +5,7 @@ import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /**
  * The typefaces, Atkinson Hyperlegible Next and Barlow Semi Condensed, both under the SIL Open Font License 1.1 (its text
@@ -29,19 +30,30 @@ public final class Type {
     /** Figures that matter. */
     public static final Type TABLE_FIGURE = new Type("BarlowSemiCondensed_700Bold");
 
+    /** Every one. */
+    static final List<Type> ALL = List.of(WORDS, HEADING, SHOUT, TABLE, TABLE_NAME, TABLE_FIGURE);
+
+    private final String file;
     private final Font face;
 
     private Type(String file) {
-        try (InputStream in = Type.class.getResourceAsStream("fonts/" + file + ".ttf")) {
-            if (in == null) {
-                throw new IllegalStateException("the jar lacks the typeface " + file);
-            }
+        this.file = file;
+        try (InputStream in = file()) {
             face = Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (FontFormatException e) {
             throw new IllegalStateException("the jar holds a damaged typeface " + file, e);
         }
+    }
+
+    /** The face's own file; the caller closes it. */
+    InputStream file() {
+        InputStream in = Type.class.getResourceAsStream("fonts/" + file + ".ttf");
+        if (in == null) {
+            throw new IllegalStateException("the jar lacks the typeface " + file);
+        }
+        return in;
     }
 
     /** This face at a size in pixels of the picture. */
