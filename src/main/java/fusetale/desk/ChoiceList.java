@@ -53,7 +53,8 @@ final class ChoiceList extends VBox {
         getChildren().add(scroll);
         setAccessibleRole(AccessibleRole.DIALOG);
         setAccessibleText(heading);
-        getStylesheets().add(fusetale.desk.card.CardView.class.getResource("card.css").toExternalForm());
+        getStylesheets()
+                .add(fusetale.desk.card.CardView.class.getResource("card.css").toExternalForm());
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 close.run();

@@ -73,11 +73,10 @@ final class Overlay extends Pane {
         double top = beside.getParent() == null
                 ? MARGIN
                 : sceneToLocal(beside.localToScene(0, beside.getHeight())).getY() + 2;
-        double width =
-                switch (side) {
-                    case BELOW -> getWidth() - 2 * MARGIN;
-                    case RIGHT, MIDDLE -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
-                };
+        double width = switch (side) {
+            case BELOW -> getWidth() - 2 * MARGIN;
+            case RIGHT, MIDDLE -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
+        };
         double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
         double x = side == Side.RIGHT ? getWidth() - width - MARGIN : (getWidth() - width) / 2;
         node.resizeRelocate(Math.round(x), Math.round(top), width, height);

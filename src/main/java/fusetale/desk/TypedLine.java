@@ -37,7 +37,8 @@ final class TypedLine extends VBox {
         this.hear = hear;
         this.take = take;
         getStyleClass().add("card");
-        getStylesheets().add(fusetale.desk.card.CardView.class.getResource("card.css").toExternalForm());
+        getStylesheets()
+                .add(fusetale.desk.card.CardView.class.getResource("card.css").toExternalForm());
         field.setPromptText(prompt);
         field.setAccessibleText(prompt);
         field.setFont(Faces.WORDS.at(22));
@@ -53,7 +54,9 @@ final class TypedLine extends VBox {
             switch (e.getCode()) {
                 case ESCAPE -> close.run();
                 case ENTER -> enter(close);
-                case DOWN -> near.getSelectionModel().select(Math.min(at + 1, near.getItems().size() - 1));
+                case DOWN ->
+                    near.getSelectionModel()
+                            .select(Math.min(at + 1, near.getItems().size() - 1));
                 case UP -> near.getSelectionModel().select(Math.max(0, at - 1));
                 default -> {
                     return;

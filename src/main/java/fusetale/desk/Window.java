@@ -61,18 +61,19 @@ final class Window extends StackPane {
     private final Label status = new Label();
     private final Region progress = new Region();
     private final HBox chips = new HBox(6);
+    private final StackPane boardAndChips;
     private final Overlay overlay = new Overlay();
     private final PauseTransition patience = new PauseTransition(PATIENCE);
     private final Commands commands;
 
-    Window(DeskModel model) {
+    Window(DeskModel model, Desk desk) {
         this.model = model;
         this.sentence = new SentenceView(model);
         getStyleClass().add("desk");
         getStylesheets().add(Window.class.getResource("desk.css").toExternalForm());
         VBox all = new VBox(questionRow(), sentenceRow(), progressRow(), consequenceRow(), middle, keyStrip());
         VBox.setVgrow(middle, Priority.ALWAYS);
-        StackPane boardAndChips = new StackPane(board, chips);
+        boardAndChips = new StackPane(board, chips);
         StackPane.setAlignment(chips, Pos.BOTTOM_LEFT);
         chips.setPickOnBounds(false);
         chips.setMaxHeight(Region.USE_PREF_SIZE);
@@ -87,7 +88,7 @@ final class Window extends StackPane {
         middle.setBottom(figures);
         sentence.suggestions().setManaged(false);
         getChildren().addAll(all, overlay, sentence.suggestions());
-        this.commands = new Commands(this);
+        this.commands = new Commands(this, desk);
         addEventFilter(KeyEvent.KEY_PRESSED, commands::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, commands::typed);
         sentence.onChosen(this::open);
@@ -199,7 +200,8 @@ final class Window extends StackPane {
     protected void layoutChildren() {
         super.layoutChildren();
         Region list = sentence.suggestions();
-        double top = sceneToLocal(sentence.localToScene(0, sentence.getHeight())).getY();
+        double top =
+                sceneToLocal(sentence.localToScene(0, sentence.getHeight())).getY();
         double left = sceneToLocal(sentence.localToScene(0, 0)).getX();
         double width = Math.min(sentence.getWidth(), 900);
         list.resizeRelocate(left, top, width, Math.min(getHeight() - top - 8, list.prefHeight(width)));
@@ -246,6 +248,40 @@ final class Window extends StackPane {
         return commands;
     }
 
+    /** Shows something else in the middle. */
+    void show(Region page) {
+        middle.setCenter(page);
+        middle.setBottom(null);
+    }
+
+    /** Shows the board in the middle again, and the figures below it. */
+    void showBoard() {
+        middle.setCenter(boardAndChips);
+        middle.setBottom(figures);
+        requestLayout();
+    }
+
+    /** Shows something below the board in place of the figures. */
+    void below(Region view, String heading, String back, Runnable turnBack) {
+        Label head = new Label(heading);
+        head.setFont(Faces.HEADING.at(18));
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        Button button = new Button(back);
+        button.setOnAction(e -> turnBack.run());
+        HBox row = new HBox(12, head, space, button);
+        row.setAlignment(Pos.CENTER_LEFT);
+        BorderPane framed = new BorderPane(view);
+        framed.setTop(row);
+        framed.setPadding(new Insets(6, MARGIN, 6, MARGIN));
+        middle.setBottom(framed);
+    }
+
+    /** Folds the figures away, or out again. */
+    void drawingOnly() {
+        middle.setBottom(middle.getBottom() == null ? figures : null);
+    }
+
     /** What belongs beside the drawing: a press on each section's name shows it. */
     void showSections() {
         chips.getChildren().clear();
@@ -254,7 +290,8 @@ final class Window extends StackPane {
             return;
         }
         chips.getChildren().add(chip(WORDS.say("whole"), () -> board.drawing().fit()));
-        headings.forEach(h -> chips.getChildren().add(chip(h, () -> board.drawing().lookAtSection(h))));
+        headings.forEach(h ->
+                chips.getChildren().add(chip(h, () -> board.drawing().lookAtSection(h))));
     }
 
     private static Button chip(String text, Runnable look) {
@@ -307,9 +344,7 @@ final class Window extends StackPane {
 
     private void follow() {
         showTags();
-        model.glancedProperty()
-                .get()
-                .ifPresent(g -> strip.setRows(StripRows.of(model.board(), g.readings(), 0)));
+        model.glancedProperty().get().ifPresent(g -> strip.setRows(StripRows.of(model.board(), g.readings(), 0)));
     }
 
     private void showWork() {
@@ -344,12 +379,13 @@ final class Window extends StackPane {
             case FAULT -> line.fault(piece).ifPresent(f -> openCard(f.part(), Optional.of(piece)));
             case POWER -> commands.take(Command.POWER);
             case FUNCTION, METER, RANGE -> commands.take(Command.METER);
-            default -> commands.choose(
-                    piece.text(),
-                    List.of(
-                            new ChoiceList.Choice(WORDS.say("piece.put-back"), false, () -> line.putBack(piece)),
-                            new ChoiceList.Choice(
-                                    WORDS.say("piece.change"), false, () -> sentence.edit(piece.compact()))));
+            default ->
+                commands.choose(
+                        piece.text(),
+                        List.of(
+                                new ChoiceList.Choice(WORDS.say("piece.put-back"), false, () -> line.putBack(piece)),
+                                new ChoiceList.Choice(
+                                        WORDS.say("piece.change"), false, () -> sentence.edit(piece.compact()))));
         }
     }
 
@@ -359,10 +395,14 @@ final class Window extends StackPane {
 
     private void openCard(String part, Optional<Piece> piece) {
         PartCard card = PartCard.of(
-                model.board(), part, commands.place(part), model.state().sentence().supposition());
+                model.board(),
+                part,
+                commands.place(part),
+                model.state().sentence().supposition());
         LineModel line = new LineModel(model);
         Optional<Piece> amount = piece.or(() -> line.pieces().stream()
-                        .filter(p -> line.fault(p).map(f -> f.part().equals(part)).orElse(false))
+                        .filter(p ->
+                                line.fault(p).map(f -> f.part().equals(part)).orElse(false))
                         .findFirst())
                 .filter(p -> line.scale(p).isPresent());
         Optional<AmountView> slider = amount.map(p -> new AmountView(line, p));

@@ -1,26 +1,13 @@
 package fusetale.explore;
 
-import fusetale.aftermath.Stress;
-import fusetale.aftermath.Surfaces;
 import fusetale.bench.Bench;
-import fusetale.bench.Check;
-import fusetale.bench.Observation;
-import fusetale.bench.Observations;
-import fusetale.bench.Reading;
-import fusetale.bench.Seen;
-import fusetale.bench.Spread;
 import fusetale.bench.UnfitArrangement;
-import fusetale.bench.Warmth;
-import fusetale.circuit.Circuit;
 import fusetale.fault.Supposition;
-import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
 import fusetale.mna.Solved;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;

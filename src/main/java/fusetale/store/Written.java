@@ -27,10 +27,10 @@ final class Written {
     Written withTables(String key, List<Map<String, String>> tables) {
         text.append(key).append(tables.isEmpty() ? ": []\n" : ":\n");
         tables.forEach(t -> text.append("  - ")
-                    .append(t.entrySet().stream()
-                            .map(e -> e.getKey() + ": " + quoted(e.getValue()))
-                            .collect(Collectors.joining("\n    ")))
-                    .append('\n'));
+                .append(t.entrySet().stream()
+                        .map(e -> e.getKey() + ": " + quoted(e.getValue()))
+                        .collect(Collectors.joining("\n    ")))
+                .append('\n'));
         return this;
     }
 

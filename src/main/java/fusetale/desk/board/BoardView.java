@@ -127,7 +127,12 @@ public final class BoardView extends Region {
                 drawing.strings().getChildren().add(path);
             }
             path.getStyleClass().setAll("string", figures.moved() >= 1 ? "moved" : "faint");
-            bend(path, start.getX() + MARGIN, start.getY(), end.get().getX(), end.get().getY());
+            bend(
+                    path,
+                    start.getX() + MARGIN,
+                    start.getY(),
+                    end.get().getX(),
+                    end.get().getY());
         });
         unused.forEach((name, path) -> {
             strings.remove(name);

@@ -40,8 +40,7 @@ public record PartCard(String name, String kind, String about, String here, List
      * @param confirm how the trade makes sure
      * @param supposed whether it is supposed already
      */
-    public record Way(
-            FaultForm form, String line, String words, String happened, String confirm, boolean supposed) {}
+    public record Way(FaultForm form, String line, String words, String happened, String confirm, boolean supposed) {}
 
     /**
      * The card of a designator.

@@ -28,7 +28,8 @@ public final class ConsequenceLine extends HBox {
     public ConsequenceLine() {
         super(14);
         getStyleClass().add("consequence");
-        getStylesheets().add(ConsequenceLine.class.getResource("consequence.css").toExternalForm());
+        getStylesheets()
+                .add(ConsequenceLine.class.getResource("consequence.css").toExternalForm());
         setAlignment(Pos.TOP_LEFT);
         Label words = new Label(WORDS.say("danger"));
         words.setFont(Faces.SHOUT.at(17));

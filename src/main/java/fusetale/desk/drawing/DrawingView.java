@@ -247,6 +247,17 @@ public final class DrawingView extends Region {
                 .ifPresent(p -> focus(p.part().name()));
     }
 
+    /** How far a part is from a test point on the sheet [px]; infinite where either is not there. */
+    public double distance(String part, String point) {
+        PartNode node = parts.get(part);
+        DrawnPoint at = points.get(point);
+        return node == null || at == null
+                ? Double.POSITIVE_INFINITY
+                : Math.hypot(
+                        node.part().bounds().middleX() - at.red().x(),
+                        node.part().bounds().middleY() - at.red().y());
+    }
+
     /** The part that has the keyboard. */
     public Optional<String> focused() {
         return parts.values().stream()
@@ -258,7 +269,8 @@ public final class DrawingView extends Region {
     /** Where a test point is in the view; empty where it is not on the sheet. */
     public Optional<Point2D> point(String name) {
         return Optional.ofNullable(points.get(name))
-                .map(p -> new Point2D(viewport.x(p.red().x()), viewport.y(p.red().y())));
+                .map(p ->
+                        new Point2D(viewport.x(p.red().x()), viewport.y(p.red().y())));
     }
 
     /** Where a test point is on the sheet, for the order of tags. */

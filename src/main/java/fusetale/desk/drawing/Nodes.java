@@ -65,12 +65,11 @@ final class Nodes {
         };
         text.setFont(face.at(label.role().pixels()));
         text.getStyleClass().setAll("drawn-fill", tone(label.tone()));
-        double left =
-                switch (label.anchor()) {
-                    case START -> label.x();
-                    case MIDDLE -> label.x() - text.getLayoutBounds().getWidth() / 2;
-                    case END -> label.x() - text.getLayoutBounds().getWidth();
-                };
+        double left = switch (label.anchor()) {
+            case START -> label.x();
+            case MIDDLE -> label.x() - text.getLayoutBounds().getWidth() / 2;
+            case END -> label.x() - text.getLayoutBounds().getWidth();
+        };
         text.setX(left);
         text.setY(label.y());
         return text;
@@ -118,12 +117,7 @@ final class Nodes {
         group.getChildren().addAll(fill, line);
         group.getChildren()
                 .add(label(new Label(
-                        point.number(),
-                        at.x(),
-                        at.y() + POINT_BASE,
-                        Label.Anchor.MIDDLE,
-                        Label.Role.POINT,
-                        number)));
+                        point.number(), at.x(), at.y() + POINT_BASE, Label.Anchor.MIDDLE, Label.Role.POINT, number)));
     }
 
     static List<Node> strokes(List<Stroke> strokes) {

@@ -24,8 +24,7 @@ final class PartNode extends Group {
         Rectangle target = new Rectangle(
                 extent.x() - growX, extent.y() - growY, extent.width() + 2 * growX, extent.height() + 2 * growY);
         target.getStyleClass().add("part-target");
-        Rectangle ring =
-                new Rectangle(extent.x() - 4, extent.y() - 4, extent.width() + 8, extent.height() + 8);
+        Rectangle ring = new Rectangle(extent.x() - 4, extent.y() - 4, extent.width() + 8, extent.height() + 8);
         ring.getStyleClass().add("part-ring");
         ring.setMouseTransparent(true);
         getChildren().addAll(target, ring);

@@ -19,7 +19,9 @@ record Viewport(double scale, double left, double top) {
         double free = Math.max(40, height - roomAbove);
         double scale = Math.min(
                 most,
-                Math.min((width - 2 * MARGIN) / Math.max(1, box.width()), (free - 2 * MARGIN) / Math.max(1, box.height())));
+                Math.min(
+                        (width - 2 * MARGIN) / Math.max(1, box.width()),
+                        (free - 2 * MARGIN) / Math.max(1, box.height())));
         double within = bounded(scale);
         return new Viewport(
                 within,
@@ -46,9 +48,8 @@ record Viewport(double scale, double left, double top) {
         double y1 = y(box.y());
         double y2 = y(box.bottom());
         double byX = x1 < MARGIN ? MARGIN - x1 : x2 > width - MARGIN ? width - MARGIN - x2 : 0;
-        double byY = y1 < roomAbove + MARGIN
-                ? roomAbove + MARGIN - y1
-                : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
+        double byY =
+                y1 < roomAbove + MARGIN ? roomAbove + MARGIN - y1 : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
         return moved(byX, byY);
     }
 

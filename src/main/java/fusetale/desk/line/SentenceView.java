@@ -10,6 +10,7 @@ import fusetale.sentence.Understood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -17,7 +18,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -35,7 +35,6 @@ public final class SentenceView extends StackPane {
     private static final Words WORDS = Words.of(SentenceView.class);
     private static final double FULL = 25;
     private static final double SMALL = 19;
-    private static final int LONG = 95;
     private static final double KEY_STEP = 1 / 60.0;
     private static final double DRAG_PIXELS = 480;
 
@@ -67,7 +66,9 @@ public final class SentenceView extends StackPane {
         field.textProperty().addListener(changed -> read());
         field.addEventFilter(KeyEvent.KEY_PRESSED, this::typed);
         suggestions.getStyleClass().add("suggestions");
-        suggestions.getStylesheets().add(SentenceView.class.getResource("line.css").toExternalForm());
+        suggestions
+                .getStylesheets()
+                .add(SentenceView.class.getResource("line.css").toExternalForm());
         suggestions.setVisible(false);
         suggestions.setManaged(false);
         meaning.getStyleClass().add("meaning");
@@ -78,6 +79,7 @@ public final class SentenceView extends StackPane {
         list.setOnMouseClicked(e -> takeSelected());
         getChildren().addAll(flow, field);
         desk.sentenceProperty().addListener(changed -> show());
+        widthProperty().addListener(changed -> show());
         show();
     }
 
@@ -118,6 +120,11 @@ public final class SentenceView extends StackPane {
         }
     }
 
+    /** Puts the keyboard on the first piece. */
+    public void begin() {
+        firstPiece();
+    }
+
     private void firstPiece() {
         flow.getChildren().stream()
                 .filter(PieceView.class::isInstance)
@@ -127,8 +134,7 @@ public final class SentenceView extends StackPane {
 
     private void show() {
         List<Piece> pieces = model.pieces();
-        int length = pieces.stream().mapToInt(p -> p.text().length()).sum();
-        Font font = PieceView.font(length > LONG ? SMALL : FULL);
+        Font font = PieceView.font(size(pieces));
         Font words = Faces.WORDS.at(font.getSize());
         List<PieceView> old = flow.getChildren().stream()
                 .filter(PieceView.class::isInstance)
@@ -169,27 +175,38 @@ public final class SentenceView extends StackPane {
         }
     }
 
+    /** The largest size at which the sentence is one line; a very long one takes two. */
+    private double size(List<Piece> pieces) {
+        double room = Math.max(400, getWidth());
+        for (double size = FULL; size > SMALL; size -= 2) {
+            Text all = new Text(String.join("", pieces.stream().map(Piece::text).toList()));
+            all.setFont(PieceView.font(size));
+            if (all.getLayoutBounds().getWidth() + 12 * pieces.size() < room) {
+                return size;
+            }
+        }
+        return SMALL;
+    }
+
     private boolean dragging() {
         return !Double.isNaN(dragFrom);
     }
 
     /** Words between the pieces, each by itself, so that a long sentence breaks between any two. */
     private static void words(String text, Font font, List<Node> nodes) {
-        for (String word : text.split("(?<= )")) {
-            String bare = word.strip();
-            if (bare.isEmpty() && nodes.isEmpty()) {
-                continue;
-            }
-            Text shown = new Text(bare.isEmpty() ? " " : bare);
+        double blank = font.getSize() * 0.26;
+        boolean first = true;
+        for (String word : text.strip().split(" ", -1)) {
+            Text shown = new Text(word);
             shown.setFont(font);
             shown.getStyleClass().add("text-soft");
-            boolean blankBefore = word.startsWith(" ");
-            boolean blankBehind = word.endsWith(" ");
-            double blank = font.getSize() * 0.26;
-            FlowPane.setMargin(
-                    shown,
-                    new javafx.geometry.Insets(0, blankBehind ? blank : 0, 0, blankBefore && !bare.isEmpty() ? blank : 0));
+            double before = first && text.startsWith(" ") ? blank : 0;
+            first = false;
+            FlowPane.setMargin(shown, new Insets(0, blank, 0, before));
             nodes.add(shown);
+        }
+        if (!text.endsWith(" ")) {
+            FlowPane.setMargin(nodes.get(nodes.size() - 1), Insets.EMPTY);
         }
     }
 
@@ -258,7 +275,12 @@ public final class SentenceView extends StackPane {
         } else if (understood instanceof Understood.Unclear unclear) {
             String near = unclear.near().isEmpty()
                     ? ""
-                    : " " + WORDS.say("near", String.join(", ", unclear.near().stream().limit(6).toList()));
+                    : " "
+                            + WORDS.say(
+                                    "near",
+                                    String.join(
+                                            ", ",
+                                            unclear.near().stream().limit(6).toList()));
             meaning.setText(unclear.problem() + near);
         }
         suggestions.requestLayout();
@@ -269,7 +291,8 @@ public final class SentenceView extends StackPane {
         switch (event.getCode()) {
             case ESCAPE -> leave();
             case ENTER -> enter();
-            case DOWN -> list.getSelectionModel().select(Math.min(at + 1, list.getItems().size() - 1));
+            case DOWN ->
+                list.getSelectionModel().select(Math.min(at + 1, list.getItems().size() - 1));
             case UP -> {
                 if (at <= 0) {
                     list.getSelectionModel().clearSelection();
@@ -294,7 +317,8 @@ public final class SentenceView extends StackPane {
     /** Puts the selected completion, or the first, into the line. */
     private void complete() {
         Completion selected = list.getSelectionModel().getSelectedItem();
-        Completion taken = selected == null && !list.getItems().isEmpty() ? list.getItems().get(0) : selected;
+        Completion taken =
+                selected == null && !list.getItems().isEmpty() ? list.getItems().get(0) : selected;
         if (taken != null) {
             field.setText(taken.line());
             field.positionCaret(taken.line().length());

@@ -22,7 +22,7 @@ final class Asked {
     private Asked() {}
 
     /** The question of a sentence with its power as it is, without playing anything forward. */
-    static Question of(Circuit board, Sentence sentence, int traces) {
+    static Question of(Circuit board, Sentence sentence) {
         Arrangement arrangement = sentence.arrangement();
         List<Check> checks = new ArrayList<>(possible(board, sentence.setting().meter(), arrangement.powerOn()));
         MeterFunction function = sentence.setting().function();
@@ -38,7 +38,7 @@ final class Asked {
                 arrangement,
                 sentence.setting().meter(),
                 checks,
-                new Question.Options(USUAL.draws(), USUAL.seed(), traces));
+                new Question.Options(USUAL.draws(), USUAL.seed(), Question.Options.EVERY_TRACE));
     }
 
     /** The question of the same bench with the plug out where it is in, and in where it is out. */
@@ -49,7 +49,9 @@ final class Asked {
         Arrangement other = arrangement.withPower(on);
         if (on) {
             other = other.withMainsVolts(
-                    arrangement.mainsVolts() > 0 ? arrangement.mainsVolts() : board.mains().volts().si());
+                    arrangement.mainsVolts() > 0
+                            ? arrangement.mainsVolts()
+                            : board.mains().volts().si());
         }
         return new Question(
                 board,

@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param measured what was read, by what was measured, in the order it was read
  * @param outOfReach names of points that cannot be reached on this machine
  */
-public record BenchState(@Nullable Path file, Circuit board, Sentence sentence, Map<Check, Measured> measured, Set<String> outOfReach) {
+public record BenchState(
+        @Nullable Path file, Circuit board, Sentence sentence, Map<Check, Measured> measured, Set<String> outOfReach) {
     /** Copies what can change, keeping the order of what was read. */
     public BenchState {
         measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));

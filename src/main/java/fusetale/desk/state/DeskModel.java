@@ -30,9 +30,6 @@ import org.jspecify.annotations.Nullable;
  * what they answer, so that an old one never looks like a new one. Belongs to the window's thread; knows no scene.
  */
 public final class DeskModel {
-    /** So many waveforms are kept that the large view has one for every point. */
-    private static final int TRACES = 60;
-
     private final Workers workers;
     private final Newest answering;
     private final Newest otherwise;
@@ -314,7 +311,7 @@ public final class DeskModel {
     }
 
     private void answer(Newest.Turn turn, Circuit board, Sentence question, boolean plays) {
-        Question asked = Asked.of(board, question, TRACES);
+        Question asked = Asked.of(board, question);
         Preparation preparation = benches.of(
                 asked,
                 (done, of) -> turn.show(() -> working.set(new Working(true, Working.Step.HEALTHY, done, of))),
@@ -352,8 +349,11 @@ public final class DeskModel {
 
     private void answerOtherwise(Newest.Turn turn, Circuit board, Sentence question) {
         Preparation preparation = benches.of(Asked.otherwise(board, question), (done, of) -> {}, turn::stopped);
+        boolean plays =
+                !question.arrangement().powerOn() && !question.supposition().isNothing();
         if (preparation instanceof Preparation.Ready ready
-                && ready.prepared().answer(question.supposition(), turn::stopped) instanceof Answer.Answered answered) {
+                && ready.prepared().answer(question.supposition(), plays ? Asked.evening() : null, turn::stopped)
+                        instanceof Answer.Answered answered) {
             turn.show(() -> otherPower.set(Optional.of(new Shown(board, question, answered.outcome(), true))));
         } else {
             turn.show(() -> otherPower.set(Optional.empty()));

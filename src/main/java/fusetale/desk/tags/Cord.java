@@ -231,9 +231,8 @@ public final class Cord extends Region {
     }
 
     private void place(Row row) {
-        List<Double> wanted = row.tags().stream()
-                .map(t -> wantedX.applyAsDouble(t.figures()))
-                .toList();
+        List<Double> wanted =
+                row.tags().stream().map(t -> wantedX.applyAsDouble(t.figures())).toList();
         List<Double> widths = row.tags().stream().map(t -> t.size().width).toList();
         List<Double> lefts = CordPlan.lefts(wanted, widths, row.gap(), begin, getWidth());
         for (int k = 0; k < row.tags().size(); k++) {

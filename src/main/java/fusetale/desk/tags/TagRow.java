@@ -29,11 +29,11 @@ public final class TagRow {
     public static List<TagFigures> of(DeskModel model) {
         Map<Check, Compared> readings = new HashMap<>();
         boolean follows = model.glancedProperty().get().isPresent();
-        model.shownProperty().get().map(Shown::outcome).ifPresent(o -> o.readings()
-                .forEach(r -> readings.put(r.check(), r)));
-        model.glancedProperty()
+        model.shownProperty()
                 .get()
-                .ifPresent(g -> g.readings().forEach(r -> readings.put(r.check(), r)));
+                .map(Shown::outcome)
+                .ifPresent(o -> o.readings().forEach(r -> readings.put(r.check(), r)));
+        model.glancedProperty().get().ifPresent(g -> g.readings().forEach(r -> readings.put(r.check(), r)));
         Freshness freshness = follows ? Freshness.FRESH : model.freshness();
         List<TagFigures> tags = new ArrayList<>();
         for (Check check : model.tags()) {
@@ -64,8 +64,7 @@ public final class TagRow {
                 : Notation.typed(new Quantity(measured.value(), measured.unit()));
     }
 
-    private static TagFigures.State how(
-            BenchState state, Check check, Optional<Compared> found, Freshness freshness) {
+    private static TagFigures.State how(BenchState state, Check check, Optional<Compared> found, Freshness freshness) {
         if (state.outOfReach().contains(check.from())) {
             return TagFigures.State.OUT_OF_REACH;
         }
@@ -81,10 +80,8 @@ public final class TagRow {
         if (!found.get().tooCloseToTell()) {
             return TagFigures.State.MOVED;
         }
-        boolean same = found.get()
-                .asBuilt()
-                .shows()
-                .equals(found.get().asSupposed().shows());
+        boolean same =
+                found.get().asBuilt().shows().equals(found.get().asSupposed().shows());
         return same ? TagFigures.State.AS_HEALTHY : TagFigures.State.TOO_CLOSE;
     }
 
@@ -99,9 +96,11 @@ public final class TagRow {
             double moved) {
         List<String> said = new ArrayList<>();
         String where = usual ? check.from() : WORDS.say("pair", check.from(), check.to());
-        said.add(place.isEmpty()
-                ? WORDS.say("spoken.point", where, check.function().words())
-                : WORDS.say("spoken.place", where, place, check.function().words()));
+        said.add(
+                place.isEmpty()
+                        ? WORDS.say("spoken.point", where, check.function().words())
+                        : WORDS.say(
+                                "spoken.place", where, place, check.function().words()));
         switch (how) {
             case AS_HEALTHY -> said.add(WORDS.say("spoken.healthy", shows));
             case TOO_CLOSE -> said.add(WORDS.say("spoken.too-close", shows, healthy));

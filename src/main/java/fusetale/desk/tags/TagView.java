@@ -3,6 +3,7 @@ package fusetale.desk.tags;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
+import java.util.regex.Pattern;
 import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
@@ -41,6 +42,9 @@ final class TagView extends Region {
     }
 
     private static final Words WORDS = Words.of(TagView.class);
+    /** What a shortened place must not end with. */
+    private static final Pattern DANGLING = Pattern.compile("(?:,| (?:of|the|at|a|in|to|before|behind|after|end))+$");
+
     private static final double CUT = 14;
     private static final double STUB_CUT = 8;
     private static final double SIGN_X = 15;
@@ -73,7 +77,9 @@ final class TagView extends Region {
         swipe.getStyleClass().add("fill-marker");
         dots.getStyleClass().add("tag-dots");
         getChildren()
-                .addAll(shadow, outline, hole, name, place, swipe, reading, dots, foot, read, ring, diamond, hollow, footRing, cross);
+                .addAll(
+                        shadow, outline, hole, name, place, swipe, reading, dots, foot, read, ring, diamond, hollow,
+                        footRing, cross);
         getChildren().forEach(n -> n.setManaged(false));
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.TEXT);
@@ -117,7 +123,8 @@ final class TagView extends Region {
     }
 
     private static PseudoClass pseudo(TagFigures.State state) {
-        return PseudoClass.getPseudoClass(state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return PseudoClass.getPseudoClass(
+                state.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }
 
     private void reshape() {
@@ -258,7 +265,8 @@ final class TagView extends Region {
         }
         String shorter = text;
         while (shorter.contains(" ") && width(shorter, font) > room) {
-            shorter = shorter.substring(0, shorter.lastIndexOf(' '));
+            shorter = DANGLING.matcher(shorter.substring(0, shorter.lastIndexOf(' ')))
+                    .replaceFirst("");
         }
         return width(shorter, font) <= room ? shorter : "";
     }
