@@ -73,7 +73,7 @@ final class Captions {
                     List.of(new Label(part.name(), body.x() - 4, y + 5, Label.Anchor.END, role)));
         }
         return List.of(
-                List.of(new Label(part.name(), x, body.y() - 3, Label.Anchor.MIDDLE, role)),
+                List.of(new Label(part.name(), x, body.y() - 5, Label.Anchor.MIDDLE, role)),
                 List.of(new Label(part.name(), x, body.bottom() + 13, Label.Anchor.MIDDLE, role)));
     }
 
@@ -110,13 +110,18 @@ final class Captions {
         return body;
     }
 
+    /** Name and value in lines below each other, the value broken at its commas. */
     private static List<Label> beside(DrawnPart part, double x, double middle, Label.Anchor anchor) {
-        if (part.value().isEmpty()) {
-            return List.of(new Label(part.name(), x, middle + 5, anchor, Label.Role.NAME));
+        List<String> values =
+                part.value().isEmpty() ? List.of() : List.of(part.value().split(", ", -1));
+        double line = middle + 5 - values.size() * LINE / 2;
+        List<Label> labels = new ArrayList<>();
+        labels.add(new Label(part.name(), x, line, anchor, Label.Role.NAME));
+        for (String value : values) {
+            line += LINE;
+            labels.add(new Label(value, x, line, anchor, Label.Role.VALUE));
         }
-        return List.of(
-                new Label(part.name(), x, middle - 3, anchor, Label.Role.NAME),
-                new Label(part.value(), x, middle - 3 + LINE, anchor, Label.Role.VALUE));
+        return labels;
     }
 
     private static List<Label> inTwoLines(DrawnPart part, double x, double first) {

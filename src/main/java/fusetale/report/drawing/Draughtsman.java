@@ -31,7 +31,7 @@ final class Draughtsman {
     private static final int RAIL_TERMINALS = 7;
 
     /** Two sections further apart than this are joined by flags [px]. */
-    private static final double FAR = 300;
+    private static final double FAR = 420;
 
     private static final int GROUND_TERMINALS = 5;
     private static final int LOOSE_PITCH = 8;
@@ -106,20 +106,23 @@ final class Draughtsman {
 
     private static Section section(SectionArea area) {
         double step = Placement.SQUARE;
+        // frames run between the lines of the grid, so that no wire lies on them
         Box bounds = Box.between(
-                area.from().column() * step,
-                area.from().row() * step,
-                area.to().column() * step,
-                area.to().row() * step);
+                        area.from().column() * step,
+                        area.from().row() * step,
+                        area.to().column() * step,
+                        area.to().row() * step)
+                .grown(step / 2);
         String heading = area.heading().substring(0, 1).toUpperCase(Locale.ROOT)
                 + area.heading().substring(1);
-        Label title = new Label(heading, bounds.x() + 10, bounds.y() + 20, Label.Anchor.START, Label.Role.HEADING);
+        Label title = new Label(heading, bounds.x() + 10, bounds.y() + 21, Label.Anchor.START, Label.Role.HEADING);
         return new Section(heading, bounds, title, List.of());
     }
 
     private void letter() {
         Captions captions = new Captions();
         sections.forEach(s -> captions.keepOff(s.title().bounds()));
+        sections.forEach(s -> s.frame().forEach(captions::keepOff));
         all().forEach(captions::keepOff);
         placedRings().values().forEach(spot -> captions.keepOff(DrawnPoint.ring(spot)));
         contacts.values().forEach(pins -> pins.replaceAll(captions::captioned));
@@ -142,6 +145,7 @@ final class Draughtsman {
         }
         Maze maze = new Maze(sheet.grown(ROOM));
         sections.forEach(s -> maze.block(s.title().bounds(), false));
+        sections.forEach(s -> s.frame().forEach(maze::shade));
         for (DrawnPart part : all()) {
             part.solids().forEach(b -> maze.block(b, true));
             part.labels().forEach(l -> maze.block(l.bounds(), false));
@@ -288,7 +292,7 @@ final class Draughtsman {
     private static List<DrawnNet> nets(Maze maze, Router router) {
         Map<String, DrawnNet> nets = new LinkedHashMap<>();
         for (Wiring w : router.wirings()) {
-            List<Segment> wires = maze.wires(w.id());
+            List<Segment> wires = maze.wires(w.id(), router.tree(w));
             List<Spot> joints = new ArrayList<>();
             for (int node : router.tree(w)) {
                 double x = maze.x(node);

@@ -10,7 +10,6 @@ import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.TransistorModel;
 import fusetale.circuit.Zener;
-import fusetale.quantity.Notation;
 
 /** Symbols of diodes and transistors. A diode is 40 px long; a transistor has its base on the left, its collector on top. */
 final class JunctionSymbols {
@@ -37,7 +36,7 @@ final class JunctionSymbols {
     }
 
     Symbol zener(Zener z) {
-        Symbol s = junction(of(z, "zener", Notation.format(z.volts().nominal())).leads(z, 8, REACH));
+        Symbol s = junction(of(z, "zener", Symbols.value(z.volts().nominal())).leads(z, 8, REACH));
         return s.line(iec ? "M 2 -8.5 L 7 -8.5 L 7 8.5" : "M 2 -10 L 7 -8.5 L 7 8.5 L 12 10", Weight.SYMBOL);
     }
 

@@ -6,7 +6,6 @@ import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Relay;
-import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 
@@ -25,7 +24,7 @@ final class LoadSymbols {
     }
 
     Symbol regulator(Regulator r) {
-        String volts = Notation.format(new Quantity(r.model().outputVolts(), Unit.VOLT));
+        String volts = Symbols.value(new Quantity(r.model().outputVolts(), Unit.VOLT));
         return of(r, "regulator", volts)
                 .line(Outline.rectangle(new Box(-36, -20, 72, 40)), Weight.SYMBOL)
                 .line("M -50 0 L -36 0", Weight.WIRE)
@@ -45,11 +44,11 @@ final class LoadSymbols {
     Symbol controller(Controller c, int spread) {
         double gap = spread == 0 ? CHECK_GAP : spread * (double) Placement.SQUARE;
         int checks = c.checks().size();
-        double height = Math.max(60, 40 + (Math.max(1, checks) - 1) * gap);
+        double height = 60 + (Math.max(1, checks) - 1) * gap;
         double top = -Placement.SQUARE * Math.floor(height / 2 / Placement.SQUARE);
         double bottom = top + height;
         double half = 70;
-        Symbol s = of(c, "controller", Notation.format(c.ratedVolts()))
+        Symbol s = of(c, "controller", Symbols.value(c.ratedVolts()))
                 .line(Outline.rectangle(new Box(-half, top, 2 * half, height)), Weight.SYMBOL)
                 .line(Outline.line(0, top - 10, 0, top), Weight.WIRE)
                 .line(Outline.line(0, bottom, 0, bottom + 10), Weight.WIRE)
@@ -59,14 +58,14 @@ final class LoadSymbols {
                 .leg("", 0, top - 10, 0, bottom + 10, height);
         for (int i = 0; i < checks; i++) {
             Controller.StartUpCheck check = c.checks().get(i);
-            double y = top + 20 + i * gap;
+            double y = top + 40 + i * gap;
             s.line(Outline.line(-half - 10, y, -half, y), Weight.WIRE)
                     .text(check.label(), -half + 6, y + 4, Label.Anchor.START, Label.Role.NOTE)
                     .port("check " + (i + 1), check.net().name(), -half - 10, y, Side.LEFT)
                     .leg("check" + (i + 1), -half - 10, y, -half, y, 0);
         }
         s.text(c.name(), half - 6, top + 17, Label.Anchor.END, Label.Role.NAME)
-                .text(Symbols.kind("controller"), half - 6, top + 33, Label.Anchor.END, Label.Role.NOTE);
+                .text(Symbols.kind("controller"), 6 - half, top + 17, Label.Anchor.START, Label.Role.VALUE);
         return s;
     }
 
@@ -87,7 +86,7 @@ final class LoadSymbols {
     }
 
     Symbol lamp(Lamp l) {
-        String volts = Notation.format(l.volts());
+        String volts = Symbols.value(l.volts());
         Symbol s = of(l, "lamp", l.count() > 1 ? Symbols.WORDS.say("lamp.several", volts, l.count()) : volts);
         s.leads(l, 12, 20).line(Outline.circle(0, 0, 12), Weight.SYMBOL).solid(-13, -13, 13, 13);
         return iec
@@ -97,7 +96,7 @@ final class LoadSymbols {
 
     /** Coil on the left, contact on the right, joined by a broken line. */
     Symbol relay(Relay r) {
-        return of(r, "relay", Notation.format(r.winding().ohms().nominal()))
+        return of(r, "relay", Symbols.value(r.winding().ohms().nominal()))
                 .line("M -20 -30 L -20 -12", Weight.WIRE)
                 .line("M -20 12 L -20 30", Weight.WIRE)
                 .line(Outline.rectangle(new Box(-34, -12, 28, 24)), Weight.SYMBOL)

@@ -107,14 +107,6 @@ final class Maze {
         }
     }
 
-    /** Takes all wires of a net up. */
-    void lift(int net) {
-        for (int i = 0; i < level.length; i++) {
-            level[i] = level[i] == net ? FREE : level[i];
-            upright[i] = upright[i] == net ? FREE : upright[i];
-        }
-    }
-
     int owner(int node) {
         return owners[node];
     }
@@ -129,15 +121,15 @@ final class Maze {
         owners[node] = net;
     }
 
-    /** Keeps what is around a node for one net, where it is free. */
-    void keepAround(int node, int net) {
+    /** Keeps what is around a node for one net, where it is free or another's of that net. */
+    void keepAround(int node, int net, int before) {
         for (int dx = -1; dx <= 1; dx++) {
             for (int dy = -1; dy <= 1; dy++) {
                 int column = column(node) + dx;
                 int row = row(node) + dy;
                 if (column >= 0 && row >= 0 && column < columns && row < rows) {
                     int other = row * columns + column;
-                    owners[other] = owners[other] == FREE ? net : owners[other];
+                    owners[other] = owners[other] == FREE || owners[other] == before ? net : owners[other];
                 }
             }
         }
@@ -188,10 +180,10 @@ final class Maze {
             if (symbol && box.grown(NEAR).holds(x, y)) {
                 near[node] = 1;
             }
-            if (hard.meets(new Box(x, y - 0.01, STEP, 0.02))) {
+            if (level[node] == FREE && hard.meets(new Box(x, y - 0.01, STEP, 0.02))) {
                 level[node] = BLOCKED;
             }
-            if (hard.meets(new Box(x - 0.01, y, 0.02, STEP))) {
+            if (upright[node] == FREE && hard.meets(new Box(x - 0.01, y, 0.02, STEP))) {
                 upright[node] = BLOCKED;
             }
         });
@@ -264,9 +256,9 @@ final class Maze {
     }
 
     /** Wires of a net, each as long as it goes straight; broken where others of the net meet it. */
-    List<Segment> wires(int net) {
+    List<Segment> wires(int net, int[] nodes) {
         List<Segment> wires = new ArrayList<>();
-        for (int node = 0; node < owners.length; node++) {
+        for (int node : nodes) {
             run(wires, node, Side.RIGHT, net);
             run(wires, node, Side.DOWN, net);
         }

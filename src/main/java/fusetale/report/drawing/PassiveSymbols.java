@@ -7,7 +7,6 @@ import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Part;
 import fusetale.circuit.Resistor;
 import fusetale.circuit.Wire;
-import fusetale.quantity.Notation;
 
 /** Symbols of resistors, capacitors, coils and wires. Two pins lie side by side, 60 px apart; wires 40 px. */
 final class PassiveSymbols {
@@ -25,7 +24,7 @@ final class PassiveSymbols {
     }
 
     Symbol resistor(Resistor r) {
-        Symbol s = of(r, "resistor", Notation.format(r.ohms().nominal()));
+        Symbol s = of(r, "resistor", Symbols.value(r.ohms().nominal()));
         s.leads(r, 18, REACH).solid(-18, -8, 18, 8);
         return iec
                 ? s.line(Outline.rectangle(new Box(-18, -7, 36, 14)), Weight.SYMBOL)
@@ -33,13 +32,13 @@ final class PassiveSymbols {
     }
 
     Symbol capacitor(Capacitor c) {
-        Symbol s = of(c, "capacitor", Notation.format(c.farads().nominal()));
+        Symbol s = of(c, "capacitor", Symbols.value(c.farads().nominal()));
         s.leads(c, 4, REACH).solid(-7, -14, 8, 14).line("M -4 -12 L -4 12", Weight.PLATE);
         return iec ? s.line("M 4 -12 L 4 12", Weight.PLATE) : s.line("M 8 -12 C 2.7 -5 2.7 5 8 12", Weight.PLATE);
     }
 
     Symbol electrolytic(Electrolytic c) {
-        Symbol s = of(c, "electrolytic", Notation.format(c.farads().nominal()));
+        Symbol s = of(c, "electrolytic", Symbols.value(c.farads().nominal()));
         s.solid(-18, -14, 9, 14).line("M -14 -13 L -14 -7", Weight.WIRE).line("M -17 -10 L -11 -10", Weight.WIRE);
         return iec
                 ? s.leads(c, 8, REACH)
@@ -62,7 +61,7 @@ final class PassiveSymbols {
     }
 
     Symbol coil(Coil c) {
-        return of(c, "coil", Notation.format(c.ohms().nominal()))
+        return of(c, "coil", Symbols.value(c.ohms().nominal()))
                 .leads(c, 20, REACH)
                 .line(Outline.humps(-20, 20, 0, 4), Weight.SYMBOL)
                 .solid(-20, -8, 20, 5);
@@ -70,8 +69,10 @@ final class PassiveSymbols {
 
     /** Both windings in a row, the switch beside the second. */
     Symbol dualCoil(DualCoil c) {
-        String ohms = Notation.format(c.powerOhms().nominal()) + " / "
-                + Notation.format(c.holdOhms().nominal());
+        String ohms = Symbols.WORDS.say(
+                "dual-coil",
+                Symbols.value(c.powerOhms().nominal()),
+                Symbols.value(c.holdOhms().nominal()));
         return of(c, "dual-coil", ohms)
                 .leads(c, 40, DUAL_REACH)
                 .line(Outline.humps(-40, -4, 0, 4), Weight.SYMBOL)

@@ -6,6 +6,9 @@ import org.jspecify.annotations.Nullable;
 /** Finds a place for the ring of a test point on its net, best under a clear lane upwards. */
 final class Rings {
     private static final int LIMIT = 500;
+    private static final int STUB_COST = 14;
+    private static final int CORNER_COST = 20;
+    private static final int CROWD_COST = 4;
     private static final int LANE_COST = 3;
     private static final int LANE_MOST = 24;
     private static final double LANE = 4;
@@ -45,7 +48,7 @@ final class Rings {
         if (best == null || on == null) {
             return null;
         }
-        router.lay(on.id(), best.nodes());
+        router.lay(on, best.nodes());
         int node = best.nodes()[best.nodes().length - 1];
         keep(node, on.id());
         return new Spot(maze.x(node), maze.y(node));
@@ -53,7 +56,7 @@ final class Rings {
 
     /** Keeps room for a ring that a file has placed. */
     void keep(int node, int id) {
-        maze.keepAround(node, id);
+        maze.keepAround(node, id, Maze.FREE);
         maze.shade(DrawnPoint.ring(new Spot(maze.x(node), maze.y(node))));
     }
 
@@ -63,14 +66,27 @@ final class Rings {
             return -1000;
         }
         int degree = maze.degree(node, w.id());
-        int kind = arriving != null ? 14 : degree == 2 ? straight(w, node) ? 0 : 12 : 30;
+        int kind = arriving != null ? STUB_COST : degree == 2 && straight(w, node) ? crowded(w, node) : CORNER_COST;
         Box lane = Box.between(spot.x() - LANE, router.everywhere().y(), spot.x() + LANE, spot.y() - 12);
         return kind + Math.min(LANE_MOST, LANE_COST * maze.obstaclesIn(lane));
     }
 
+    /** How many of its neighbours along the wire are corners, joints or ends. */
+    private int crowded(Wiring w, int node) {
+        int crowded = 0;
+        for (Side side : Side.values()) {
+            if (maze.edge(node, side) == w.id() && !straight(w, maze.beside(node, side))) {
+                crowded += CROWD_COST;
+            }
+        }
+        return crowded;
+    }
+
     private boolean straight(Wiring w, int node) {
         for (Side side : List.of(Side.RIGHT, Side.DOWN)) {
-            if (maze.edge(node, side) == w.id() && maze.edge(node, side.opposite()) == w.id()) {
+            if (maze.degree(node, w.id()) == 2
+                    && maze.edge(node, side) == w.id()
+                    && maze.edge(node, side.opposite()) == w.id()) {
                 return true;
             }
         }

@@ -4,17 +4,17 @@ import fusetale.circuit.Net;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Lays wires, flags and ground signs. Belongs to one draughtsman. */
 final class Router {
     /** Terminals of a rail further apart than this are joined by flags [cost, about px]. */
-    private static final int RAIL_LIMIT = 230;
+    private static final int RAIL_LIMIT = 330;
 
     private static final int WIRE_LIMIT = 12000;
     private static final int FLAG_LIMIT = 600;
-    private static final int ROUNDS = 3;
+    private static final int JOINT_COST = 24;
+    private static final int ROUNDS = 2;
 
     /** How far a wire may stray from the box around its terminals [px]. */
     private static final double STRAY = 160;
@@ -59,7 +59,7 @@ final class Router {
         }
         for (int round = 1; round < ROUNDS; round++) {
             for (Wiring w : several) {
-                maze.lift(w.id());
+                lift(w);
                 join(w);
             }
         }
@@ -72,6 +72,19 @@ final class Router {
                 end(w);
             }
         }
+    }
+
+    /** Takes the wires of a group up again. */
+    private void lift(Wiring w) {
+        for (int node : w.nodes()) {
+            for (Side side : Side.values()) {
+                if (maze.edge(node, side) == w.id()) {
+                    maze.lay(node, side, Maze.FREE);
+                }
+            }
+        }
+        w.nodes().clear();
+        w.terminals().forEach(t -> w.nodes().add(t.node()));
     }
 
     private void grounds() {
@@ -108,25 +121,28 @@ final class Router {
     private void join(Wiring w) {
         List<Terminal> left = new ArrayList<>(w.terminals());
         List<Terminal> joined = new ArrayList<>(List.of(left.remove(0)));
-        TreeSet<Integer> tree = new TreeSet<>(List.of(joined.get(0).node()));
         int limit = w.kind() == Wiring.Kind.RAIL ? RAIL_LIMIT : WIRE_LIMIT;
         Box within = around(w.terminals()).grown(STRAY);
         while (!left.isEmpty()) {
-            int[] starts = tree.stream().mapToInt(i -> i).toArray();
-            Search.Way way =
-                    search.find(w.id(), starts, within, limit, (node, arriving) -> meeting(left, node, arriving));
+            Search.Way way = search.find(
+                    w.id(), reached(w, joined), within, limit, (node, arriving) -> meeting(left, node, arriving));
             if (way.nodes().length == 0) {
                 split(w, joined, left);
                 return;
             }
-            lay(w.id(), way.nodes());
-            for (int node : way.nodes()) {
-                tree.add(node);
-            }
+            lay(w, way.nodes());
             int end = way.nodes()[way.nodes().length - 1];
             left.stream().filter(t -> t.node() == end).forEach(joined::add);
             left.removeIf(t -> t.node() == end);
         }
+    }
+
+    /** Nodes that wires of a group have reached so far. */
+    private int[] reached(Wiring w, List<Terminal> joined) {
+        return w.nodes().stream()
+                .filter(n -> maze.degree(n, w.id()) > 0 || joined.stream().anyMatch(t -> t.node() == n))
+                .mapToInt(i -> i)
+                .toArray();
     }
 
     private static int meeting(List<Terminal> left, int node, @Nullable Side arriving) {
@@ -146,12 +162,20 @@ final class Router {
         w.keepOnly(joined);
         w.flag();
         Wiring rest = add(w.net(), Wiring.Kind.RAIL, left);
+        left.stream().filter(t -> t.side() == null).forEach(t -> maze.keepAround(t.node(), rest.id(), w.id()));
+        if (w.named()) {
+            rest.withName();
+        }
         if (left.size() > 1) {
             join(rest);
         }
     }
 
-    void lay(int id, int[] nodes) {
+    void lay(Wiring w, int[] nodes) {
+        int id = w.id();
+        for (int node : nodes) {
+            w.nodes().add(node);
+        }
         for (int i = 1; i < nodes.length; i++) {
             for (Side side : Side.values()) {
                 if (maze.beside(nodes[i - 1], side) == nodes[i]) {
@@ -163,14 +187,7 @@ final class Router {
 
     /** Nodes of a group: its terminals and its wires. */
     int[] tree(Wiring w) {
-        TreeSet<Integer> tree = new TreeSet<>();
-        w.terminals().forEach(t -> tree.add(t.node()));
-        for (int node = 0; node < maze.nodes(); node++) {
-            if (maze.degree(node, w.id()) > 0) {
-                tree.add(node);
-            }
-        }
-        return tree.stream().mapToInt(i -> i).toArray();
+        return w.nodes().stream().mapToInt(i -> i).toArray();
     }
 
     /** Ends a group in a flag, or in its ground sign, where there is room nearest to it. */
@@ -186,7 +203,7 @@ final class Router {
         int last = nodes[nodes.length - 1];
         Choice choice = choice(w, last, arriving);
         Side side = choice != null ? choice.side() : first.side() == null ? Side.UP : first.side();
-        lay(w.id(), nodes);
+        lay(w, nodes);
         Flag flag = shape(w, last, side);
         w.flags().add(flag);
         maze.block(flag.bounds(), false);
@@ -221,6 +238,8 @@ final class Router {
         Choice best = null;
         for (Side side : ground ? new Side[] {Side.DOWN} : Side.values()) {
             int cost = turning(w, node, arriving, side) + (ground ? 0 : liking(side));
+            // an arrow needs a bit of wire between itself and a joint
+            cost += side.level() && arriving == null && maze.degree(node, w.id()) > 0 ? JOINT_COST : 0;
             boolean better = best == null || cost < best.cost();
             if (better && cost < FLAG_LIMIT && maze.clear(shape(w, node, side).bounds(), w.id())) {
                 best = new Choice(side, cost);

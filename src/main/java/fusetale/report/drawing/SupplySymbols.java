@@ -6,7 +6,6 @@ import fusetale.circuit.FuseLink;
 import fusetale.circuit.Part;
 import fusetale.circuit.Switch;
 import fusetale.circuit.Transformer;
-import fusetale.quantity.Notation;
 import java.util.List;
 
 /** Symbols of fuses, switches, batteries and transformers. */
@@ -35,7 +34,7 @@ final class SupplySymbols {
     /** {@code 6 A slow}. */
     static String rating(FuseLink link) {
         return Symbols.WORDS.say(
-                link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick", Notation.format(link.ratedAmps()));
+                link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick", Symbols.value(link.ratedAmps()));
     }
 
     Symbol onOff(Switch s) {
@@ -48,7 +47,7 @@ final class SupplySymbols {
     }
 
     Symbol battery(Battery b) {
-        return of(b, "battery", Notation.format(b.volts()))
+        return of(b, "battery", Symbols.value(b.volts()))
                 .leads(b, 9, 20)
                 .line("M -9 -12 L -9 12", Weight.SYMBOL)
                 .line("M -3 -6 L -3 6", Weight.BASE)
@@ -104,7 +103,7 @@ final class SupplySymbols {
         }
         if (side > 0) {
             s.text(
-                    Notation.format(winding.volts()),
+                    Symbols.value(winding.volts()),
                     28,
                     (sections > 1 ? top + SECTION / 2.0 : (top + bottom) / 2) + 5,
                     Label.Anchor.START,

@@ -27,12 +27,15 @@ import fusetale.circuit.Wire;
 import fusetale.circuit.Zener;
 import fusetale.explore.Words;
 import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
 
 /**
  * The symbol of every kind of part. Shapes of IEC 60617 and IEEE 315 from memory, those of a controller and of a connector's
  * pin after common practice.
  */
 final class Symbols {
+    private static final int DIGITS = 3;
+
     static final Words WORDS = Words.of(Symbols.class);
 
     private final PassiveSymbols passives;
@@ -45,6 +48,11 @@ final class Symbols {
         junctions = new JunctionSymbols(style);
         supplies = new SupplySymbols();
         loads = new LoadSymbols(style);
+    }
+
+    /** A value in at most {@value #DIGITS} digits. */
+    static String value(Quantity quantity) {
+        return Notation.format(quantity, DIGITS);
     }
 
     /** The words for a kind. */
@@ -114,7 +122,7 @@ final class Symbols {
 
     /** Where the mains come in. */
     Symbol mains(Mains mains) {
-        String volts = Notation.format(mains.volts()) + ", " + Notation.format(mains.hertz());
+        String volts = value(mains.volts()) + ", " + value(mains.hertz());
         return new Symbol(Mains.NAME, kind("mains"))
                 .line("M 3 -20 L 20 -20", Weight.WIRE)
                 .line("M 3 20 L 20 20", Weight.WIRE)

@@ -3,6 +3,7 @@ package fusetale.report.drawing;
 import fusetale.circuit.Net;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /** Some terminals of one net that are joined by wires. Belongs to one draughtsman. */
 final class Wiring {
@@ -10,6 +11,7 @@ final class Wiring {
     private final Net net;
     private final Kind kind;
     private List<Terminal> terminals;
+    private final TreeSet<Integer> nodes = new TreeSet<>();
     private final List<Flag> flags = new ArrayList<>();
     private boolean flagged;
     private boolean named;
@@ -29,6 +31,7 @@ final class Wiring {
         this.net = net;
         this.kind = kind;
         this.terminals = List.copyOf(terminals);
+        terminals.forEach(t -> nodes.add(t.node()));
         this.flagged = kind != Kind.WIRE;
     }
 
@@ -51,7 +54,13 @@ final class Wiring {
 
     /** Leaves only these. */
     void keepOnly(List<Terminal> some) {
+        terminals.stream().filter(t -> !some.contains(t)).forEach(t -> nodes.remove(t.node()));
         terminals = List.copyOf(some);
+    }
+
+    /** Nodes of its terminals and wires. Modified as wires are laid. */
+    TreeSet<Integer> nodes() {
+        return nodes;
     }
 
     /** Whether it is to end in a flag. */
