@@ -111,6 +111,14 @@ final class Commands {
         }
     }
 
+    /** Looks at what is newly supposed. */
+    void lookAtSupposed(Sentence before, Sentence now) {
+        now.supposition().faults().stream()
+                .filter(f -> !before.supposition().faults().contains(f))
+                .reduce((one, two) -> two)
+                .ifPresent(f -> window.board().drawing().lookAtPart(f.part()));
+    }
+
     /** Says a line of the sentence, and tells what is wrong with it where it is not understood. */
     void say(String line) {
         try {

@@ -60,7 +60,7 @@ final class Window extends StackPane {
     private final Label machine = new Label();
     private final Label status = new Label();
     private final Region progress = new Region();
-    private final HBox chips = new HBox(6);
+    private final Button sections = new Button();
     private final StackPane boardAndChips;
     private final Overlay overlay = new Overlay();
     private final PauseTransition patience = new PauseTransition(PATIENCE);
@@ -73,11 +73,12 @@ final class Window extends StackPane {
         getStylesheets().add(Window.class.getResource("desk.css").toExternalForm());
         VBox all = new VBox(questionRow(), sentenceRow(), progressRow(), consequenceRow(), middle, keyStrip());
         VBox.setVgrow(middle, Priority.ALWAYS);
-        boardAndChips = new StackPane(board, chips);
-        StackPane.setAlignment(chips, Pos.BOTTOM_LEFT);
-        chips.setPickOnBounds(false);
-        chips.setMaxHeight(Region.USE_PREF_SIZE);
-        chips.setPadding(new Insets(0, 8, 8, 12));
+        boardAndChips = new StackPane(board, sections);
+        StackPane.setAlignment(sections, Pos.BOTTOM_LEFT);
+        StackPane.setMargin(sections, new Insets(0, 0, 10, 12));
+        sections.getStyleClass().add("section-chip");
+        sections.setOnAction(e -> chooseSection());
+        board.drawing().onLooked(this::nameSection);
         middle.setCenter(boardAndChips);
         BorderPane.setMargin(boardAndChips, new Insets(8, MARGIN, 0, MARGIN));
         figures.setPadding(new Insets(8, MARGIN, 6, MARGIN));
@@ -101,7 +102,10 @@ final class Window extends StackPane {
         model.otherPowerProperty().addListener(changed -> showFigures());
         model.glancedProperty().addListener(changed -> follow());
         model.workingProperty().addListener(changed -> showWork());
-        model.sentenceProperty().addListener(changed -> commands.marks());
+        model.sentenceProperty().addListener((property, before, now) -> {
+            commands.lookAtSupposed(before, now);
+            commands.marks();
+        });
         model.historyProperty().addListener(changed -> showState());
         model.refusalProperty().addListener(changed -> showConsequence());
         showState();
@@ -284,23 +288,25 @@ final class Window extends StackPane {
 
     /** What belongs beside the drawing: a press on each section's name shows it. */
     void showSections() {
-        chips.getChildren().clear();
         List<String> headings = board.drawing().sections();
-        if (headings.size() < 2) {
-            return;
-        }
-        chips.getChildren().add(chip(WORDS.say("whole"), () -> board.drawing().fit()));
-        headings.forEach(h ->
-                chips.getChildren().add(chip(h, () -> board.drawing().lookAtSection(h))));
+        sections.setVisible(headings.size() > 1);
+        nameSection();
     }
 
-    private static Button chip(String text, Runnable look) {
-        Button chip = new Button(text);
-        chip.getStyleClass().add("section-chip");
-        chip.setMinWidth(0);
-        chip.setAccessibleText(text);
-        chip.setOnAction(e -> look.run());
-        return chip;
+    private void nameSection() {
+        sections.setText(board.drawing().shownSection().orElse(WORDS.say("whole")) + "  \u2026");
+        sections.setAccessibleText(WORDS.say("sections.spoken", sections.getText()));
+    }
+
+    private void chooseSection() {
+        List<ChoiceList.Choice> choices = new ArrayList<>();
+        Optional<String> now = board.drawing().shownSection();
+        choices.add(new ChoiceList.Choice(WORDS.say("whole"), now.isEmpty(), () -> board.drawing().fit()));
+        for (String heading : board.drawing().sections()) {
+            choices.add(new ChoiceList.Choice(
+                    heading, now.equals(Optional.of(heading)), () -> board.drawing().lookAtSection(heading)));
+        }
+        commands.choose(WORDS.say("sections"), choices);
     }
 
     private void showState() {

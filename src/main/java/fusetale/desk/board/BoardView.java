@@ -14,6 +14,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.CubicCurveTo;
@@ -32,10 +33,10 @@ public final class BoardView extends Region {
 
     private final DrawingView drawing = new DrawingView();
     private final Cord cord = new Cord();
+    private final Pane strings = new Pane();
     private final VBox legend = new VBox(8);
-    private final Map<String, Path> strings = new HashMap<>();
+    private final Map<String, Path> paths = new HashMap<>();
     private List<TagFigures> tags = List.of();
-    private double tagHeight = Double.NaN;
 
     /** An empty paper. */
     public BoardView() {
@@ -47,7 +48,8 @@ public final class BoardView extends Region {
                         entry(Signs.diamond(), "legend.supposed", "label-marker"),
                         entry(Signs.cross(), "legend.read", "label-pencil"));
         legend.setMouseTransparent(true);
-        getChildren().addAll(drawing, legend, cord);
+        strings.setMouseTransparent(true);
+        getChildren().addAll(strings, drawing, legend, cord);
         drawing.onMoved(this::string);
         cord.onDownward(this::down);
         cord.focusWithinProperty().addListener(changed -> string());
@@ -75,13 +77,23 @@ public final class BoardView extends Region {
     /** Shows what the tags say. */
     public void show(List<TagFigures> figures) {
         tags = figures;
-        cord.show(figures, this::wantedX);
+        cord.show(figures, this::wantedX, f -> inView(f).isPresent());
         requestLayout();
     }
 
     /** Where the middle of a tag would like to hang: above its point; a pair of leads above its red one. */
     private double wantedX(TagFigures figures) {
         return drawing.point(figures.check().from()).map(Point2D::getX).orElse(0.0) - MARGIN;
+    }
+
+    /** Where the point of a tag is on the paper, if it is seen. */
+    private Optional<Point2D> inView(TagFigures figures) {
+        return drawing.point(figures.check().from())
+                .filter(p -> p.getX() > 0
+                        && p.getX() < drawing.getWidth()
+                        && p.getY() > 0
+                        && p.getY() < drawing.getHeight())
+                .map(p -> p.add(0, drawing.getLayoutY()));
     }
 
     private void down(TagFigures figures) {
@@ -97,13 +109,10 @@ public final class BoardView extends Region {
         legend.setVisible(few && width > 900);
         legend.relocate(MARGIN + 6, 26);
         legend.autosize();
-        drawing.resizeRelocate(0, 0, width, getHeight());
         cord.layout();
-        double height = cord.height();
-        if (height != tagHeight) {
-            tagHeight = height;
-            drawing.setRoomAbove(height + 8);
-        }
+        double top = cord.height() + 6;
+        drawing.resizeRelocate(0, top, width, Math.max(40, getHeight() - top));
+        strings.resizeRelocate(0, 0, width, getHeight());
         drawing.layout();
         string();
     }
@@ -111,10 +120,10 @@ public final class BoardView extends Region {
     /** Draws the strings anew. */
     private void string() {
         cord.layout();
-        Map<String, Path> unused = new HashMap<>(strings);
+        Map<String, Path> unused = new HashMap<>(paths);
         cord.stringStarts().forEach((figures, start) -> {
             String point = figures.check().from();
-            Optional<Point2D> end = drawing.point(point).filter(p -> p.getY() > cord.height() && within(p));
+            Optional<Point2D> end = inView(figures);
             if (end.isEmpty()) {
                 return;
             }
@@ -123,8 +132,8 @@ public final class BoardView extends Region {
                 path = new Path();
                 path.setManaged(false);
                 path.getStyleClass().add("string");
-                strings.put(point, path);
-                drawing.strings().getChildren().add(path);
+                paths.put(point, path);
+                strings.getChildren().add(path);
             }
             path.getStyleClass().setAll("string", figures.moved() >= 1 ? "moved" : "faint");
             bend(
@@ -135,13 +144,9 @@ public final class BoardView extends Region {
                     end.get().getY());
         });
         unused.forEach((name, path) -> {
-            strings.remove(name);
-            drawing.strings().getChildren().remove(path);
+            paths.remove(name);
+            strings.getChildren().remove(path);
         });
-    }
-
-    private boolean within(Point2D p) {
-        return p.getX() > 0 && p.getX() < getWidth() && p.getY() < getHeight();
     }
 
     /** Down a little, over to the point's column, and down to its ring. */

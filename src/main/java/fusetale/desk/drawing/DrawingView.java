@@ -20,7 +20,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.transform.Scale;
@@ -28,15 +27,15 @@ import javafx.scene.transform.Translate;
 
 /**
  * The drawing of a board: parts that can have the keyboard, wires, test points, and marks over them. It can be zoomed, panned,
- * fitted and searched; strings of tags pass behind its ink.
+ * fitted and searched.
  */
 public final class DrawingView extends Region {
     private static final double STEP = 1.25;
     private static final double PAN = 80;
     private static final double FAR = 0.5;
+    private static final double READABLE = 0.6;
     private static final double MOST_FIT = 1.25;
 
-    private final Pane strings = new Pane();
     private final Group sheet = new Group();
     private final Group sectionLayer = new Group();
     private final Group swipes = new Group();
@@ -50,11 +49,11 @@ public final class DrawingView extends Region {
     private Viewport viewport = new Viewport(1, 0, 0);
     private Box whole = new Box(0, 0, 1, 1);
     private Optional<Box> shown = Optional.empty();
-    private double roomAbove;
     private boolean placed;
     private Consumer<String> chosen = part -> {};
     private Consumer<String> upward = part -> {};
     private Runnable moved = () -> {};
+    private Runnable looked = () -> {};
     private double dragX;
     private double dragY;
 
@@ -62,12 +61,11 @@ public final class DrawingView extends Region {
     public DrawingView() {
         getStyleClass().add("drawing");
         getStylesheets().add(DrawingView.class.getResource("drawing.css").toExternalForm());
-        strings.setMouseTransparent(true);
         swipes.setMouseTransparent(true);
         marks.setMouseTransparent(true);
         sheet.getChildren().addAll(sectionLayer, swipes, ink, marks);
         sheet.getTransforms().addAll(translate, scale);
-        getChildren().addAll(strings, sheet);
+        getChildren().add(sheet);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -83,6 +81,8 @@ public final class DrawingView extends Region {
             dragY = e.getY();
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        widthProperty().addListener(changed -> resized());
+        heightProperty().addListener(changed -> resized());
     }
 
     /** Told which part was pressed. */
@@ -100,9 +100,9 @@ public final class DrawingView extends Region {
         moved = listener;
     }
 
-    /** Where strings are drawn: behind all ink, in the view's own coordinates. */
-    public Pane strings() {
-        return strings;
+    /** Told when another section is looked at. */
+    public void onLooked(Runnable listener) {
+        looked = listener;
     }
 
     /**
@@ -175,26 +175,41 @@ public final class DrawingView extends Region {
         marks.getChildren().setAll(over);
     }
 
-    /** Keeps so much of the view free for the tags above [px]. */
-    public void setRoomAbove(double pixels) {
-        if (pixels != roomAbove) {
-            roomAbove = pixels;
-            if (shown.isPresent() || !placed || viewport.equals(fitting(whole))) {
-                placed = false;
-            }
-            requestLayout();
-        }
-    }
-
     /** Fits the whole sheet. */
     public void fit() {
         look(Optional.empty());
+    }
+
+    /** Shows the section of a part where the part is not seen, or too small to read. */
+    public void lookAtPart(String part) {
+        PartNode node = parts.get(part);
+        if (node == null || getWidth() == 0) {
+            return;
+        }
+        Box box = node.part().extent();
+        boolean seen = viewport.x(box.x()) >= 0
+                && viewport.x(box.right()) <= getWidth()
+                && viewport.y(box.y()) >= 0
+                && viewport.y(box.bottom()) <= getHeight();
+        if (!seen || viewport.scale() < READABLE) {
+            sectionOf(part).ifPresentOrElse(this::lookAtSection, () -> reveal(box));
+        }
+    }
+
+    /** The section that is shown; empty for the whole sheet or a piece of it. */
+    public Optional<String> shownSection() {
+        return shown.flatMap(box -> sections.values().stream()
+                .map(SectionNode::section)
+                .filter(s -> s.bounds().equals(box))
+                .map(Section::heading)
+                .findFirst());
     }
 
     /** Shows one section, or the whole sheet. */
     public void look(Optional<Box> box) {
         shown = box;
         go(fitting(box.orElse(whole)));
+        looked.run();
     }
 
     /** Headings of the sections, in the order of the sheet. */
@@ -221,7 +236,7 @@ public final class DrawingView extends Region {
 
     /** Larger or smaller around the middle. */
     public void zoom(boolean in) {
-        go(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, (roomAbove + getHeight()) / 2));
+        go(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, getHeight() / 2));
     }
 
     /** Puts the keyboard on a part, and shows it; gives whether there is one. */
@@ -285,12 +300,12 @@ public final class DrawingView extends Region {
     }
 
     private Viewport fitting(Box box) {
-        return Viewport.showing(box, getWidth(), getHeight(), roomAbove, MOST_FIT);
+        return Viewport.showing(box, getWidth(), getHeight(), MOST_FIT);
     }
 
     private void reveal(Box box) {
         if (getWidth() > 0) {
-            go(viewport.revealing(box, getWidth(), getHeight(), roomAbove));
+            go(viewport.revealing(box, getWidth(), getHeight()));
         }
     }
 
@@ -306,9 +321,15 @@ public final class DrawingView extends Region {
         moved.run();
     }
 
+    /** The section looked at, or the whole sheet, fits anew when the window changes its size. */
+    private void resized() {
+        if (placed && getWidth() > 0 && getHeight() > 0) {
+            go(fitting(shown.orElse(whole)));
+        }
+    }
+
     @Override
     protected void layoutChildren() {
-        strings.resizeRelocate(0, 0, getWidth(), getHeight());
         if (!placed && getWidth() > 0) {
             placed = true;
             go(fitting(shown.orElse(whole)));

@@ -15,18 +15,17 @@ record Viewport(double scale, double left, double top) {
     private static final double MARGIN = 14;
 
     /** So that a box of the sheet fits a view, in its middle, at most as large as drawn times {@code most}. */
-    static Viewport showing(Box box, double width, double height, double roomAbove, double most) {
-        double free = Math.max(40, height - roomAbove);
+    static Viewport showing(Box box, double width, double height, double most) {
         double scale = Math.min(
                 most,
                 Math.min(
                         (width - 2 * MARGIN) / Math.max(1, box.width()),
-                        (free - 2 * MARGIN) / Math.max(1, box.height())));
+                        (height - 2 * MARGIN) / Math.max(1, box.height())));
         double within = bounded(scale);
         return new Viewport(
                 within,
                 (width - box.width() * within) / 2 - box.x() * within,
-                roomAbove + (free - box.height() * within) / 2 - box.y() * within);
+                (height - box.height() * within) / 2 - box.y() * within);
     }
 
     /** Larger or smaller around a point of the view. */
@@ -41,15 +40,15 @@ record Viewport(double scale, double left, double top) {
         return new Viewport(scale, left + byX, top + byY);
     }
 
-    /** Moved as little as shows a box of the sheet, below what is hidden above. */
-    Viewport revealing(Box box, double width, double height, double roomAbove) {
+    /** Moved as little as shows a box of the sheet. */
+    Viewport revealing(Box box, double width, double height) {
         double x1 = x(box.x());
         double x2 = x(box.right());
         double y1 = y(box.y());
         double y2 = y(box.bottom());
         double byX = x1 < MARGIN ? MARGIN - x1 : x2 > width - MARGIN ? width - MARGIN - x2 : 0;
         double byY =
-                y1 < roomAbove + MARGIN ? roomAbove + MARGIN - y1 : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
+                y1 < MARGIN ? MARGIN - y1 : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
         return moved(byX, byY);
     }
 

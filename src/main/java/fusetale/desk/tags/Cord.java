@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
@@ -31,6 +32,7 @@ public final class Cord extends Region {
     private final Map<Check, TagView> views = new LinkedHashMap<>();
     private final List<Line> cords = new ArrayList<>();
     private ToDoubleFunction<TagFigures> wantedX = figures -> 0;
+    private Predicate<TagFigures> inView = figures -> true;
     private double begin;
     private Consumer<TagFigures> chosen = figures -> {};
     private Consumer<TagFigures> downward = figures -> {};
@@ -64,9 +66,11 @@ public final class Cord extends Region {
      *
      * @param tags figures of all, in any order
      * @param wanted where on the cord the middle of a tag would like to hang [px]
+     * @param seen whether the point of a tag is in view: where there is room, such a tag is large though it did not move
      */
-    public void show(List<TagFigures> tags, ToDoubleFunction<TagFigures> wanted) {
+    public void show(List<TagFigures> tags, ToDoubleFunction<TagFigures> wanted, Predicate<TagFigures> seen) {
         wantedX = wanted;
+        inView = seen;
         Set<Check> now = new HashSet<>();
         for (TagFigures figures : tags) {
             now.add(figures.check());
@@ -112,8 +116,10 @@ public final class Cord extends Region {
         }
         int fit = Math.max(1, (int) ((getWidth() - begin + GAP) / (TagView.Size.MEDIUM.width + GAP)));
         Set<TagView> large = new HashSet<>(all.stream()
-                .filter(v -> v.figures().stands())
-                .sorted(Comparator.comparing((TagView v) -> v.figures().read().isEmpty())
+                .filter(v -> v.figures().stands() || inView.test(v.figures()))
+                .sorted(Comparator.comparing((TagView v) -> !v.figures().stands())
+                        .thenComparing(v -> v.figures().read().isEmpty())
+                        .thenComparing(v -> !inView.test(v.figures()))
                         .thenComparing(v -> -v.figures().moved()))
                 .limit(getWidth() > 0 ? fit : 10)
                 .toList());
