@@ -2,7 +2,9 @@ package fusetale.seeded.cellar;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import java.awt.Shape;
+import javafx.scene.Node;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.ejml.data.DMatrixRMaj;
 import org.jfree.chart.JFreeChart;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -16,4 +18,6 @@ record Everything(
         DMatrixRMaj matrix,
         JFreeChart chart,
         LoadSettings yaml,
-        CommandLine command) {}
+        CommandLine command,
+        PDDocument document,
+        Node node) {}
