@@ -30,7 +30,9 @@ public record CircuitReader(PartLibrary library) {
         findings.asked(path);
         String name = Includes.name(path);
         String text = SourceText.read(path, name, findings);
-        return text == null ? new CircuitFile(null, findings.inOrder(), findings.files()) : read(text, name, path, findings);
+        return text == null
+                ? new CircuitFile(null, findings.inOrder(), findings.files())
+                : read(text, name, path, findings);
     }
 
     /**
@@ -42,7 +44,9 @@ public record CircuitReader(PartLibrary library) {
     public CircuitFile readText(String name, String text) {
         Findings findings = new Findings();
         String taken = SourceText.decode(text.getBytes(StandardCharsets.UTF_8), name, findings);
-        return taken == null ? new CircuitFile(null, findings.inOrder(), findings.files()) : read(taken, name, null, findings);
+        return taken == null
+                ? new CircuitFile(null, findings.inOrder(), findings.files())
+                : read(taken, name, null, findings);
     }
 
     private CircuitFile read(String text, String name, @Nullable Path path, Findings findings) {

@@ -64,7 +64,8 @@ public final class BenchSheet implements Pages {
     public record Details(String repair, LocalDate day, Preferences.Paper paper, boolean outOfDate) {}
 
     /** What stands on one page. */
-    private record Sheet(boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {}
+    private record Sheet(
+            boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {}
 
     /**
      * A sheet to print.
@@ -76,7 +77,8 @@ public final class BenchSheet implements Pages {
      * @param details what else stands on it
      */
     public BenchSheet(Outcome off, Outcome on, List<String> faults, SheetDrawing drawing, Details details) {
-        if (off.question().arrangement().powerOn() || !on.question().arrangement().powerOn()) {
+        if (off.question().arrangement().powerOn()
+                || !on.question().arrangement().powerOn()) {
             throw new IllegalArgumentException("a sheet is of an outcome with the power off and one with it on");
         }
         this.off = off;
@@ -189,10 +191,7 @@ public final class BenchSheet implements Pages {
         Font font = Type.WORDS.at(16);
         Mains mains = question.healthy().mains();
         String right = WORDS.say(
-                "sheet.day",
-                DAY.format(details.day()),
-                Notation.format(mains.volts()),
-                Notation.format(mains.hertz()));
+                "sheet.day", DAY.format(details.day()), Notation.format(mains.volts()), Notation.format(mains.hertz()));
         double room = widthPixels() - MARGIN - Pen.width(right, font) - 24 - x;
         pen.write(Pen.fitted(subject(), Type.WORDS.at(18), room), Type.WORDS.at(18), BLACK, x, HEAD_BASELINE);
         pen.writeEndingAt(right, font, BLACK, widthPixels() - MARGIN, HEAD_BASELINE);
@@ -355,8 +354,8 @@ public final class BenchSheet implements Pages {
         Font font = Type.WORDS.at(13.5);
         double y = heightPixels() - 24;
         String right = WORDS.say("sheet.page", page + 1, count());
-        String left = sentence + "   "
-                + WORDS.say("sheet.bold", on.question().meter().words());
+        String left =
+                sentence + "   " + WORDS.say("sheet.bold", on.question().meter().words());
         double room = width() - Pen.width(right, font) - 24;
         pen.write(Pen.fitted(left, font, room), font, BLACK, MARGIN, y);
         pen.writeEndingAt(right, font, BLACK, widthPixels() - MARGIN, y);

@@ -80,7 +80,8 @@ public final class Csv {
                 .toList();
         Map<List<String>, Map<MeterFunction, Compared>> pairs = new LinkedHashMap<>();
         for (Compared row : outcome.readings()) {
-            pairs.computeIfAbsent(List.of(row.check().from(), row.check().to()), k -> new EnumMap<>(MeterFunction.class))
+            pairs.computeIfAbsent(
+                            List.of(row.check().from(), row.check().to()), k -> new EnumMap<>(MeterFunction.class))
                     .put(row.check().function(), row);
         }
         List<String> heads = new ArrayList<>(List.of("from", "to", "label"));
@@ -112,7 +113,8 @@ public final class Csv {
                 cells.addAll(List.of("", "", "", ""));
             } else {
                 cells.add(value(reading.asBuilt().overRange(), reading.asBuilt().value()));
-                cells.add(value(reading.asSupposed().overRange(), reading.asSupposed().value()));
+                cells.add(value(
+                        reading.asSupposed().overRange(), reading.asSupposed().value()));
                 cells.add(value(false, reading.healthy().low()));
                 cells.add(value(false, reading.healthy().high()));
             }

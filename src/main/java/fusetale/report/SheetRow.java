@@ -37,8 +37,7 @@ record SheetRow(
         List<SheetRow> rows = new ArrayList<>();
         Set<Compared> left = new LinkedHashSet<>(outcome.readings());
         for (TestPoint point : outcome.question().healthy().points()) {
-            List<Compared> here =
-                    left.stream().filter(r -> isAt(point, r)).toList();
+            List<Compared> here = left.stream().filter(r -> isAt(point, r)).toList();
             here.forEach(left::remove);
             chosen(point, here, mostAtAPoint).forEach(r -> rows.add(row(r, outcome)));
         }
@@ -60,9 +59,7 @@ record SheetRow(
                 .limit(most)
                 .toList();
         return moved.isEmpty()
-                ? here.stream()
-                        .min(Comparator.comparingInt(r -> preference(point, r, here)))
-                        .stream()
+                ? here.stream().min(Comparator.comparingInt(r -> preference(point, r, here))).stream()
                         .toList()
                 : moved;
     }
@@ -71,14 +68,13 @@ record SheetRow(
     private static int preference(TestPoint point, Compared row, List<Compared> here) {
         int over = Double.isInfinite(row.healthy().low()) ? 100 : 0;
         int lead = row.check().from().equals(point.name()) ? 0 : 10;
-        int function =
-                switch (row.check().function()) {
-                    case DC_VOLTS -> mostlyAlternating(here) ? 2 : 0;
-                    case AC_VOLTS -> 1;
-                    case OHMS -> 0;
-                    case DIODE_TEST -> 1;
-                    default -> 3;
-                };
+        int function = switch (row.check().function()) {
+            case DC_VOLTS -> mostlyAlternating(here) ? 2 : 0;
+            case AC_VOLTS -> 1;
+            case OHMS -> 0;
+            case DIODE_TEST -> 1;
+            default -> 3;
+        };
         return over + lead + function;
     }
 

@@ -38,8 +38,7 @@ record SheetTable(String heading, List<SheetRow> rows, boolean supposed) {
             double box = left + width - BOX_WIDTH;
             double meter = left + width * WHERE_RATIO;
             double healthy = meter + METER_WIDTH;
-            return new Columns(
-                    left, meter, healthy, supposed ? healthy + (box - healthy) * RANGE_RATIO : box, box);
+            return new Columns(left, meter, healthy, supposed ? healthy + (box - healthy) * RANGE_RATIO : box, box);
         }
     }
 

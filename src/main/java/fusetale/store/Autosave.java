@@ -101,7 +101,12 @@ public final class Autosave implements AutoCloseable {
         if (waiting != null) {
             waiting.cancel(false);
         }
-        waiting = later.schedule(() -> { now(); }, pause.toMillis(), TimeUnit.MILLISECONDS);
+        waiting = later.schedule(
+                () -> {
+                    now();
+                },
+                pause.toMillis(),
+                TimeUnit.MILLISECONDS);
     }
 
     /** The file it is kept in. */

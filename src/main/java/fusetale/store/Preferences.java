@@ -119,52 +119,152 @@ public record Preferences(
 
     /** The same with another mains frequency [Hz], 0 for what the circuit file says. */
     public Preferences withMainsHertz(int other) {
-        return new Preferences(other, meter, symbols, textPerCent, light, singleLetters, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                other,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another meter. */
     public Preferences withMeter(String other) {
-        return new Preferences(mainsHertz, other, symbols, textPerCent, light, singleLetters, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                other,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another symbols. */
     public Preferences withSymbols(Symbols other) {
-        return new Preferences(mainsHertz, meter, other, textPerCent, light, singleLetters, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                other,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another size of text [%]. */
     public Preferences withTextPerCent(int other) {
-        return new Preferences(mainsHertz, meter, symbols, other, light, singleLetters, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                other,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another light. */
     public Preferences withLight(Light other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, other, singleLetters, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                other,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another single letters as commands, or not. */
     public Preferences withSingleLetters(boolean other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, other, reduceMotion, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                other,
+                reduceMotion,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another motion or without. */
     public Preferences withReduceMotion(boolean other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, other, decimalComma, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                other,
+                decimalComma,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another decimal comma or point. */
     public Preferences withDecimalComma(boolean other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, reduceMotion, other, paper, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                other,
+                paper,
+                repairsFolder);
     }
 
     /** The same with another paper. */
     public Preferences withPaper(Paper other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, reduceMotion, decimalComma, other, repairsFolder);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                other,
+                repairsFolder);
     }
 
     /** The same with another folder of repairs. */
     public Preferences withRepairsFolder(String other) {
-        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, reduceMotion, decimalComma, paper, other);
+        return new Preferences(
+                mainsHertz,
+                meter,
+                symbols,
+                textPerCent,
+                light,
+                singleLetters,
+                reduceMotion,
+                decimalComma,
+                paper,
+                other);
     }
 
     /** Where repairs live. */
@@ -223,8 +323,7 @@ public record Preferences(
                             h -> h == 0 ? "as the circuit file" : Integer.toString(h),
                             USUAL.mainsHertz()))
                     .withMeter(page.text("meter").orElse(USUAL.meter()))
-                    .withSymbols(
-                            chosen("symbols", List.of(Symbols.values()), Symbols::words, USUAL.symbols()))
+                    .withSymbols(chosen("symbols", List.of(Symbols.values()), Symbols::words, USUAL.symbols()))
                     .withTextPerCent(textPerCent())
                     .withLight(chosen("light", List.of(Light.values()), Light::words, USUAL.light()))
                     .withSingleLetters(flag("single letters", USUAL.singleLetters()))

@@ -49,8 +49,7 @@ public record Store(Path data, Path settings) {
             return both(roaming.resolve(PROPER_NAME));
         }
         if (name.startsWith("mac")) {
-            return both(
-                    home.resolve("Library").resolve("Application Support").resolve(PROPER_NAME));
+            return both(home.resolve("Library").resolve("Application Support").resolve(PROPER_NAME));
         }
         Path data = absolute(environment.apply("XDG_DATA_HOME"))
                 .orElse(home.resolve(".local").resolve("share"));

@@ -42,7 +42,8 @@ public record Versions(Path folder) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(f -> NUMBERED.matcher(f.getFileName().toString()).matches())
+            return files.filter(
+                            f -> NUMBERED.matcher(f.getFileName().toString()).matches())
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -55,8 +56,7 @@ public record Versions(Path folder) {
         Store.folder(folder);
         try {
             List<Path> before = all();
-            if (!before.isEmpty()
-                    && Arrays.equals(Files.readAllBytes(before.get(before.size() - 1)), content)) {
+            if (!before.isEmpty() && Arrays.equals(Files.readAllBytes(before.get(before.size() - 1)), content)) {
                 return;
             }
             int next = before.isEmpty() ? 1 : number(before.get(before.size() - 1)) + 1;

@@ -2,6 +2,7 @@ package fusetale.desk.export;
 
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.scene.image.Image;
 import javafx.scene.input.ClipboardContent;
@@ -13,9 +14,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param text in words; may be empty
  * @param cells rows of a table, heads first; may be empty
- * @param png a picture, or null
+ * @param png makes a picture as PNG; null for none
  */
-public record Copied(String text, List<List<String>> cells, byte @Nullable [] png) {
+public record Copied(
+        String text, List<List<String>> cells, @Nullable Supplier<byte[]> png) {
     /** Copies the rows. */
     public Copied {
         cells = cells.stream().map(List::copyOf).toList();
@@ -67,9 +69,9 @@ public record Copied(String text, List<List<String>> cells, byte @Nullable [] pn
         if (!html.isEmpty()) {
             content.putHtml(html);
         }
-        byte[] picture = png;
+        Supplier<byte[]> picture = png;
         if (picture != null) {
-            content.putImage(new Image(new ByteArrayInputStream(picture)));
+            content.putImage(new Image(new ByteArrayInputStream(picture.get())));
         }
         return content;
     }

@@ -49,11 +49,18 @@ public final class Exports {
         String readings = WORDS.say("readings");
         for (int scale = 1; scale <= MOST_SCALE; scale++) {
             int times = scale;
-            exports.add(readings, WORDS.say("png", times), "readings-" + times + "x.png", () -> PictureFile.png(picture, times));
+            exports.add(
+                    readings,
+                    WORDS.say("png", times),
+                    "readings-" + times + "x.png",
+                    () -> PictureFile.png(picture, times));
         }
         exports.add(readings, WORDS.say("svg"), "readings.svg", () -> PictureFile.SVG.bytes(picture));
-        exports.add(readings, WORDS.say("csv"), "readings.csv", () -> Csv.sheet(outcome, outOfDate)
-                .getBytes(StandardCharsets.UTF_8));
+        exports.add(
+                readings,
+                WORDS.say("csv"),
+                "readings.csv",
+                () -> Csv.sheet(outcome, outOfDate).getBytes(StandardCharsets.UTF_8));
         if (drawing != null) {
             String what = WORDS.say("drawing");
             for (int scale = 1; scale <= MOST_SCALE; scale++) {
@@ -62,7 +69,11 @@ public final class Exports {
             }
             exports.add(what, WORDS.say("svg"), "drawing.svg", drawing::svg);
         }
-        exports.add(WORDS.say("sheet"), WORDS.say("pdf"), "bench-sheet.pdf", () -> sheet.get().pdf());
+        exports.add(
+                WORDS.say("sheet"),
+                WORDS.say("pdf"),
+                "bench-sheet.pdf",
+                () -> sheet.get().pdf());
         return List.copyOf(exports.offers);
     }
 

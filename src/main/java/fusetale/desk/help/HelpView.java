@@ -48,6 +48,7 @@ public final class HelpView extends StackPane {
         page.body().getChildren().addAll(keysHeading, keys, wordsHeading, words);
         page.setScrolledByKeys(true);
         page.button(WORDS.say("leave"), leave);
+        page.setFirst(field);
         getChildren().add(page);
         show("");
     }

@@ -36,14 +36,18 @@ public final class OnThisBoard {
     public static Map<String, String> of(Circuit circuit) {
         OnThisBoard here = new OnThisBoard();
         here.put("test-point", circuit.points(), TestPoint::name);
-        here.put("fuse", parts(circuit, Fuse.class), f -> f.name() + " "
-                + Notation.format(f.marked().ratedAmps()));
+        here.put(
+                "fuse",
+                parts(circuit, Fuse.class),
+                f -> f.name() + " " + Notation.format(f.marked().ratedAmps()));
         here.put("transformer", parts(circuit, Transformer.class), Part::name);
         List<Part> rectifiers = new ArrayList<>(parts(circuit, Bridge.class));
         here.put("rectifier", rectifiers, Part::name);
         here.put("diode", parts(circuit, Diode.class), Part::name);
-        here.put("filter-capacitor", parts(circuit, Electrolytic.class), c -> c.name() + " "
-                + Notation.format(c.farads().nominal()));
+        here.put(
+                "filter-capacitor",
+                parts(circuit, Electrolytic.class),
+                c -> c.name() + " " + Notation.format(c.farads().nominal()));
         here.put("regulator", parts(circuit, Regulator.class), Part::name);
         List<Part> coils = new ArrayList<>(parts(circuit, Coil.class));
         coils.addAll(parts(circuit, DualCoil.class));

@@ -6,6 +6,7 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -15,6 +16,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A page that lies over the window: heading, body that scrolls, one line for what happened, row of buttons. Esc leaves it. What
@@ -29,6 +31,7 @@ public final class Page extends VBox {
     private final ScrollPane scroll = new ScrollPane(body);
     private final Label said = new Label();
     private final FlowPane foot = new FlowPane(GAP, GAP);
+    private @Nullable Node first;
 
     /**
      * An empty page.
@@ -67,8 +70,40 @@ public final class Page extends VBox {
         sceneProperty().addListener((of, before, now) -> {
             if (now != null) {
                 follow(now);
+                Platform.runLater(this::begin);
             }
         });
+    }
+
+    /** What has the keyboard when the page appears, instead of the first thing that can. */
+    public void setFirst(Node node) {
+        first = node;
+    }
+
+    private void begin() {
+        Scene scene = getScene();
+        if (scene == null || scene.getFocusOwner() != null && isWithin(scene.getFocusOwner(), this)) {
+            return;
+        }
+        Node node = first == null ? firstIn(this) : first;
+        if (node != null) {
+            node.requestFocus();
+        }
+    }
+
+    private static @Nullable Node firstIn(Node node) {
+        if (node.isFocusTraversable() && node.isVisible() && !node.isDisabled()) {
+            return node;
+        }
+        if (node instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Node found = firstIn(child);
+                if (found != null) {
+                    return found;
+                }
+            }
+        }
+        return null;
     }
 
     /** Where its contents go. */
@@ -119,16 +154,16 @@ public final class Page extends VBox {
 
     private void follow(Scene scene) {
         scene.focusOwnerProperty().addListener((of, before, now) -> {
-            if (now != null && isWithin(now)) {
+            if (now != null && isWithin(now, body)) {
                 // after the layout that a new page still needs
                 Platform.runLater(() -> show(now));
             }
         });
     }
 
-    private boolean isWithin(Node node) {
+    private static boolean isWithin(Node node, Node around) {
         for (Node at = node; at != null; at = at.getParent()) {
-            if (at == body) {
+            if (at == around) {
                 return true;
             }
         }

@@ -82,8 +82,7 @@ public final class PreferencesModel {
 
     /** Changes text size, within its bounds. */
     public void textPerCent(int perCent) {
-        int bounded = Math.max(
-                Preferences.LEAST_TEXT_PER_CENT, Math.min(Preferences.MOST_TEXT_PER_CENT, perCent));
+        int bounded = Math.max(Preferences.LEAST_TEXT_PER_CENT, Math.min(Preferences.MOST_TEXT_PER_CENT, perCent));
         change(p -> p.withTextPerCent(bounded));
     }
 

@@ -37,14 +37,24 @@ public final class PreferencesView extends StackPane {
     public PreferencesView(PreferencesModel model, Supplier<String> chosenFolder, Runnable leave) {
         this.model = model;
         page = new Page(WORDS.say("heading"), leave);
-        choice("mains", Preferences.MAINS_HERTZ, PreferencesView::hertz, Preferences::mainsHertz, Preferences::withMainsHertz);
+        choice(
+                "mains",
+                Preferences.MAINS_HERTZ,
+                PreferencesView::hertz,
+                Preferences::mainsHertz,
+                Preferences::withMainsHertz);
         choice("meter", model.meters(), m -> m, p -> model.meter(), Preferences::withMeter);
         choice("symbols", List.of(Symbols.values()), Symbols::words, Preferences::symbols, Preferences::withSymbols);
         choice("text", TEXT_PER_CENT, s -> s + " %", Preferences::textPerCent, Preferences::withTextPerCent);
         choice("light", List.of(Light.values()), Light::words, Preferences::light, Preferences::withLight);
         onOff("letters", Preferences::singleLetters, Preferences::withSingleLetters);
         onOff("motion", Preferences::reduceMotion, Preferences::withReduceMotion);
-        choice("comma", List.of(false, true), c -> WORDS.say(c ? "comma.yes" : "comma.no"), Preferences::decimalComma, Preferences::withDecimalComma);
+        choice(
+                "comma",
+                List.of(false, true),
+                c -> WORDS.say(c ? "comma.yes" : "comma.no"),
+                Preferences::decimalComma,
+                Preferences::withDecimalComma);
         choice("paper", List.of(Paper.values()), Paper::words, Preferences::paper, Preferences::withPaper);
         page.body().getChildren().add(folderRow(chosenFolder));
         page.body().setSpacing(18);
@@ -94,7 +104,10 @@ public final class PreferencesView extends StackPane {
         HBox line = new HBox(8, folder, choose);
         line.setAlignment(Pos.CENTER_LEFT);
         return new VBox(
-                6, Page.text(WORDS.say("folder"), "page-name"), line, Page.text(WORDS.say("folder.remark"), "page-soft"));
+                6,
+                Page.text(WORDS.say("folder"), "page-name"),
+                line,
+                Page.text(WORDS.say("folder.remark"), "page-soft"));
     }
 
     private static String hertz(int hertz) {

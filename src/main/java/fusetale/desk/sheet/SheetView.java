@@ -53,17 +53,13 @@ public final class SheetView extends StackPane {
                 print();
             }
         });
+        page.setFirst(print);
         getChildren().add(page);
     }
 
     /** Says something in the line under the pages, such as where the PDF is. */
     public void say(String text) {
         page.say(text);
-    }
-
-    /** Puts the keyboard on the button that prints. */
-    public void focus() {
-        print.requestFocus();
     }
 
     private void print() {

@@ -25,7 +25,9 @@ public record Trouble(Optional<Saved> kept, String text) {
     public static Trouble of(Throwable mistake, Optional<Saved> kept, String sentence, Instant time, String system) {
         StringWriter stack = new StringWriter();
         mistake.printStackTrace(new PrintWriter(stack));
-        return new Trouble(kept, WORDS.say("report", system, time, sentence, stack.toString().strip()));
+        return new Trouble(
+                kept,
+                WORDS.say("report", system, time, sentence, stack.toString().strip()));
     }
 
     /** Version, Java and operating system of this program. */

@@ -15,8 +15,6 @@ public final class TroubleView extends StackPane {
     private static final double LEAST_TEXT_HEIGHT = 160;
     private static final Words WORDS = Words.of(TroubleView.class);
 
-    private final Button goOn;
-
     /**
      * The page.
      *
@@ -32,7 +30,7 @@ public final class TroubleView extends StackPane {
         page.setFilled();
         VBox.setVgrow(text, Priority.ALWAYS);
         page.body().getChildren().addAll(Page.text(trouble.where(), "page-name"), Page.text(WORDS.say("says")), text);
-        goOn = page.button(WORDS.say("go-on"), leave);
+        Button goOn = page.button(WORDS.say("go-on"), leave);
         goOn.getStyleClass().add("first");
         page.button(WORDS.say("copy"), () -> {
             ClipboardContent content = new ClipboardContent();
@@ -40,11 +38,7 @@ public final class TroubleView extends StackPane {
             Clipboard.getSystemClipboard().setContent(content);
             page.say(WORDS.say("copied"));
         });
+        page.setFirst(goOn);
         getChildren().add(page);
-    }
-
-    /** Puts the keyboard on the way on. */
-    public void focus() {
-        goOn.requestFocus();
     }
 }

@@ -69,8 +69,7 @@ public final class CircuitWatch implements AutoCloseable {
     public static CircuitWatch over(Path file, CircuitReader reader, Duration between, Consumer<Watched> told) {
         CircuitWatch watch = new CircuitWatch(file, reader, told);
         watch.begin();
-        watch.later.scheduleWithFixedDelay(
-                watch::look, between.toMillis(), between.toMillis(), TimeUnit.MILLISECONDS);
+        watch.later.scheduleWithFixedDelay(watch::look, between.toMillis(), between.toMillis(), TimeUnit.MILLISECONDS);
         return watch;
     }
 
