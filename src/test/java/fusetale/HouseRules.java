@@ -55,13 +55,14 @@ final class HouseRules {
 
     static final List<Home> HOMES = List.of(
             new Home("org.ejml..", List.of("mna")),
-            new Home("org.snakeyaml..", List.of("circuit")),
+            new Home("org.snakeyaml..", List.of("store", "circuit")),
             // circuit writes the schema of its files, cli its answers
             new Home("com.fasterxml.jackson..", List.of("circuit", "cli")),
             new Home("org.jfree..", List.of("report")),
             new Home("org.apache.batik..", List.of("report")),
-            new Home("java.awt..", List.of("report")),
             new Home("org.apache.pdfbox..", List.of("report")),
+            new Home("de.rototor..", List.of("report")),
+            new Home("java.awt..", List.of("report")),
             new Home("javafx..", List.of("desk")),
             new Home("picocli..", List.of("cli")));
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -100,7 +101,12 @@ public final class Autosave implements AutoCloseable {
         if (waiting != null) {
             waiting.cancel(false);
         }
-        waiting = later.schedule(this::now, pause.toMillis(), TimeUnit.MILLISECONDS);
+        waiting = later.schedule(
+                () -> {
+                    now();
+                },
+                pause.toMillis(),
+                TimeUnit.MILLISECONDS);
     }
 
     /** The file it is kept in. */
@@ -108,25 +114,28 @@ public final class Autosave implements AutoCloseable {
         return file;
     }
 
-    /** Writes what has changed, if anything, before this returns. */
-    public void now() {
-        Saved saved = write();
-        if (saved != null) {
-            told.accept(saved);
-        }
+    /**
+     * Writes what has changed, if anything, before this returns.
+     *
+     * @return what became of it; nothing where nothing had changed
+     */
+    public Optional<Saved> now() {
+        Optional<Saved> saved = write();
+        saved.ifPresent(told);
+        return saved;
     }
 
-    private synchronized @Nullable Saved write() {
+    private synchronized Optional<Saved> write() {
         Repair repair = newest;
         if (repair == null || repair.equals(written)) {
-            return null;
+            return Optional.empty();
         }
         try {
             Saved saved = written(repair.at(clock.instant()));
             written = repair;
-            return saved;
+            return Optional.of(saved);
         } catch (UnwritableFile e) {
-            return new Saved.Failed(String.valueOf(e.getMessage()));
+            return Optional.of(new Saved.Failed(String.valueOf(e.getMessage())));
         }
     }
 

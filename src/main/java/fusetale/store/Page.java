@@ -13,7 +13,6 @@ import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
-import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /**
  * One of the program's own files as a table of keys: texts, rows of texts, rows of tables of texts. Plain YAML 1.2 that a person
@@ -49,21 +48,30 @@ final class Page {
         } catch (IOException e) {
             lost.add(file + ": cannot be read: " + e.getMessage());
         }
-        if (text.isBlank() && lost.isEmpty()) {
-            lost.add(file + ": the file is empty");
+        if (!saysSomething(text) && lost.isEmpty()) {
+            lost.add(file + ": nothing stands in the file");
         }
-        return Optional.of(new Page(file.toString(), table(text, file.toString(), lost), lost));
+        Map<?, ?> table = table(text, file.toString(), lost);
+        end(text, file.toString(), lost);
+        return Optional.of(new Page(file.toString(), table, lost));
+    }
+
+    /** Whether there is more than blanks, remarks and the marks that begin and end a document. */
+    private static boolean saysSomething(String text) {
+        return text.lines()
+                .map(String::strip)
+                .anyMatch(l -> !l.isEmpty() && !l.startsWith("#") && !l.equals("---") && !l.equals("..."));
     }
 
     private static Map<?, ?> table(String text, String file, List<String> lost) {
         String rest = text;
-        while (!rest.isBlank()) {
+        while (saysSomething(rest)) {
             try {
                 Object root = new Load(LoadSettings.builder()
                                 .setLabel(file)
                                 .setMaxAliasesForCollections(MOST_ALIASES)
                                 .setCodePointLimit(MOST_BYTES)
-                                .setSchema(new FailsafeSchema())
+                                .setSchema(new TextsAlone())
                                 .build())
                         .loadFromString(rest);
                 if (root instanceof Map<?, ?> table) {
@@ -90,6 +98,13 @@ final class Page {
         List<String> lines = text.lines().toList();
         int count = Math.min(Math.max(0, line - 1), lines.size() - 1);
         return String.join("\n", lines.subList(0, count));
+    }
+
+    /** Tells where the last line of a file does not end it: something may have been cut off. */
+    private static void end(String text, String file, List<String> lost) {
+        if (lost.isEmpty() && !text.stripTrailing().endsWith("\n" + Written.END)) {
+            lost.add(file + ": the last line is not '" + Written.END + "': something may be missing");
+        }
     }
 
     /** What could not be read so far. */

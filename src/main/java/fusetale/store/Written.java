@@ -6,6 +6,9 @@ import java.util.stream.Collectors;
 
 /** Writes what {@link Page} reads: every text in double quotes, which YAML 1.2 and JSON have in common. */
 final class Written {
+    /** Ends a document in YAML 1.2; without it a file may have been cut off. */
+    static final String END = "...";
+
     private final StringBuilder text = new StringBuilder();
 
     /** Begins with a line for whoever opens the file. */
@@ -36,7 +39,7 @@ final class Written {
 
     @Override
     public String toString() {
-        return text.toString();
+        return text + END + "\n";
     }
 
     private static String quoted(String value) {
