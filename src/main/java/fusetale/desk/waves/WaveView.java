@@ -32,6 +32,7 @@ public final class WaveView extends BorderPane {
     private static final Words WORDS = Words.of(WaveView.class);
 
     private static final int MOST = 2;
+    private static final double FIGURE_WIDTH = 66;
     private static final int STEPS = 200;
     private static final int LARGE_STEP = 10;
 
@@ -171,6 +172,8 @@ public final class WaveView extends BorderPane {
             Label supposed = new Label();
             built.getStyleClass().addAll("wave-readout");
             supposed.getStyleClass().addAll("wave-readout", "label-marker");
+            built.setMinWidth(FIGURE_WIDTH);
+            supposed.setMinWidth(FIGURE_WIDTH);
             Label title = new Label(model.title());
             title.getStyleClass().add("wave-heading");
             HBox head = new HBox(10, title, gap());
