@@ -3,6 +3,7 @@ package fusetale.desk.aftermath;
 import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Harm;
 import fusetale.desk.aftermath.StoryRow.Moment;
+import fusetale.desk.kit.Reveal;
 import fusetale.explore.Outcome;
 import fusetale.explore.Times;
 import fusetale.explore.Words;
@@ -36,6 +37,7 @@ public final class AftermathView extends BorderPane {
     private static final Words WORDS = Words.of(AftermathView.class);
 
     private final Label setting = new Label();
+    private final ScrollPane scroll = new ScrollPane();
     private final VBox content = new VBox(12);
     private final Button back = new Button(WORDS.say("before"));
     private final Button on = new Button(WORDS.say("next"));
@@ -70,7 +72,7 @@ public final class AftermathView extends BorderPane {
         setting.getStyleClass().add("aftermath-setting");
         setting.setWrapText(true);
         setTop(new VBox(4, head, setting));
-        ScrollPane scroll = new ScrollPane(content);
+        scroll.setContent(content);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -89,7 +91,8 @@ public final class AftermathView extends BorderPane {
         where.getStyleClass().add("aftermath-where");
         steps.setPadding(new Insets(12, 0, 0, 0));
         setBottom(steps);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        // before the scroll pane takes arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         setOutcome(null);
     }
 
@@ -268,7 +271,9 @@ public final class AftermathView extends BorderPane {
         stops.addAll(stories);
         for (int k = 0; k < stops.size(); k++) {
             if (stops.get(k).isFocused()) {
-                stops.get(Math.max(0, Math.min(stops.size() - 1, k + by))).requestFocus();
+                Node next = stops.get(Math.max(0, Math.min(stops.size() - 1, k + by)));
+                next.requestFocus();
+                Reveal.in(scroll, next);
                 return;
             }
         }

@@ -2,6 +2,7 @@ package fusetale.desk.bars;
 
 import fusetale.bench.Check;
 import fusetale.circuit.MeterFunction;
+import fusetale.desk.kit.Reveal;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
 import java.util.EnumMap;
@@ -40,6 +41,7 @@ public final class BarsView extends BorderPane {
     private final HBox functions = new HBox(8);
     private final Label title = new Label();
     private final ColumnHeads heads = new ColumnHeads();
+    private final ScrollPane scroll = new ScrollPane();
     private final StackPane holder = new StackPane();
     private final Map<MeterFunction, ToggleButton> buttons = new EnumMap<>(MeterFunction.class);
 
@@ -60,14 +62,15 @@ public final class BarsView extends BorderPane {
         FlowPane head = new FlowPane(16, 8, title, functions);
         head.setRowValignment(VPos.CENTER);
         setTop(new VBox(10, head, heads));
-        ScrollPane scroll = new ScrollPane(holder);
+        scroll.setContent(holder);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         setCenter(scroll);
         holder.widthProperty().addListener(changed -> rebuild());
-        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        // before the scroll pane takes arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
     /** Shows the readings of the outcomes of one supposition. */
@@ -138,6 +141,11 @@ public final class BarsView extends BorderPane {
         }
     }
 
+    private void focus(BarLine line) {
+        line.requestFocus();
+        Reveal.in(scroll, line);
+    }
+
     private int focused() {
         ShareChart shown = chart;
         if (shown != null) {
@@ -158,10 +166,10 @@ public final class BarsView extends BorderPane {
         }
         int last = shown.lines().size() - 1;
         switch (event.getCode()) {
-            case DOWN -> shown.lines().get(Math.min(last, at + 1)).requestFocus();
-            case UP -> shown.lines().get(Math.max(0, at - 1)).requestFocus();
-            case HOME -> shown.lines().get(0).requestFocus();
-            case END -> shown.lines().get(last).requestFocus();
+            case DOWN -> focus(shown.lines().get(Math.min(last, at + 1)));
+            case UP -> focus(shown.lines().get(Math.max(0, at - 1)));
+            case HOME -> focus(shown.lines().get(0));
+            case END -> focus(shown.lines().get(last));
             case ENTER, SPACE ->
                 onChosen.accept(shown.lines().get(at).row().reading().check());
             default -> {

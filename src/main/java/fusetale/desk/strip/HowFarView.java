@@ -25,7 +25,7 @@ public final class HowFarView extends Region {
     private static final Words WORDS = Words.of(HowFarView.class);
 
     /** Height [px] of heading and scale above the rows. */
-    private static final double HEAD = 40;
+    private static final double HEAD = 42;
 
     private static final String SEPARATOR = "  ·  ";
     private static final double GAP = 16;
