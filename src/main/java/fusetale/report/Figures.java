@@ -17,6 +17,9 @@ public final class Figures {
     /** What a display shows: sign, whole part, decimals, prefix with unit. */
     private static final Pattern DISPLAY = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
 
+    /** What a display shows that still moves, in one unit. */
+    private static final Pattern MOVING = Pattern.compile("^(\\S+) (\\S+) ([↑↓]) (\\S+) \\2$");
+
     private static final Words WORDS = Words.of(Figures.class);
 
     private static final String PREFIXES = "pnμm kMG";
@@ -98,6 +101,11 @@ public final class Figures {
                         climbing.falling() ? "climbing.falls" : "climbing.climbs",
                         climbing.after().shows(),
                         climbing.settled().shows());
+    }
+
+    /** As {@link #display}, a display that still moves naming its unit once: {@code 0.49 ↑ 0.96 kΩ}. */
+    public static String shortDisplay(Reading reading) {
+        return MOVING.matcher(display(reading)).replaceFirst("$1 $3 $4 $2");
     }
 
     /** 1000 for kΩ, 0.001 for mV, 1 for V. */

@@ -46,4 +46,24 @@ public final class Answers {
             throw new IllegalArgumentException(e);
         }
     }
+
+    /** First Light with its dropper open, power on and off; worked out once. */
+    public static List<Outcome> dropperOpen() {
+        return DropperOpen.OUTCOMES;
+    }
+
+    /** First Light with a leg shorted behind a link of 10 A, power on; worked out once. */
+    public static Outcome shortedLeg() {
+        return ShortedLeg.OUTCOME;
+    }
+
+    private static final class DropperOpen {
+        private static final List<Outcome> OUTCOMES = List.of(
+                outcome(circuit("first-light"), true, "R2=open"), outcome(circuit("first-light"), false, "R2=open"));
+    }
+
+    private static final class ShortedLeg {
+        private static final Outcome OUTCOME =
+                outcome(circuit("first-light"), true, "BR1.leg1=short", "F1=wrong-rating:10A");
+    }
 }

@@ -56,6 +56,7 @@ public final class ChartsGallery {
                     new Machine(
                             "first-light",
                             List.of(Answers.outcome(light, true, "R2=open"), Answers.outcome(light, false, "R2=open"))),
+                    new Machine("shorted-leg", List.of(Answers.outcome(light, true, "BR1.leg1=short", "F1=wrong-rating:10A"))),
                     new Machine(
                             "night-ferry",
                             List.of(
@@ -92,8 +93,11 @@ public final class ChartsGallery {
             }
             snap(stage, folder.resolve("waves-" + tail), large, palette, factor, 1280, 560);
             if (waves.models().size() > 1) {
-                large.showBeside(waves.models().get(waves.models().size() - 1));
-                snap(stage, folder.resolve("waves2-" + tail), large, palette, factor, 1280, 560);
+                WaveView two = new WaveView();
+                two.setModels(waves.models());
+                two.showBeside(waves.models().get(waves.models().size() - 1));
+                two.setCursor(waves.models().get(0).seconds() * 0.3);
+                snap(stage, folder.resolve("waves2-" + tail), two, palette, factor, 1280, 560);
             }
             for (MeterFunction function : List.of(MeterFunction.DC_VOLTS, MeterFunction.OHMS)) {
                 BarsView bars = new BarsView();

@@ -3,6 +3,7 @@ package fusetale.desk.aftermath;
 import fusetale.aftermath.Aftermath;
 import fusetale.aftermath.Harm;
 import fusetale.desk.aftermath.StoryRow.Moment;
+import fusetale.desk.kit.Reveal;
 import fusetale.explore.Outcome;
 import fusetale.explore.Times;
 import fusetale.explore.Words;
@@ -19,8 +20,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -38,11 +37,14 @@ public final class AftermathView extends BorderPane {
     private static final Words WORDS = Words.of(AftermathView.class);
 
     private final Label setting = new Label();
+    private final ScrollPane scroll = new ScrollPane();
     private final VBox content = new VBox(12);
     private final Button back = new Button(WORDS.say("before"));
     private final Button on = new Button(WORDS.say("next"));
     private final Label where = new Label();
     private final HBox steps = new HBox(12, back, on, where);
+
+    private final List<StoryLine> stories = new ArrayList<>();
 
     private @Nullable AftermathModel model;
     private @Nullable TimeLine line;
@@ -70,7 +72,7 @@ public final class AftermathView extends BorderPane {
         setting.getStyleClass().add("aftermath-setting");
         setting.setWrapText(true);
         setTop(new VBox(4, head, setting));
-        ScrollPane scroll = new ScrollPane(content);
+        scroll.setContent(content);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -87,8 +89,10 @@ public final class AftermathView extends BorderPane {
         where.setWrapText(true);
         where.setAccessibleRole(AccessibleRole.TEXT);
         where.getStyleClass().add("aftermath-where");
+        steps.setPadding(new Insets(12, 0, 0, 0));
         setBottom(steps);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        // before the scroll pane takes arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         setOutcome(null);
     }
 
@@ -121,6 +125,7 @@ public final class AftermathView extends BorderPane {
         story = null;
         after = 0;
         content.getChildren().clear();
+        stories.clear();
         setting.setText(next == null ? "" : next.setting());
         if (next == null) {
             content.getChildren().add(plain(WORDS.say("none")));
@@ -146,35 +151,16 @@ public final class AftermathView extends BorderPane {
         Label head = new Label(WORDS.say("stories"));
         head.getStyleClass().add("aftermath-title");
         content.getChildren().add(head);
-        ToggleGroup group = new ToggleGroup();
         for (StoryRow row : shown.stories()) {
-            Label share = new Label(row.share());
-            share.getStyleClass().add("aftermath-share");
-            share.setMinWidth(190);
-            Label words = new Label(row.words());
-            words.setWrapText(true);
-            HBox.setHgrow(words, Priority.ALWAYS);
-            words.setMaxWidth(Double.MAX_VALUE);
-            HBox inside = new HBox(12, share, words);
-            inside.setAlignment(Pos.CENTER_LEFT);
-            ToggleButton button = new ToggleButton();
-            button.setGraphic(inside);
-            button.getStyleClass().add("story");
-            button.setMaxWidth(Double.MAX_VALUE);
-            button.setAccessibleText(row.spoken());
-            button.setToggleGroup(group);
-            button.setUserData(row);
-            button.setOnAction(e -> {
-                button.setSelected(true);
+            StoryLine each = new StoryLine(row);
+            each.setOnMousePressed(e -> {
+                each.requestFocus();
                 choose(row);
             });
-            inside.prefWidthProperty().bind(button.widthProperty().subtract(36));
-            content.getChildren().add(button);
+            stories.add(each);
         }
-        if (!shown.stories().isEmpty()) {
-            story = shown.stories().get(0);
-            group.getToggles().get(0).setSelected(true);
-        }
+        content.getChildren().addAll(stories);
+        story = shown.stories().isEmpty() ? null : shown.stories().get(0);
     }
 
     /** Told where one stands after each step, and when another story is chosen. */
@@ -229,6 +215,7 @@ public final class AftermathView extends BorderPane {
     private void place() {
         StoryRow chosen = story;
         TimeLine shown = line;
+        stories.forEach(each -> each.chosen(each.row() == chosen));
         boolean some = chosen != null && !chosen.steps().isEmpty();
         steps.setVisible(some);
         steps.setManaged(some);
@@ -261,6 +248,12 @@ public final class AftermathView extends BorderPane {
             case RIGHT -> stepOn();
             case UP -> walk(-1);
             case DOWN -> walk(1);
+            case ENTER, SPACE -> {
+                if (stories.stream().noneMatch(StoryLine::isFocused)) {
+                    return;
+                }
+                stories.stream().filter(StoryLine::isFocused).findFirst().ifPresent(each -> choose(each.row()));
+            }
             default -> {
                 return;
             }
@@ -275,10 +268,12 @@ public final class AftermathView extends BorderPane {
             return;
         }
         List<Node> stops = new ArrayList<>(shown.rows());
-        content.getChildren().stream().filter(ToggleButton.class::isInstance).forEach(stops::add);
+        stops.addAll(stories);
         for (int k = 0; k < stops.size(); k++) {
             if (stops.get(k).isFocused()) {
-                stops.get(Math.max(0, Math.min(stops.size() - 1, k + by))).requestFocus();
+                Node next = stops.get(Math.max(0, Math.min(stops.size() - 1, k + by)));
+                next.requestFocus();
+                Reveal.in(scroll, next);
                 return;
             }
         }

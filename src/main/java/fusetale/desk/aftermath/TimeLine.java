@@ -5,6 +5,7 @@ import fusetale.desk.kit.Faces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javafx.geometry.Orientation;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
@@ -17,12 +18,13 @@ import org.jspecify.annotations.Nullable;
  * to the last machine, a stroke where half of them have come to it.
  */
 final class TimeLine extends Region {
-    private static final double LEAST_ROW = 28;
+    private static final double LEAST_ROW = 26;
     private static final double BAR = 14;
     private static final double LEAST_BAR = 5;
     private static final double AXIS = 28;
     private static final double GAP = 16;
     private static final double WORDS_RATIO = 0.36;
+    private static final double LEAST_WORDS = 120;
     private static final double RIGHT_ROOM = 22;
 
     private final AftermathModel model;
@@ -80,6 +82,16 @@ final class TimeLine extends Region {
     }
 
     @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
     protected double computePrefHeight(double width) {
         double room = whenRight(width);
         return AXIS + rows.stream().mapToDouble(r -> r.height(room)).sum();
@@ -89,7 +101,7 @@ final class TimeLine extends Region {
     private double whenRight(double width) {
         double when = rows.stream().mapToDouble(Row::whenWidth).max().orElse(0);
         double words = rows.stream().mapToDouble(Row::wordsWidth).max().orElse(0);
-        return Math.min(words, WORDS_RATIO * width) + GAP + when;
+        return Math.max(LEAST_WORDS, Math.min(words, WORDS_RATIO * width)) + GAP + when;
     }
 
     @Override
@@ -98,7 +110,7 @@ final class TimeLine extends Region {
         double whenRight = whenRight(width);
         double left = whenRight + GAP;
         double across = Math.max(50, width - RIGHT_ROOM - left);
-        double y = 0;
+        double y = AXIS;
         for (Row row : rows) {
             double height = row.height(whenRight);
             row.resizeRelocate(0, y, width, height);
@@ -110,7 +122,7 @@ final class TimeLine extends Region {
             upright(markLines.get(k), x, y);
             Text text = markTexts.get(k);
             text.setX(x - text.getLayoutBounds().getWidth() / 2);
-            text.setY(y + AXIS / 2);
+            text.setY(AXIS / 2 - 3);
         }
         upright(now, left + model.share(nowSeconds) * across, y);
     }
@@ -118,7 +130,7 @@ final class TimeLine extends Region {
     private static void upright(Line line, double x, double bottom) {
         line.setStartX(x);
         line.setEndX(x);
-        line.setStartY(0);
+        line.setStartY(AXIS - 6);
         line.setEndY(bottom);
     }
 
@@ -126,6 +138,8 @@ final class TimeLine extends Region {
     private final class Row extends Region {
         private final TimeRow row;
         private final Text words;
+        private final Text measure = new Text();
+        private final double naturalWidth;
         private final Text when = text(Faces.TABLE_NAME, 15, "text-ink");
         private final Text share = text(Faces.TABLE, 15, "text-soft");
         private final Region bar = new Region();
@@ -139,6 +153,9 @@ final class TimeLine extends Region {
             setAccessibleText(row.spoken());
             words = text(gravity == Harm.Gravity.DAMAGE ? Faces.TABLE_FIGURE : Faces.TABLE, 16, "text-ink");
             words.setText(row.happening().words());
+            measure.setFont(words.getFont());
+            measure.setText(words.getText());
+            naturalWidth = Math.ceil(words.getLayoutBounds().getWidth()) + 1;
             when.setText(row.happening().when());
             share.setText(row.share());
             bar.getStyleClass().addAll("time-bar", "time-" + gravity.name().toLowerCase(Locale.ROOT));
@@ -157,14 +174,18 @@ final class TimeLine extends Region {
         }
 
         double wordsWidth() {
-            words.setWrappingWidth(0);
-            return Math.ceil(words.getLayoutBounds().getWidth()) + 1;
+            return naturalWidth;
         }
 
         /** Height [px] with the words wrapped into what is left of a width. */
         double height(double whenRight) {
-            words.setWrappingWidth(whenRight - GAP - columns());
-            return Math.max(LEAST_ROW, words.getLayoutBounds().getHeight() + 8);
+            // asked for widths that are never shown, too
+            measure.setWrappingWidth(wordsRoom(whenRight));
+            return Math.max(LEAST_ROW, measure.getLayoutBounds().getHeight() + 6);
+        }
+
+        private double wordsRoom(double whenRight) {
+            return Math.max(LEAST_WORDS, whenRight - GAP - columns());
         }
 
         private double columns() {
@@ -173,9 +194,9 @@ final class TimeLine extends Region {
 
         void place(double whenRight, double left, double across) {
             double y = getHeight() / 2;
+            words.setWrappingWidth(wordsRoom(whenRight));
             words.setX(0);
-            // origin is the middle of the first line
-            words.setY(y - words.getLayoutBounds().getHeight() / 2 + lineHeight() / 2);
+            words.setY(y);
             share.setX(whenRight - share.getLayoutBounds().getWidth());
             share.setY(y);
             when.setX(whenRight - columns());
@@ -189,10 +210,6 @@ final class TimeLine extends Region {
             middle.setEndX(half);
             middle.setStartY(y - BAR / 2 - 3);
             middle.setEndY(y + BAR / 2 + 3);
-        }
-
-        private double lineHeight() {
-            return when.getLayoutBounds().getHeight();
         }
     }
 }

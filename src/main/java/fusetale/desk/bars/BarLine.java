@@ -16,6 +16,7 @@ import javafx.scene.text.Text;
 final class BarLine extends Region {
     private static final double BAND = 16;
     private static final double LEAST_BAND = 3;
+    private static final double POINT_X = 4;
     private static final double GAP = 18;
 
     private final BarRow row;
@@ -23,6 +24,7 @@ final class BarLine extends Region {
     private final Line stem = new Line();
     private final Node ring = Signs.ring();
     private final Node sign;
+    private final Text point = text(Faces.TABLE_FIGURE, "text-ink");
     private final Text built = text(Faces.TABLE, "text-ink");
     private final Text supposed;
     private final Text range = text(Faces.TABLE, "text-soft");
@@ -38,10 +40,11 @@ final class BarLine extends Region {
         supposed = text(Faces.TABLE_FIGURE, tells ? "text-marker" : "text-soft");
         band.getStyleClass().add("bar-range");
         stem.getStyleClass().add(tells ? "bar-stem" : "bar-stem-close");
+        point.setText(row.point());
         built.setText(row.built());
         supposed.setText(row.supposed());
         range.setText(row.range());
-        List<Node> all = List.of(band, stem, ring, sign, built, supposed, range);
+        List<Node> all = List.of(point, band, stem, ring, sign, built, supposed, range);
         for (Node each : all) {
             each.setManaged(false);
             each.setMouseTransparent(true);
@@ -59,6 +62,10 @@ final class BarLine extends Region {
 
     BarRow row() {
         return row;
+    }
+
+    double pointWidth() {
+        return point.getLayoutBounds().getWidth();
     }
 
     double builtWidth() {
@@ -81,20 +88,23 @@ final class BarLine extends Region {
      * @param range of what healthy machines show
      */
     record Columns(double built, double supposed, double range) {
-        /** Columns that end at a right edge, each as wide as its widest text. */
-        static Columns of(List<BarLine> lines, double right, double least) {
+        /**
+         * Columns that end at a right edge, each as wide as its widest text.
+         *
+         * @param heads widths of their heads [px], as in {@link ColumnHeads#widths}
+         */
+        static Columns of(List<BarLine> lines, double right, List<Double> heads) {
             double range = lines.stream().mapToDouble(BarLine::rangeWidth).max().orElse(0);
             double supposed =
                     lines.stream().mapToDouble(BarLine::supposedWidth).max().orElse(0);
-            double atRange = right - Math.max(range, least) - GAP;
-            return new Columns(atRange - Math.max(supposed, least) - GAP, atRange, right);
+            double atRange = right - Math.max(range, heads.get(2)) - GAP;
+            return new Columns(atRange - Math.max(supposed, heads.get(1)) - GAP, atRange, right);
         }
 
         /** Width of all three, gaps included. */
-        static double width(List<BarLine> lines, double least) {
+        static double width(List<BarLine> lines, List<Double> heads) {
             double built = lines.stream().mapToDouble(BarLine::builtWidth).max().orElse(0);
-            Columns columns = of(lines, 0, least);
-            return Math.max(built, least) + GAP - columns.built();
+            return Math.max(built, heads.get(0)) + GAP - of(lines, 0, heads).built();
         }
     }
 
@@ -118,6 +128,8 @@ final class BarLine extends Region {
         ring.setLayoutY(y);
         sign.setLayoutX(end);
         sign.setLayoutY(y);
+        point.setX(POINT_X);
+        point.setY(y);
         endingAt(built, columns.built, y);
         endingAt(supposed, columns.supposed, y);
         endingAt(range, columns.range, y);

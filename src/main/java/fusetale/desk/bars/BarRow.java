@@ -64,12 +64,12 @@ public record BarRow(String point, Compared reading) {
 
     /** Healthy display. */
     public String built() {
-        return Figures.display(reading.asBuilt());
+        return Figures.shortDisplay(reading.asBuilt());
     }
 
     /** Supposed display. */
     public String supposed() {
-        return Figures.display(reading.asSupposed());
+        return Figures.shortDisplay(reading.asSupposed());
     }
 
     /** What healthy machines show, in words. */

@@ -2,27 +2,23 @@ package fusetale.desk.bars;
 
 import fusetale.bench.Check;
 import fusetale.circuit.MeterFunction;
-import fusetale.desk.kit.Signs;
+import fusetale.desk.kit.Reveal;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
-import javafx.scene.Node;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -39,15 +35,13 @@ public final class BarsView extends BorderPane {
     /** Least height [px] of a row. */
     private static final double ROW = 26;
 
-    /** Height [px] of the axis below the rows. */
-    private static final double AXIS = 46;
-
-    /** Width [px] left of the plot for names, as far as it matters for the share the figures get. */
-    private static final double NAMES = 90;
+    /** Height [px] the chart needs besides its rows. */
+    private static final double AXIS = 12;
 
     private final HBox functions = new HBox(8);
     private final Label title = new Label();
-    private final Heads heads = new Heads();
+    private final ColumnHeads heads = new ColumnHeads();
+    private final ScrollPane scroll = new ScrollPane();
     private final StackPane holder = new StackPane();
     private final Map<MeterFunction, ToggleButton> buttons = new EnumMap<>(MeterFunction.class);
 
@@ -64,42 +58,19 @@ public final class BarsView extends BorderPane {
                         .toExternalForm());
         setPadding(new Insets(16, 20, 12, 20));
         title.getStyleClass().add("bars-title");
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(
-                20,
-                title,
-                functions,
-                gap,
-                legend("healthy", Signs.ring()),
-                legend("supposed", Signs.diamond()),
-                legend("range", band()));
-        head.setAlignment(Pos.CENTER_LEFT);
-        setTop(new VBox(8, head, heads));
-        ScrollPane scroll = new ScrollPane(holder);
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        FlowPane head = new FlowPane(16, 8, title, functions);
+        head.setRowValignment(VPos.CENTER);
+        setTop(new VBox(10, head, heads));
+        scroll.setContent(holder);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         setCenter(scroll);
         holder.widthProperty().addListener(changed -> rebuild());
-        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
-    }
-
-    private static Label legend(String key, Node sign) {
-        Label label = new Label(WORDS.say(key), sign);
-        label.setGraphicTextGap(8);
-        label.getStyleClass().add("bars-legend");
-        label.setMinWidth(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    private static Region band() {
-        Region band = new Region();
-        band.getStyleClass().add("bar-range-sample");
-        band.setMinSize(28, 14);
-        band.setMaxSize(28, 14);
-        return band;
+        // before the scroll pane takes arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
     /** Shows the readings of the outcomes of one supposition. */
@@ -114,7 +85,7 @@ public final class BarsView extends BorderPane {
         for (MeterFunction each : next.functions()) {
             ToggleButton button = new ToggleButton(each.words());
             button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setAccessibleText(WORDS.say("title", each.words()));
+            button.setAccessibleText(WORDS.say("title") + " " + each.words());
             button.setOnAction(e -> show(each));
             buttons.put(each, button);
         }
@@ -130,7 +101,7 @@ public final class BarsView extends BorderPane {
     public void show(@Nullable MeterFunction wanted) {
         function = wanted;
         buttons.forEach((each, button) -> button.setSelected(each == wanted));
-        title.setText(wanted == null ? WORDS.say("nothing") : capital(WORDS.say("title", wanted.words())));
+        title.setText(WORDS.say(wanted == null ? "nothing" : "title"));
         rebuild();
     }
 
@@ -144,10 +115,6 @@ public final class BarsView extends BorderPane {
         onChosen = listener;
     }
 
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
     private void rebuild() {
         MeterFunction shown = function;
         int focused = focused();
@@ -157,7 +124,7 @@ public final class BarsView extends BorderPane {
             heads.follow(null);
             return;
         }
-        ShareChart next = ShareChart.of(rows.of(shown), holder.getWidth() - NAMES);
+        ShareChart next = ShareChart.of(rows.of(shown), holder.getWidth());
         next.setMinHeight(ROW * rows.of(shown).size() + AXIS);
         for (BarLine line : next.lines()) {
             line.setOnMousePressed(e -> {
@@ -172,6 +139,11 @@ public final class BarsView extends BorderPane {
         if (focused >= 0 && focused < next.lines().size()) {
             next.lines().get(focused).requestFocus();
         }
+    }
+
+    private void focus(BarLine line) {
+        line.requestFocus();
+        Reveal.in(scroll, line);
     }
 
     private int focused() {
@@ -194,10 +166,10 @@ public final class BarsView extends BorderPane {
         }
         int last = shown.lines().size() - 1;
         switch (event.getCode()) {
-            case DOWN -> shown.lines().get(Math.min(last, at + 1)).requestFocus();
-            case UP -> shown.lines().get(Math.max(0, at - 1)).requestFocus();
-            case HOME -> shown.lines().get(0).requestFocus();
-            case END -> shown.lines().get(last).requestFocus();
+            case DOWN -> focus(shown.lines().get(Math.min(last, at + 1)));
+            case UP -> focus(shown.lines().get(Math.max(0, at - 1)));
+            case HOME -> focus(shown.lines().get(0));
+            case END -> focus(shown.lines().get(last));
             case ENTER, SPACE ->
                 onChosen.accept(shown.lines().get(at).row().reading().check());
             default -> {
@@ -205,50 +177,5 @@ public final class BarsView extends BorderPane {
             }
         }
         event.consume();
-    }
-
-    /** Headings over the columns of figures. */
-    private static final class Heads extends Pane {
-        private final List<Label> labels = new ArrayList<>();
-        private @Nullable ShareChart chart;
-
-        Heads() {
-            for (String key : List.of("healthy", "supposed", "range", "share")) {
-                Label label = new Label(WORDS.say(key));
-                label.getStyleClass().add("bars-head");
-                labels.add(label);
-            }
-            getChildren().addAll(labels);
-            setMinHeight(22);
-            setPrefHeight(22);
-        }
-
-        void follow(@Nullable ShareChart next) {
-            chart = next;
-            setVisible(next != null);
-            if (next != null) {
-                next.getXAxis().boundsInParentProperty().addListener(changed -> requestLayout());
-                next.getXAxis().widthProperty().addListener(changed -> requestLayout());
-            }
-            requestLayout();
-        }
-
-        @Override
-        protected void layoutChildren() {
-            ShareChart shown = chart;
-            if (shown == null) {
-                return;
-            }
-            double left = sceneToLocal(shown.getXAxis().localToScene(0, 0)).getX();
-            BarLine.Columns columns = shown.columns();
-            double[] rights = {columns.built(), columns.supposed(), columns.range()};
-            for (int k = 0; k < rights.length; k++) {
-                Label label = labels.get(k);
-                double width = label.prefWidth(-1);
-                label.resizeRelocate(left + rights[k] - width, 0, width, getHeight());
-            }
-            Label share = labels.get(rights.length);
-            share.resizeRelocate(left, 0, share.prefWidth(-1), getHeight());
-        }
     }
 }

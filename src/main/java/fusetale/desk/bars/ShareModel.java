@@ -19,7 +19,7 @@ public record ShareModel(boolean below, boolean more, boolean over) {
     public static final double MOST_RATIO = 2;
 
     private static final Words WORDS = Words.of(ShareModel.class);
-    private static final double LANE = 0.2;
+    private static final double LANE = 0.26;
 
     /** The scale that some rows need. */
     public static ShareModel of(List<BarRow> rows) {

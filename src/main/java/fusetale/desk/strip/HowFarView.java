@@ -25,8 +25,9 @@ public final class HowFarView extends Region {
     private static final Words WORDS = Words.of(HowFarView.class);
 
     /** Height [px] of heading and scale above the rows. */
-    private static final double HEAD = 40;
+    private static final double HEAD = 42;
 
+    private static final String SEPARATOR = "  ·  ";
     private static final double GAP = 16;
     private static final double SIGN_ROOM = 8;
 
@@ -35,6 +36,7 @@ public final class HowFarView extends Region {
 
     private final Text title = text(Faces.HEADING, 17, "text-ink");
     private final Text left = text(Faces.TABLE, 14, "text-soft");
+    private final Text close = text(Faces.TABLE, 14, "text-soft");
     private final Text cantTell = text(Faces.TABLE, 13.5, "text-ink");
     private final Text nothing = text(Faces.WORDS, 16, "text-soft");
     private final Rectangle band = new Rectangle();
@@ -58,7 +60,7 @@ public final class HowFarView extends Region {
         nothing.setText(WORDS.say("nothing"));
         band.getStyleClass().add("strip-band");
         band.setManaged(false);
-        getChildren().addAll(band, title, left, cantTell, nothing);
+        getChildren().addAll(band, title, left, close, cantTell, nothing);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         setOnScroll(e -> {
             if (e.getDeltaY() != 0) {
@@ -291,9 +293,7 @@ public final class HowFarView extends Region {
             line.resizeRelocate(0, HEAD + k * StripLine.HEIGHT, width, StripLine.HEIGHT);
             line.place(columns, scale);
         }
-        left.setText(leftText(shown));
-        left.setX(width - left.getLayoutBounds().getWidth());
-        left.setY(11);
+        placeCounts(shown, columns, width);
     }
 
     private StripLine.Columns columns(int shown, double width) {
@@ -342,25 +342,45 @@ public final class HowFarView extends Region {
         }
     }
 
-    private String leftText(int shown) {
+    /** What is left out, at the right of the heading and, as far as there is room, of the scale. */
+    private void placeCounts(int shown, StripLine.Columns columns, double width) {
         int all = rows.rows().size();
-        if (all == 0) {
-            return "";
+        int end = first + shown;
+        String moved = rows.movedLeft(end);
+        String page = first > 0 ? WORDS.say("page", first + 1, end, all) : "";
+        String keys = join(first > 0 ? WORDS.say("page.up") : "", end < all ? WORDS.say("page.down") : "", " ");
+        double room = width - title.getLayoutBounds().getWidth() - GAP;
+        List<String> choices = List.of(
+                join(join(page, moved, SEPARATOR), keys, SEPARATOR), join(page.isEmpty() ? moved : page, keys, SEPARATOR), keys);
+        for (String choice : choices) {
+            left.setText(choice);
+            if (left.getLayoutBounds().getWidth() <= room) {
+                break;
+            }
         }
-        List<String> parts = new ArrayList<>();
-        if (first > 0) {
-            parts.add(WORDS.say("page", first + 1, first + shown, all));
+        endingAt(left, width, 11);
+        close.setText(rows.closeLeft(end));
+        endingAt(close, width, HEAD - 14);
+        close.setVisible(close.getX() > columns.lineEnd() + SIGN_ROOM);
+        if (!close.isVisible()) {
+            // beside the words over it, where those leave room
+            String both = join(left.getText(), close.getText(), SEPARATOR);
+            String before = left.getText();
+            left.setText(both);
+            if (left.getLayoutBounds().getWidth() > room) {
+                left.setText(before);
+            }
+            endingAt(left, width, 11);
         }
-        String below = rows.left(first + shown);
-        if (!below.isEmpty()) {
-            parts.add(below);
-        }
-        if (first > 0) {
-            parts.add(WORDS.say("page.up"));
-        }
-        if (first + shown < all) {
-            parts.add(WORDS.say("page.down"));
-        }
-        return String.join("  ·  ", parts);
+        setAccessibleText(join(join(WORDS.say("title"), page, ", "), join(moved, close.getText(), ", "), ", "));
+    }
+
+    private static void endingAt(Text text, double right, double y) {
+        text.setX(right - text.getLayoutBounds().getWidth());
+        text.setY(y);
+    }
+
+    private static String join(String one, String other, String between) {
+        return one.isEmpty() || other.isEmpty() ? one + other : one + between + other;
     }
 }

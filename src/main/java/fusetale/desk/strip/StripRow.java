@@ -34,7 +34,9 @@ public record StripRow(
                 ? "spoken.close"
                 : reading.moved() >= HealthyRange.TO_OR_FROM_OVER_RANGE ? "spoken.over" : "spoken.moved";
         String spoken = WORDS.say(key, point, function, built, supposed, Figures.plain(reading.movedInTwoFigures()));
-        return new StripRow(check, point, function, reading.moved(), bare(built, supposed), supposed, spoken);
+        String beside = Figures.shortDisplay(reading.asSupposed());
+        return new StripRow(
+                check, point, function, reading.moved(), bare(Figures.shortDisplay(reading.asBuilt()), beside), beside, spoken);
     }
 
     /** Whether the difference is lost in what healthy machines and the meter stray. */

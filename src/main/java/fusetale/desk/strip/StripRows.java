@@ -65,24 +65,31 @@ public record StripRows(List<StripRow> rows, int clampOnly) {
     }
 
     /**
-     * What is not shown below a page, counted in words: {@code 2 more, 12 more too close to tell, 1 more needs a clamp meter}.
+     * What moved and is not shown below a page, in words, with what only a clamp meter reads: {@code 2 more, 1 more needs a clamp
+     * meter}; empty where nothing is left out.
      *
      * @param end index after the last row shown
      */
-    public String left(int end) {
-        int moved = moved();
-        int below = Math.max(0, moved - end);
-        int close = rows.size() - Math.max(end, moved);
+    public String movedLeft(int end) {
+        int below = Math.max(0, moved() - end);
         List<String> parts = new ArrayList<>();
         if (below > 0) {
             parts.add(WORDS.say("rest.moved", below));
-        }
-        if (close > 0) {
-            parts.add(WORDS.say(below > 0 ? "rest.close" : "rest.close-more", close));
         }
         if (clampOnly > 0) {
             parts.add(clampOnly == 1 ? WORDS.say("rest.clamp.one") : WORDS.say("rest.clamp", clampOnly));
         }
         return String.join(WORDS.say("rest.and"), parts);
+    }
+
+    /**
+     * What cannot be told and is not shown below a page, in words: {@code 12 more too close to tell}; empty where there is none.
+     *
+     * @param end index after the last row shown
+     */
+    public String closeLeft(int end) {
+        int moved = moved();
+        int close = rows.size() - Math.max(end, moved);
+        return close <= 0 ? "" : WORDS.say(end > moved ? "rest.close-more" : "rest.close", close);
     }
 }

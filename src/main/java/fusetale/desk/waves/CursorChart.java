@@ -2,6 +2,7 @@ package fusetale.desk.waves;
 
 import fusetale.desk.kit.MarkedAxis;
 import fusetale.desk.kit.Signs;
+import fusetale.explore.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,18 +10,20 @@ import java.util.Map;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.chart.LineChart;
-import javafx.scene.chart.NumberAxis;
 import javafx.scene.chart.XYChart;
 import javafx.scene.shape.Line;
 
 /** The large chart of one trace: healthy ink over the broad supposed line, and an upright line where the cursor stands. */
 final class CursorChart extends LineChart<Number, Number> {
+    private static final Words WORDS = Words.of(CursorChart.class);
+
     private static final double MILLI = 1000;
+    private static final long MOST_MARKS = 5;
     private static final int MOST_SAMPLES = 700;
     private static final double FIGURES_WIDTH = 58;
 
     /** Room beyond both ends of the value axis, so that a broad line there is whole. */
-    private static final double ROOM_RATIO = 0.02;
+    private static final double ROOM_RATIO = 0.07;
 
     private final WaveModel model;
     private final Line line = new Line();
@@ -47,19 +50,28 @@ final class CursorChart extends LineChart<Number, Number> {
         }
     }
 
-    private static NumberAxis timeAxis(WaveModel model) {
+    private static MarkedAxis timeAxis(WaveModel model) {
         double end = model.seconds() * MILLI;
-        NumberAxis axis = new NumberAxis(0, end, WaveModel.step(end));
-        axis.setAnimated(false);
-        return axis;
+        double step = WaveModel.step(end);
+        Map<Double, String> marks = new HashMap<>();
+        long last = (long) Math.floor(end / step);
+        for (long k = 0; k <= last; k++) {
+            String figure = model.axisEnd(k * step);
+            marks.put(k * step, k == last ? WORDS.say("milliseconds", figure) : figure);
+        }
+        return new MarkedAxis(0, end, marks);
     }
 
     private static MarkedAxis valueAxis(WaveModel model) {
         double room = ROOM_RATIO * (model.high() - model.low());
         Map<Double, String> marks = new HashMap<>();
+        long first = Math.round(model.low() / model.tick());
         long last = Math.round(model.high() / model.tick());
-        for (long k = Math.round(model.low() / model.tick()); k <= last; k++) {
-            marks.put(k * model.tick(), model.axisEnd(k * model.tick()));
+        long every = last - first <= MOST_MARKS ? 1 : last - first <= 2 * MOST_MARKS ? 2 : 5;
+        for (long k = first; k <= last; k++) {
+            if (k % every == 0) {
+                marks.put(k * model.tick(), model.axisEnd(k * model.tick()));
+            }
         }
         MarkedAxis axis = new MarkedAxis(model.low() - room, model.high() + room, marks);
         // charts below each other begin at one place

@@ -74,6 +74,11 @@ public final class WaveModel {
         return WORDS.say("title", trace.label(), WORDS.say(trace.unit() == Unit.VOLT ? "volts" : "amperes"));
     }
 
+    /** {@code TP2 V}, where there is no room for the title. */
+    public String shortTitle() {
+        return WORDS.say("title", trace.label(), trace.unit().symbol());
+    }
+
     /** {@code TP2}, {@code F201}. */
     public String label() {
         return trace.label();

@@ -64,6 +64,7 @@ public final class WaveRow extends Region {
             smalls.get(k).show(k < models.size() ? models.get(k) : null);
         }
         nothing.setVisible(models.isEmpty());
+        requestLayout();
     }
 
     /** All traces, those not shown too. */
@@ -124,7 +125,8 @@ public final class WaveRow extends Region {
 
     @Override
     protected void layoutChildren() {
-        double width = (getWidth() - (MOST - 1) * GAP) / MOST;
+        int shown = Math.max(2, Math.min(MOST, models.size()));
+        double width = (getWidth() - (shown - 1) * GAP) / shown;
         for (int k = 0; k < MOST; k++) {
             smalls.get(k).resizeRelocate(k * (width + GAP), 0, width, getHeight());
             smalls.get(k).layout();

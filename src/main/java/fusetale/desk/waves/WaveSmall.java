@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
+import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
@@ -17,11 +18,13 @@ import org.jspecify.annotations.Nullable;
 final class WaveSmall extends Region {
     private static final Words WORDS = Words.of(WaveSmall.class);
 
-    private static final double AXIS_X = 46;
+    private static final Font LARGE = Faces.HEADING.at(17);
+    private static final Font SMALL = Faces.HEADING.at(14);
+    private static final double AXIS_X = 40;
     private static final double PLOT_TOP = 32;
     private static final double TIME_HEIGHT = 20;
-    private static final double SIGN = 8;
-    private static final double GAP = 6;
+    private static final double SIGN = 7;
+    private static final double GAP = 5;
 
     private final Text title = text(Faces.HEADING, 17, "text-ink");
     private final Text kind = text(Faces.TABLE, 15, "text-soft");
@@ -100,7 +103,6 @@ final class WaveSmall extends Region {
         setVisible(next != null);
         setFocusTraversable(next != null);
         if (next != null) {
-            title.setText(next.title());
             kind.setText(next.kind());
             builtFigure.setText(next.builtFigure());
             supposedFigure.setText(next.supposedFigure());
@@ -126,7 +128,7 @@ final class WaveSmall extends Region {
         if (right <= AXIS_X + 20 || bottom <= PLOT_TOP + 20) {
             return;
         }
-        placeHead(right);
+        placeHead(shown, right);
         line(axis, AXIS_X, PLOT_TOP, AXIS_X, bottom);
         line(topMark, AXIS_X - 4, PLOT_TOP, AXIS_X, PLOT_TOP);
         line(bottomMark, AXIS_X - 4, bottom, AXIS_X, bottom);
@@ -146,7 +148,7 @@ final class WaveSmall extends Region {
         set(built, shown.built().thinned(columns), across, top, scale);
     }
 
-    private void placeHead(double right) {
+    private void placeHead(WaveModel shown, double right) {
         double y = 11;
         endingAt(supposedFigure, right, y);
         double x = supposedFigure.getX() - GAP - SIGN;
@@ -156,16 +158,29 @@ final class WaveSmall extends Region {
         x = builtFigure.getX() - GAP - SIGN;
         ring.setLayoutX(x);
         ring.setLayoutY(y);
-        title.setX(AXIS_X);
+        double room = x - SIGN - GAP;
         title.setY(y);
-        double left = x - SIGN - GAP - width(kind);
+        title.setX(placeTitle(shown, room));
+        double left = room - width(kind);
         kind.setX(left);
         kind.setY(y);
-        kind.setVisible(left > AXIS_X + width(title) + 2 * GAP);
-        if (x - SIGN < AXIS_X + width(title) + GAP) {
-            // a long name begins where the figures of the axis do
-            title.setX(Math.max(0, x - SIGN - GAP - width(title)));
+        kind.setVisible(left > title.getX() + width(title) + 2 * GAP);
+    }
+
+    /** The title at its axis, else from the left edge, else with the unit's symbol, else smaller; gives where it begins. */
+    private double placeTitle(WaveModel shown, double room) {
+        title.setText(shown.title());
+        title.setFont(LARGE);
+        if (AXIS_X + width(title) <= room) {
+            return AXIS_X;
         }
+        if (width(title) > room) {
+            title.setText(shown.shortTitle());
+        }
+        if (width(title) > room) {
+            title.setFont(SMALL);
+        }
+        return Math.max(0, Math.min(AXIS_X, room - width(title)));
     }
 
     private static double width(Text text) {

@@ -1,5 +1,6 @@
 package fusetale.desk.waves;
 
+import fusetale.desk.kit.Reveal;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
@@ -32,9 +34,11 @@ public final class WaveView extends BorderPane {
     private static final Words WORDS = Words.of(WaveView.class);
 
     private static final int MOST = 2;
+    private static final double FIGURE_WIDTH = 66;
     private static final int STEPS = 200;
     private static final int LARGE_STEP = 10;
 
+    private final ScrollPane scroll = new ScrollPane();
     private final VBox choice = new VBox(8);
     private final VBox charts = new VBox(8);
     private final Label time = new Label();
@@ -56,11 +60,13 @@ public final class WaveView extends BorderPane {
         Label heading = new Label(WORDS.say("choose"));
         heading.getStyleClass().add("label-soft");
         heading.setWrapText(true);
-        ScrollPane scroll = new ScrollPane(choice);
+        scroll.setContent(choice);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         choice.setPadding(new Insets(3));
+        // before the scroll pane takes arrows for itself
+        choice.addEventFilter(KeyEvent.KEY_PRESSED, this::walk);
         VBox left = new VBox(8, heading, scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         left.setPrefWidth(210);
@@ -171,6 +177,8 @@ public final class WaveView extends BorderPane {
             Label supposed = new Label();
             built.getStyleClass().addAll("wave-readout");
             supposed.getStyleClass().addAll("wave-readout", "label-marker");
+            built.setMinWidth(FIGURE_WIDTH);
+            supposed.setMinWidth(FIGURE_WIDTH);
             Label title = new Label(model.title());
             title.getStyleClass().add("wave-heading");
             HBox head = new HBox(10, title, gap());
@@ -221,6 +229,21 @@ public final class WaveView extends BorderPane {
         time.setText(WORDS.say("cursor", WaveModel.time(cursorSeconds)));
         charts.setAccessibleText(spoken == null ? WORDS.say("nothing") : spoken);
         charts.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+    }
+
+    /** Up and Down walk the traces to choose from. */
+    private void walk(KeyEvent event) {
+        int by = event.getCode() == KeyCode.DOWN ? 1 : event.getCode() == KeyCode.UP ? -1 : 0;
+        List<ToggleButton> all = List.copyOf(buttons.values());
+        for (int k = 0; k < all.size() && by != 0; k++) {
+            if (all.get(k).isFocused()) {
+                ToggleButton next = all.get(Math.max(0, Math.min(all.size() - 1, k + by)));
+                next.requestFocus();
+                Reveal.in(scroll, next);
+                event.consume();
+                return;
+            }
+        }
     }
 
     private void follow(MouseEvent event) {
