@@ -207,12 +207,7 @@ final class BenchClause {
 
     private void putBack(@Nullable String what) throws SentenceException {
         String text = what == null ? "" : what.strip();
-        String target = text;
-        if (names.has(Names.Kind.PIN, text)) {
-            target = name(Names.Kind.PIN, text);
-        } else if (text.indexOf('.') < 0) {
-            target = name(Names.Kind.SUBJECT, text);
-        }
+        String target = names.has(Names.Kind.PIN, text) ? name(Names.Kind.PIN, text) : points.target(text);
         if (!draft.putBack(target)) {
             throw SentenceException.near(text, Texts.say("put-back.nothing", target), List.of());
         }

@@ -56,7 +56,7 @@ final class Clauses {
     }
 
     private static void add(List<String> clauses, StringBuilder clause) {
-        String text = clause.toString().strip();
+        String text = clause.toString().strip().replaceFirst("[,\\s]+$", "");
         if (!text.isEmpty()) {
             clauses.add(text);
         }

@@ -5,6 +5,7 @@ import fusetale.bench.MeterRange;
 import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
+import fusetale.circuit.TestPoint;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FaultForm;
 import fusetale.fault.UnfitSupposition;
@@ -198,7 +199,7 @@ final class Completions {
                 .forEach(all::add);
         circuit.settings().stream()
                 .map(BenchSetting::name)
-                .filter(n -> n.toLowerCase(Locale.ROOT).startsWith(small))
+                .filter(n -> tail.before().isBlank() && n.toLowerCase(Locale.ROOT).startsWith(small))
                 .map(n -> tail.complete("arrangement " + n, Texts.say("completion.arrangement", n)))
                 .forEach(all::add);
     }
@@ -279,13 +280,22 @@ final class Completions {
 
     /** Test points first; a clip and a pair of leads go against ground where nothing else is said. */
     private List<String> points(String verb, String rest) {
-        boolean single = verb.equals("red") || verb.equals("black");
-        String first = rest.split("\\s+", 2)[0].toLowerCase(Locale.ROOT);
-        Stream<String> points = circuit.points().stream().map(p -> p.name());
-        return Stream.concat(points, names.beginning(Names.Kind.POINT, first).stream())
-                .filter(p -> p.toLowerCase(Locale.ROOT).startsWith(first))
+        if (verb.equals("red") || verb.equals("black")) {
+            String before = rest.toLowerCase(Locale.ROOT).startsWith("l") ? "lead on " : "";
+            return prefixed(before, pointsFrom(rest.replaceFirst("(?i)^lead(?: on)?\\s*", "")));
+        }
+        String[] two = rest.split("(?i)\\s+(?:to\\s+)?", 2);
+        return two.length < 2
+                ? pointsFrom(rest).stream().map(this::pair).toList()
+                : prefixed(rest.substring(0, rest.length() - two[1].length()), pointsFrom(two[1]));
+    }
+
+    private List<String> pointsFrom(String beginning) {
+        String small = beginning.toLowerCase(Locale.ROOT);
+        return Stream.concat(
+                        circuit.points().stream().map(TestPoint::name), names.beginning(Names.Kind.POINT, small).stream())
+                .filter(p -> p.toLowerCase(Locale.ROOT).startsWith(small))
                 .distinct()
-                .map(p -> single ? "lead on " + p : pair(p))
                 .toList();
     }
 

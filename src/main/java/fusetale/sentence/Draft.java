@@ -184,6 +184,11 @@ final class Draft {
         return any;
     }
 
+    /** Whether it was said what the meter is set to. */
+    boolean functionSaid() {
+        return functionSaid;
+    }
+
     /**
      * The state, with what follows from what was said.
      *

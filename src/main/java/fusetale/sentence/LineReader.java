@@ -76,18 +76,32 @@ final class LineReader {
     }
 
     /**
-     * The state that some lines behind "suppose" make of another, together.
+     * What some lines behind "suppose" say together.
      *
      * @throws SentenceException where one cannot be understood, or they contradict each other
      */
-    Sentence supposing(Sentence now, List<String> lines) throws SentenceException {
+    Told supposing(Sentence now, List<String> lines) throws SentenceException {
         Draft draft = new Draft(circuit, now);
         draft.supposeNothing();
         draft.collect();
+        return told(draft, lines, true);
+    }
+
+    /**
+     * What some lines about the bench say together.
+     *
+     * @throws SentenceException where one cannot be understood, or they contradict each other
+     */
+    Told arranging(Sentence now, List<String> lines) throws SentenceException {
+        return told(new Draft(circuit, now), lines, false);
+    }
+
+    private Told told(Draft draft, List<String> lines, boolean supposing) throws SentenceException {
         for (String line : lines) {
-            read(draft, line, true);
+            read(draft, line, supposing);
         }
-        return draft.done();
+        Sentence done = draft.done();
+        return new Told(done, draft.functionSaid());
     }
 
     private void read(Draft draft, String line, boolean supposing) throws SentenceException {

@@ -97,7 +97,7 @@ final class PieceChange {
             case POWER -> {
                 bench.powerOn = true;
                 bench.charged.clear();
-                setting = setting.function().powered() ? setting : setting.withFunction(MeterFunction.DC_VOLTS);
+                setting = setting.function().powered() ? setting : on(setting, MeterFunction.DC_VOLTS);
             }
             case MAINS -> bench.mainsVolts = circuit.mains().volts().si();
             case LAMP -> bench.lampWatts = null;
@@ -112,11 +112,17 @@ final class PieceChange {
             case METER -> setting = setting.withMeter(Setting.usual().meter());
             case RANGE -> setting = setting.withMeter(Meter.of(setting.meter().model()));
             case FUNCTION ->
-                setting = setting.withFunction(
-                        state.arrangement().powerOn() ? MeterFunction.DC_VOLTS : MeterFunction.OHMS);
+                setting = on(setting, state.arrangement().powerOn() ? MeterFunction.DC_VOLTS : MeterFunction.OHMS);
             case LEADS -> setting = setting.withLeads(null);
         }
         return new Sentence(state.supposition(), bench.done(), setting);
+    }
+
+    /** A range belongs to the function that it was set in. */
+    private static Setting on(Setting setting, MeterFunction function) {
+        return setting.function() == function
+                ? setting
+                : new Setting(Meter.of(setting.meter().model()), function, setting.leads());
     }
 
     private void remove(SortedSet<?> deeds) {

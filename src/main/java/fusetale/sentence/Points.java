@@ -65,6 +65,22 @@ final class Points {
         return Optional.empty();
     }
 
+    /**
+     * A part, or a place of it: {@code BR201 leg 1} is {@code BR201.leg1}.
+     *
+     * @throws SentenceException where there is none
+     */
+    String target(String text) throws SentenceException {
+        if (!Target.begins(circuit, text)) {
+            return names.find(Names.Kind.SUBJECT, text);
+        }
+        Target target = Target.find(circuit, text);
+        if (!target.rest().isEmpty()) {
+            throw names.unknown(Names.Kind.SUBJECT, text);
+        }
+        return target.place() == null ? target.part() : target.part() + "." + target.place();
+    }
+
     /** The red lead at a point, the black lead where its schematic says, or at ground. */
     Leads against(String point) {
         String black = circuit.point(point)

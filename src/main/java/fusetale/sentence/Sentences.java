@@ -228,12 +228,21 @@ public final class Sentences {
     }
 
     /**
-     * The state after some lines that hold together, as from a command line: each is read as if "suppose" stood before it.
+     * What some lines say that hold together, as from a command line: each is read as if "suppose" stood before it.
      *
      * @throws SentenceException where one cannot be understood, or they contradict each other
      */
-    public Sentence supposing(Sentence now, List<String> lines) throws SentenceException {
+    public Told supposing(Sentence now, List<String> lines) throws SentenceException {
         return reader.supposing(now, lines);
+    }
+
+    /**
+     * What some lines about the bench say that hold together.
+     *
+     * @throws SentenceException as {@link #supposing}
+     */
+    public Told arranging(Sentence now, List<String> lines) throws SentenceException {
+        return reader.arranging(now, lines);
     }
 
     /**
