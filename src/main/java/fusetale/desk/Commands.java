@@ -16,6 +16,8 @@ import fusetale.desk.waves.WaveView;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
+import fusetale.report.Picture;
+import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.sentence.Measured;
@@ -44,6 +46,7 @@ final class Commands {
     private final Desk desk;
     private boolean swallow;
     private @Nullable Circuit drawn;
+    private @Nullable SymbolStyle drawnAs;
     private @Nullable Region page;
 
     Commands(Window window, Desk desk) {
@@ -124,9 +127,7 @@ final class Commands {
         try {
             model.type(line);
         } catch (SentenceException unclear) {
-            window.consequence()
-                    .show(new fusetale.desk.consequence.Consequence(
-                            false, List.of(String.valueOf(unclear.getMessage())), false));
+            window.notice(String.valueOf(unclear.getMessage()));
         }
     }
 
@@ -298,9 +299,7 @@ final class Commands {
     private void aftermath() {
         Optional<Outcome> played = outcome().filter(o -> o.aftermath() != null);
         if (played.isEmpty()) {
-            window.consequence()
-                    .show(new fusetale.desk.consequence.Consequence(
-                            false, List.of(WORDS.say("aftermath.none")), false));
+            window.notice(WORDS.say("aftermath.none"));
             return;
         }
         AftermathView view = new AftermathView();
@@ -383,6 +382,7 @@ final class Commands {
             return;
         }
         drawn = board;
+        drawnAs = desk.symbols();
         DrawingPlan plan = DrawingPlan.of(board, desk.symbols());
         window.board().drawing().show(plan, part -> place(part.name()));
         window.showSections();
@@ -403,7 +403,16 @@ final class Commands {
     /** Marks what is supposed. */
     void marks() {}
 
-    SymbolStyle symbols() {
-        return desk.symbols();
+    /** Draws with these symbols from now on. */
+    void symbols(SymbolStyle style) {
+        if (style != drawnAs) {
+            redraw();
+        }
+    }
+
+    /** The drawing as a picture, with what is marked on it. */
+    Picture picture() {
+        return new DrawingPicture(
+                DrawingPlan.of(model.board(), desk.symbols()), model.sentences().text(model.asked()));
     }
 }

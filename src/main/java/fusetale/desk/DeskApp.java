@@ -1,51 +1,50 @@
 package fusetale.desk;
 
-import fusetale.circuit.CircuitFile;
-import fusetale.circuit.CircuitReader;
-import fusetale.desk.kit.Faces;
-import fusetale.desk.kit.Palette;
-import fusetale.desk.kit.Scaled;
-import fusetale.desk.state.BenchState;
-import fusetale.desk.state.DeskModel;
-import fusetale.desk.state.Workers;
-import fusetale.report.drawing.SymbolStyle;
-import fusetale.store.Preferences;
-import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Application;
-import javafx.application.Platform;
-import javafx.scene.Scene;
 import javafx.stage.Stage;
 
 /** The program with a window. */
 public final class DeskApp extends Application {
+    /**
+     * Opens the window, and comes back when it is closed.
+     *
+     * @param arguments a circuit file and what is supposed of it; none for the first screen
+     * @return false where there is no display to open one on
+     */
+    public static boolean open(String[] arguments) {
+        if (!mayHaveDisplay()) {
+            return false;
+        }
+        // the libraries lie beside the jar on the class path, which is all that this library warns of
+        Logger.getLogger("javafx").setLevel(Level.SEVERE);
+        try {
+            Application.launch(DeskApp.class, arguments);
+            return true;
+        } catch (UnsupportedOperationException noDisplay) {
+            return false;
+        }
+    }
+
+    /** On Linux a display has a name; elsewhere there is one. */
+    private static boolean mayHaveDisplay() {
+        boolean linux =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
+        boolean inMemory = System.getProperty("glass.platform") != null;
+        return !linux || inMemory || named("DISPLAY") || named("WAYLAND_DISPLAY");
+    }
+
+    private static boolean named(String variable) {
+        String value = System.getenv(variable);
+        return value != null && !value.isBlank();
+    }
+
     @Override
     public void start(Stage stage) {
-        Faces.load();
-        Path file = Path.of(getParameters().getRaw().get(0));
-        CircuitFile read = CircuitReader.withShippedParts().read(file);
-        DeskModel model = new DeskModel(
-                new Workers(Platform::runLater, e -> e.printStackTrace()),
-                BenchState.atFirst(file, java.util.Objects.requireNonNull(read.circuit())));
-        Window window = new Window(model, new Desk() {
-            @Override
-            public Preferences preferences() {
-                return Preferences.USUAL;
-            }
-
-            @Override
-            public SymbolStyle symbols() {
-                return SymbolStyle.IEC_60617;
-            }
-
-            @Override
-            public void take(Command command) {}
-        });
-        Scaled scaled = new Scaled(window);
-        scaled.setStyle(Palette.LIGHT.style());
-        Scene scene = new Scene(scaled, 1280, 720);
-        scene.getStylesheets().add(Faces.class.getResource("desk.css").toExternalForm());
-        stage.setScene(scene);
-        stage.setTitle("Fusetale");
-        stage.show();
+        List<String> arguments = getParameters().getRaw();
+        new Program(stage).begin(arguments);
     }
 }

@@ -23,8 +23,12 @@ import fusetale.desk.waves.WaveRow;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
 import fusetale.sentence.Piece;
+import fusetale.store.Saved;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
@@ -44,6 +48,7 @@ import javafx.util.Duration;
 /** The one window: what it shows is settled by the model, what it does by {@link Command}. */
 final class Window extends StackPane {
     private static final Words WORDS = Words.of(Window.class);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double MARGIN = 20;
     private static final double FIGURES_HEIGHT = 184;
     /** Work shorter than this is not worth a sign. */
@@ -59,6 +64,8 @@ final class Window extends StackPane {
     private final BorderPane middle = new BorderPane();
     private final Label machine = new Label();
     private final Label status = new Label();
+    private final Label kept = new Label();
+    private String notice = "";
     private final Region progress = new Region();
     private final Button sections = new Button();
     private final StackPane boardAndChips;
@@ -103,6 +110,7 @@ final class Window extends StackPane {
         model.glancedProperty().addListener(changed -> follow());
         model.workingProperty().addListener(changed -> showWork());
         model.sentenceProperty().addListener((property, before, now) -> {
+            notice = "";
             commands.lookAtSupposed(before, now);
             commands.marks();
         });
@@ -169,7 +177,9 @@ final class Window extends StackPane {
         status.setMinWidth(Region.USE_PREF_SIZE);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox row = new HBox(4, status, space);
+        kept.getStyleClass().add("status");
+        kept.setMinWidth(Region.USE_PREF_SIZE);
+        HBox row = new HBox(4, status, kept, space);
         row.setAlignment(Pos.CENTER_LEFT);
         for (Command command : List.of(
                 Command.SUPPOSE,
@@ -281,6 +291,24 @@ final class Window extends StackPane {
         middle.setBottom(framed);
     }
 
+    /** Says something in the line under the sentence, until it is told otherwise or the sentence changes. */
+    void notice(String text) {
+        notice = text;
+        showConsequence();
+    }
+
+    /** Tells what became of the repair's file. */
+    void saved(Saved saved) {
+        if (saved instanceof Saved.There there) {
+            kept.setText(WORDS.say("saved", TIME.format(there.time().atZone(ZoneId.systemDefault()))));
+        } else if (saved instanceof Saved.Elsewhere elsewhere) {
+            notice(WORDS.say("saved.elsewhere", elsewhere.file(), elsewhere.why()));
+        } else if (saved instanceof Saved.Failed failed) {
+            kept.setText(WORDS.say("saved.not"));
+            notice(failed.why());
+        }
+    }
+
     /** Folds the figures away, or out again. */
     void drawingOnly() {
         middle.setBottom(middle.getBottom() == null ? figures : null);
@@ -301,10 +329,13 @@ final class Window extends StackPane {
     private void chooseSection() {
         List<ChoiceList.Choice> choices = new ArrayList<>();
         Optional<String> now = board.drawing().shownSection();
-        choices.add(new ChoiceList.Choice(WORDS.say("whole"), now.isEmpty(), () -> board.drawing().fit()));
+        choices.add(new ChoiceList.Choice(
+                WORDS.say("whole"), now.isEmpty(), () -> board.drawing().fit()));
         for (String heading : board.drawing().sections()) {
             choices.add(new ChoiceList.Choice(
-                    heading, now.equals(Optional.of(heading)), () -> board.drawing().lookAtSection(heading)));
+                    heading,
+                    now.equals(Optional.of(heading)),
+                    () -> board.drawing().lookAtSection(heading)));
         }
         commands.choose(WORDS.say("sections"), choices);
     }
@@ -331,7 +362,8 @@ final class Window extends StackPane {
     }
 
     private void showConsequence() {
-        consequence.show(Consequence.of(model));
+        Consequence told = Consequence.of(model);
+        consequence.show(notice.isEmpty() ? told : told.after(notice));
     }
 
     private void showFigures() {

@@ -67,7 +67,7 @@ public enum PictureFile {
      */
     public static byte[] png(Picture picture, int scale) {
         BufferedImage image =
-                new BufferedImage(scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
+                new BufferedImage(scale * picture.width(), scale * picture.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.scale(scale, scale);
         picture.paint(g);

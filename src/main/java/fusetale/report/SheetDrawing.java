@@ -16,6 +16,28 @@ public interface SheetDrawing {
         public void paint(Graphics2D g, Rectangle2D box) {}
     };
 
+    /** A picture, as wide as there is room, its proportions kept. */
+    static SheetDrawing of(Picture picture) {
+        return new SheetDrawing() {
+            @Override
+            public double heightAt(double widthPixels) {
+                return widthPixels * picture.height() / picture.width();
+            }
+
+            @Override
+            public void paint(Graphics2D g, Rectangle2D box) {
+                double scale = Math.min(box.getWidth() / picture.width(), box.getHeight() / picture.height());
+                Graphics2D inside = (Graphics2D) g.create();
+                inside.translate(
+                        box.getX() + (box.getWidth() - scale * picture.width()) / 2,
+                        box.getY() + (box.getHeight() - scale * picture.height()) / 2);
+                inside.scale(scale, scale);
+                picture.paint(inside);
+                inside.dispose();
+            }
+        };
+    }
+
     /** How high it would like to be at a width, both in px of 1/96 inch; it may get less. */
     double heightAt(double widthPixels);
 

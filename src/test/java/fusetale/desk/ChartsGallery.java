@@ -56,7 +56,9 @@ public final class ChartsGallery {
                     new Machine(
                             "first-light",
                             List.of(Answers.outcome(light, true, "R2=open"), Answers.outcome(light, false, "R2=open"))),
-                    new Machine("shorted-leg", List.of(Answers.outcome(light, true, "BR1.leg1=short", "F1=wrong-rating:10A"))),
+                    new Machine(
+                            "shorted-leg",
+                            List.of(Answers.outcome(light, true, "BR1.leg1=short", "F1=wrong-rating:10A"))),
                     new Machine(
                             "night-ferry",
                             List.of(

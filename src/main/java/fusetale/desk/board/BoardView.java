@@ -89,10 +89,8 @@ public final class BoardView extends Region {
     /** Where the point of a tag is on the paper, if it is seen. */
     private Optional<Point2D> inView(TagFigures figures) {
         return drawing.point(figures.check().from())
-                .filter(p -> p.getX() > 0
-                        && p.getX() < drawing.getWidth()
-                        && p.getY() > 0
-                        && p.getY() < drawing.getHeight())
+                .filter(p ->
+                        p.getX() > 0 && p.getX() < drawing.getWidth() && p.getY() > 0 && p.getY() < drawing.getHeight())
                 .map(p -> p.add(0, drawing.getLayoutY()));
     }
 

@@ -88,6 +88,13 @@ public record Consequence(boolean danger, List<String> sentences, boolean old) {
                 first.asBuilt().shows());
     }
 
+    /** The same behind something else; a danger stays before it. */
+    public Consequence after(String first) {
+        List<String> all = new ArrayList<>(sentences);
+        all.add(0, first);
+        return new Consequence(danger, all, old);
+    }
+
     /** All of it in one line, as a screen reader says it. */
     public String spoken() {
         String all = String.join(" ", sentences);

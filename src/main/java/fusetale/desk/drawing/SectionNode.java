@@ -52,7 +52,9 @@ final class SectionNode extends Group {
     /** Sizes the heading for a scale of the sheet. */
     void showAt(double scale) {
         double drawn = Label.Role.HEADING.pixels();
-        double room = 0.92 * section.bounds().width() / Math.max(1, section.title().bounds().width());
+        double room = 0.92
+                * section.bounds().width()
+                / Math.max(1, section.title().bounds().width());
         double size = drawn * Math.max(1, Math.min(room, LEAST / scale / drawn));
         heading.setFont(Faces.HEADING.at(size));
         heading.setX(section.title().bounds().x());

@@ -47,8 +47,7 @@ record Viewport(double scale, double left, double top) {
         double y1 = y(box.y());
         double y2 = y(box.bottom());
         double byX = x1 < MARGIN ? MARGIN - x1 : x2 > width - MARGIN ? width - MARGIN - x2 : 0;
-        double byY =
-                y1 < MARGIN ? MARGIN - y1 : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
+        double byY = y1 < MARGIN ? MARGIN - y1 : y2 > height - MARGIN ? height - MARGIN - y2 : 0;
         return moved(byX, byY);
     }
 

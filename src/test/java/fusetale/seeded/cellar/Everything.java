@@ -1,6 +1,7 @@
 package fusetale.seeded.cellar;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Shape;
 import javafx.scene.Node;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -20,4 +21,5 @@ record Everything(
         LoadSettings yaml,
         CommandLine command,
         PDDocument document,
+        PdfBoxGraphics2D page,
         Node node) {}
