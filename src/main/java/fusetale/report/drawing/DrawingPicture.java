@@ -9,11 +9,19 @@ import java.awt.geom.Rectangle2D;
 /** A plan as a picture, healthy or with marks. */
 public final class DrawingPicture implements Picture {
     private final DrawingPlan plan;
+    private final Marks marks;
     private final String sentence;
 
-    /** The drawing of a healthy machine. */
-    public DrawingPicture(DrawingPlan plan, String sentence) {
+    /**
+     * A picture to paint.
+     *
+     * @param plan what is drawn
+     * @param marks what is marked on it
+     * @param sentence what it shows, as one sentence
+     */
+    public DrawingPicture(DrawingPlan plan, Marks marks, String sentence) {
         this.plan = plan;
+        this.marks = marks;
         this.sentence = sentence;
     }
 
@@ -32,9 +40,10 @@ public final class DrawingPicture implements Picture {
         return sentence;
     }
 
+    /** Every part with what it is joined to; what is marked first. */
     @Override
     public String description() {
-        return "";
+        return String.join("\n", new DrawingText(plan, marks).lines());
     }
 
     @Override
@@ -47,6 +56,10 @@ public final class DrawingPicture implements Picture {
         g.fill(new Rectangle2D.Double(0, 0, plan.width(), plan.height()));
         Painter painter = new Painter(g);
         painter.sections(plan.sections());
+        marks.swipes().forEach(painter::stroke);
+        painter.headings(plan.sections());
         painter.ink(plan);
+        marks.strokes().forEach(painter::stroke);
+        marks.labels().forEach(painter::label);
     }
 }
