@@ -2,6 +2,7 @@ package fusetale.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds room for a text beside a symbol of a finished drawing. */
 final class Clearing {
@@ -43,20 +44,20 @@ final class Clearing {
     }
 
     /**
-     * The free place nearest to a box, or right of it where there is none within reach.
+     * The free place nearest to a box; empty where there is none within reach.
      *
      * @param beside what the text belongs to
      */
-    Box nearest(Box beside, double width, double height) {
+    Optional<Box> nearest(Box beside, double width, double height) {
         Box window = beside.grown(REACH + Math.max(width, height));
         List<Box> around = taken.stream().filter(window::meets).toList();
-        Box best = new Box(beside.right() + AIR, beside.middleY() - height / 2, width, height);
+        Box best = null;
         double least = Double.POSITIVE_INFINITY;
         for (double y = beside.y() - REACH - height; y <= beside.bottom() + REACH; y += STEP) {
             for (double x = beside.x() - REACH - width; x <= beside.right() + REACH; x += STEP) {
                 Box box = new Box(x, y, width, height);
                 double far = distance(beside, box);
-                if (far < least && sheet.holds(box)) {
+                if (far < least && far < REACH && sheet.holds(box)) {
                     Box wide = box.grown(AIR);
                     if (around.stream().noneMatch(wide::meets)) {
                         least = far;
@@ -65,7 +66,7 @@ final class Clearing {
                 }
             }
         }
-        return best;
+        return Optional.ofNullable(best);
     }
 
     /** Apart from each other, with a small weight on standing level or in one line with it. */

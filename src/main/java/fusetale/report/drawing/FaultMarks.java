@@ -105,7 +105,7 @@ final class FaultMarks {
             String clause = printer.clauses(one).get(0);
             String rest =
                     clause.startsWith(part) ? clause.substring(part.length()).strip() : clause;
-            return rest.replaceFirst("^(is|has|holds) ", "");
+            return rest.replaceFirst("(^| )(is|has|holds) ", "$1");
         } catch (UnfitSupposition e) {
             // what cannot be asked is told where it is asked
             return part;

@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /** Collects the marks of one drawing. Used once. */
 final class MarkSketch {
-    private static final double LINE = 19;
+    private static final double LINE = 18;
     private static final double PAD = 4;
     private static final double HATCH = 15;
     private static final double STRAP = 15;
@@ -20,6 +20,7 @@ final class MarkSketch {
     private final List<Stroke> swipes = new ArrayList<>();
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private final Map<String, Caption> captions = new LinkedHashMap<>();
     private final Map<String, List<String>> said = new LinkedHashMap<>();
 
     MarkSketch(DrawingPlan plan) {
@@ -28,6 +29,7 @@ final class MarkSketch {
     }
 
     Marks marks() {
+        captions.values().forEach(c -> place(c.leg(), c.lines()));
         return new Marks(swipes, strokes, labels, said);
     }
 
@@ -59,6 +61,9 @@ final class MarkSketch {
         FRAMED
     }
 
+    /** What is to be written beside a leg. */
+    private record Caption(DrawnPart part, Leg leg, List<Line> lines) {}
+
     /** One line of a caption. */
     record Line(String text, Ground ground) {
         private double width() {
@@ -76,19 +81,33 @@ final class MarkSketch {
         }
     }
 
-    /** Writes lines where there is room beside a leg of a part, and keeps them as what is said of it. */
+    /** Lines to be written beside a leg of a part, behind those that are there already. */
     void caption(DrawnPart part, Leg leg, List<Line> lines) {
+        Caption caption = captions.computeIfAbsent(part.name() + leg, k -> new Caption(part, leg, new ArrayList<>()));
+        for (Line line : lines) {
+            caption.lines().add(line);
+            say(part.name(), line.text());
+        }
+    }
+
+    /** Writes lines where there is room nearest to their leg; where there is none for all, half of them here, half there. */
+    private void place(Leg leg, List<Line> lines) {
         double width = lines.stream().mapToDouble(Line::width).max().orElse(0);
         Box beside = Box.between(leg.x1(), leg.y1(), leg.x2(), leg.y2()).grown(8);
-        Box room = clearing.nearest(beside, width, LINE * lines.size());
+        Optional<Box> free = clearing.nearest(beside, width, LINE * lines.size());
+        if (free.isEmpty() && lines.size() > 1) {
+            int half = (lines.size() + 1) / 2;
+            place(leg, lines.subList(0, half));
+            place(leg, lines.subList(half, lines.size()));
+            return;
+        }
+        Box room = free.orElse(new Box(beside.right() + 3, beside.middleY() - LINE / 2, width, LINE));
         clearing.keepOff(room);
-        boolean left = room.middleX() < beside.x();
+        boolean left = room.right() < beside.x();
         double y = room.y();
         for (Line line : lines) {
-            double x = left ? room.right() - line.width() : room.x();
-            write(line, x, y);
+            write(line, left ? room.right() - line.width() : room.x(), y);
             y += LINE;
-            said.computeIfAbsent(part.name(), n -> new ArrayList<>()).add(line.text());
         }
     }
 
@@ -113,7 +132,7 @@ final class MarkSketch {
                 strokes.add(new Stroke(Outline.rectangle(new Box(x, y + 1, width, LINE - 2)), Weight.RING, Tone.RULE));
             case PLAIN -> {}
         }
-        labels.add(new Label(line.text(), start, y + 14.5, Label.Anchor.START, line.role()));
+        labels.add(new Label(line.text(), start, y + 14, Label.Anchor.START, line.role()));
     }
 
     /** Says something of a part without writing it. */

@@ -1,5 +1,6 @@
 package fusetale.report.drawing;
 
+import fusetale.aftermath.Strain;
 import fusetale.aftermath.Stress;
 import fusetale.explore.FuseFate;
 import fusetale.explore.Outcome;
@@ -9,8 +10,10 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Marks of what came of a supposition: fuses that melt, parts above their rating. */
 final class OutcomeMarks {
@@ -18,6 +21,7 @@ final class OutcomeMarks {
 
     private final MarkSketch sketch;
     private final Outcome outcome;
+    private final Set<String> figured = new LinkedHashSet<>();
 
     OutcomeMarks(MarkSketch sketch, Outcome outcome) {
         this.sketch = sketch;
@@ -26,10 +30,26 @@ final class OutcomeMarks {
 
     void draw() {
         outcome.fuses().forEach(this::fuse);
-        // the worst figure of each part, or of each winding, leg or pin
         Map<String, Stress> worst = new LinkedHashMap<>();
-        outcome.stresses().forEach(s -> worst.putIfAbsent(s.part() + "." + s.place(), s));
+        for (Stress stress : outcome.stresses()) {
+            if (stress.strain() != Strain.TEMPERATURE) {
+                worst.putIfAbsent(stress.part() + "." + stress.place(), stress);
+                figured.add(name(stress));
+            }
+        }
+        // heat is told of what has no other figure, once
+        for (Stress stress : outcome.stresses()) {
+            if (stress.strain() == Strain.TEMPERATURE && figured.add(name(stress))) {
+                worst.put(stress.part() + "." + stress.place(), stress);
+            }
+        }
         worst.values().forEach(this::hatched);
+    }
+
+    /** Designator of the symbol that a figure belongs to. */
+    private static String name(Stress stress) {
+        int dot = stress.part().indexOf('.');
+        return dot < 0 ? stress.part() : stress.part().substring(0, dot);
     }
 
     private void fuse(FuseFate fuse) {
@@ -51,6 +71,7 @@ final class OutcomeMarks {
             lines.add(new MarkSketch.Line(
                     Symbols.value(new Quantity(fuse.amps(), Unit.AMPERE)), MarkSketch.Ground.HATCHED));
             sketch.caption(part, leg, lines);
+            figured.add(part.name());
         });
     }
 
@@ -60,9 +81,8 @@ final class OutcomeMarks {
                 Symbols.value(new Quantity(stress.value(), stress.strain().unit()));
         MarkSketch.Line line = new MarkSketch.Line(figure, MarkSketch.Ground.HATCHED);
         int dot = stress.part().indexOf('.');
-        String name = dot < 0 ? stress.part() : stress.part().substring(0, dot);
         String place = dot < 0 ? stress.place() : stress.part().substring(dot + 1);
-        sketch.symbol(name)
+        sketch.symbol(name(stress))
                 .or(() -> sketch.symbol(stress.part() + "." + stress.place()))
                 .ifPresent(part -> sketch.caption(part, part.leg(place), List.of(line)));
     }
