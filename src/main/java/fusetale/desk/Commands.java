@@ -33,7 +33,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -64,6 +66,11 @@ final class Commands {
     /** A key went down somewhere in the window. */
     void pressed(KeyEvent event) {
         swallow = false;
+        if (event.getCode() == KeyCode.ENTER && window.getScene().getFocusOwner() instanceof ButtonBase button) {
+            button.fire();
+            event.consume();
+            return;
+        }
         boolean typing = window.getScene().getFocusOwner() instanceof TextInputControl;
         Optional<Command> command = Command.of(event, desk.preferences().singleLetters());
         if (command.isEmpty()

@@ -139,6 +139,11 @@ final class Program implements Desk {
         return new Papers(repair, this, stage);
     }
 
+    /** What lies open. */
+    Optional<OpenRepair> opened() {
+        return Optional.ofNullable(open);
+    }
+
     /** Lays a page over everything. */
     void show(Node page) {
         OpenRepair repair = open;

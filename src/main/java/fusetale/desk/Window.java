@@ -36,6 +36,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -50,7 +51,9 @@ final class Window extends StackPane {
     private static final Words WORDS = Words.of(Window.class);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double MARGIN = 20;
-    private static final double FIGURES_HEIGHT = 184;
+    private static final double FIGURES_HEIGHT = 172;
+    /** Least height of the board [px]; in a lower window the sheet scrolls. */
+    private static final double BOARD_HEIGHT = 300;
     /** Work shorter than this is not worth a sign. */
     private static final Duration PATIENCE = Duration.millis(100);
 
@@ -60,8 +63,9 @@ final class Window extends StackPane {
     private final BoardView board = new BoardView();
     private final HowFarView strip = new HowFarView();
     private final WaveRow waves = new WaveRow();
-    private final HBox figures = new HBox(28, strip, waves);
+    private final Figures figures = new Figures(strip, waves);
     private final BorderPane middle = new BorderPane();
+    private final ScrollPane scroll = new ScrollPane(middle);
     private final Label machine = new Label();
     private final Label status = new Label();
     private final Label kept = new Label();
@@ -78,8 +82,8 @@ final class Window extends StackPane {
         this.sentence = new SentenceView(model);
         getStyleClass().add("desk");
         getStylesheets().add(Window.class.getResource("desk.css").toExternalForm());
-        VBox all = new VBox(questionRow(), sentenceRow(), progressRow(), consequenceRow(), middle, keyStrip());
-        VBox.setVgrow(middle, Priority.ALWAYS);
+        VBox all = new VBox(questionRow(), sentenceRow(), progressRow(), consequenceRow(), scroll, keyStrip());
+        VBox.setVgrow(scroll, Priority.ALWAYS);
         boardAndChips = new StackPane(board, sections);
         StackPane.setAlignment(sections, Pos.BOTTOM_LEFT);
         StackPane.setMargin(sections, new Insets(0, 0, 10, 12));
@@ -88,12 +92,15 @@ final class Window extends StackPane {
         board.drawing().onLooked(this::nameSection);
         middle.setCenter(boardAndChips);
         BorderPane.setMargin(boardAndChips, new Insets(8, MARGIN, 0, MARGIN));
-        figures.setPadding(new Insets(8, MARGIN, 6, MARGIN));
-        figures.setMinHeight(FIGURES_HEIGHT);
-        figures.setPrefHeight(FIGURES_HEIGHT);
-        HBox.setHgrow(strip, Priority.ALWAYS);
-        HBox.setHgrow(waves, Priority.ALWAYS);
+        boardAndChips.setMinHeight(BOARD_HEIGHT);
+        strip.setMinHeight(FIGURES_HEIGHT);
+        waves.setMinHeight(FIGURES_HEIGHT);
         middle.setBottom(figures);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setAccessibleText(WORDS.say("place.read"));
         sentence.suggestions().setManaged(false);
         getChildren().addAll(all, overlay, sentence.suggestions());
         this.commands = new Commands(this, desk);
@@ -174,29 +181,22 @@ final class Window extends StackPane {
 
     private Region keyStrip() {
         status.getStyleClass().add("status");
-        status.setMinWidth(Region.USE_PREF_SIZE);
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
         kept.getStyleClass().add("status");
-        kept.setMinWidth(Region.USE_PREF_SIZE);
-        HBox row = new HBox(4, status, kept, space);
-        row.setAlignment(Pos.CENTER_LEFT);
-        for (Command command : List.of(
-                Command.SUPPOSE,
-                Command.METER,
-                Command.READING,
-                Command.AFTERMATH,
-                Command.WAVES,
-                Command.BARS,
-                Command.DRAWING_ONLY,
-                Command.SHEET,
-                Command.EXPORT,
-                Command.KEYS)) {
-            row.getChildren().add(hint(command));
-        }
-        row.getStyleClass().add("key-strip");
-        row.setMinHeight(32);
-        return row;
+        List<Button> hints = List.of(
+                        Command.SUPPOSE,
+                        Command.METER,
+                        Command.READING,
+                        Command.AFTERMATH,
+                        Command.WAVES,
+                        Command.BARS,
+                        Command.DRAWING_ONLY,
+                        Command.SHEET,
+                        Command.EXPORT,
+                        Command.KEYS)
+                .stream()
+                .map(this::hint)
+                .toList();
+        return new KeyStrip(List.of(status, kept), hints);
     }
 
     private Button hint(Command command) {
@@ -252,10 +252,6 @@ final class Window extends StackPane {
 
     BorderPane middle() {
         return middle;
-    }
-
-    HBox figures() {
-        return figures;
     }
 
     Commands commands() {

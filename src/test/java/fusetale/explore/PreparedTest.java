@@ -61,12 +61,15 @@ class PreparedTest {
                 .contains("TP1", "TP2", "TP3", "TP4", "TP5", "F1");
     }
 
-    /** A glance differs from a whole answer by the meter's load at most, which lies within its accuracy on this board. */
+    /**
+     * A glance differs from a whole answer by the meter's load alone: nothing against kilohms. TP5 is left out: it hangs on what
+     * blocked junctions leak, where 10 Mohm is much.
+     */
     @Test
     void aGlanceIsWithinTheMetersAccuracyOfAnAnswer() throws Exception {
         Glances glances = new Glances(prepared);
         Set<Check> wanted = common.checks().stream()
-                .filter(c -> c.function() == MeterFunction.DC_VOLTS)
+                .filter(c -> c.function() == MeterFunction.DC_VOLTS && !c.from().equals("TP5"))
                 .collect(Collectors.toSet());
         for (int share = 20; share <= 90; share += 10) {
             Supposition supposed = saying("C1 is dried out to " + share + " %");

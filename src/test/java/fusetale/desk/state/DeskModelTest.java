@@ -104,7 +104,11 @@ class DeskModelTest {
         }));
         for (String line : List.of("r2 open", "put back", "f1 blown", "r1 x2", "c1 esr 2", "put back", "e1 open")) {
             model.type(line);
-            assertThat(model.freshness()).isNotEqualTo(Freshness.FRESH);
+            boolean answered = model.shownProperty()
+                    .get()
+                    .map(s -> s.sentence().equals(model.state().sentence()))
+                    .orElse(false);
+            assertThat(model.freshness() == Freshness.FRESH).as(line).isEqualTo(answered);
             until(() -> true);
         }
         worked();
@@ -149,7 +153,7 @@ class DeskModelTest {
         assertThat(outcome().moved()).isNotEmpty();
     }
 
-    /** A glance leaves out the meter's load alone, of 10 Mohm: on this board of kilohms the figures are the same within a count. */
+    /** A glance leaves out the meter's load alone, of 10 Mohm, which is nothing but at TP5, where blocked junctions leak. */
     @Test
     void readingsFollowTheHandAndThenHold() throws Exception {
         model.type("r2 drifted x1.2");
@@ -168,7 +172,8 @@ class DeskModelTest {
         worked();
 
         assertThat(model.glancedProperty().get()).isEmpty();
-        assertThat(glanced).hasSameSizeAs(model.tags()).allSatisfy(g -> {
+        assertThat(glanced).hasSameSizeAs(model.tags());
+        assertThat(glanced).filteredOn(g -> !g.check().from().equals("TP5")).allSatisfy(g -> {
             Compared whole = byCheck(outcome()).get(g.check());
             assertThat(Math.abs(g.asSupposed().value() - whole.asSupposed().value()))
                     .isLessThanOrEqualTo(whole.asSupposed().halfWidth());

@@ -1,0 +1,307 @@
+package fusetale.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.desk.tags.TagFigures;
+import fusetale.desk.tags.TagRow;
+import fusetale.store.Preferences;
+import fusetale.store.Store;
+import fusetale.store.UnwritableFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationTest;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The whole window on the teaching board, with the keyboard alone. */
+class DeskFlowTest extends ApplicationTest {
+    private @Nullable Program begun;
+
+    @BeforeAll
+    static void ownData() throws IOException {
+        System.setProperty(
+                Store.PROPERTY, Files.createTempDirectory("fusetale-desk").toString());
+    }
+
+    @AfterAll
+    static void gone() throws TimeoutException {
+        System.clearProperty(Store.PROPERTY);
+        FxToolkit.cleanupStages();
+    }
+
+    @Override
+    public void start(Stage stage) throws UnwritableFile {
+        Store.here().keep(Preferences.USUAL);
+        Program program = new Program(stage);
+        begun = program;
+        program.begin(List.of("circuits/first-light.yaml"));
+        stage.setWidth(1280);
+        stage.setHeight(720);
+    }
+
+    private Program program() {
+        return Objects.requireNonNull(begun);
+    }
+
+    private OpenRepair repair() {
+        return program().opened().orElseThrow();
+    }
+
+    private DeskModel model() {
+        return repair().model();
+    }
+
+    private void until(Callable<Boolean> holds) {
+        try {
+            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("waited in vain", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void worked() {
+        until(() -> model().freshness() == Freshness.FRESH
+                && !model().workingProperty().get().busy());
+    }
+
+    private void keys(String text) {
+        for (char c : text.toCharArray()) {
+            write(c);
+        }
+    }
+
+    private String sentence() {
+        return model().sentences().text(model().state().sentence());
+    }
+
+    private List<TagFigures> tags() {
+        return WaitForAsyncUtils.waitForAsyncFx(5000, () -> TagRow.of(model()));
+    }
+
+    @Test
+    void aFaultIsSupposedInSixStrokesAndTakenBackByOne() {
+        worked();
+        type(KeyCode.S);
+        assertThat(repair().window().sentence().editing()).isTrue();
+        keys("r2 op");
+        type(KeyCode.ENTER);
+        worked();
+
+        assertThat(sentence()).startsWith("Suppose R2 is open.");
+        assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.MOVED && t.name().equals("TP2"));
+        type(KeyCode.Z);
+        worked();
+        assertThat(sentence()).startsWith("Suppose nothing.");
+        assertThat(tags()).allMatch(t -> t.state() == TagFigures.State.AS_HEALTHY);
+    }
+
+    /** A letter that opens a field must not also be typed into it. */
+    @Test
+    void theLetterThatOpensTheLineIsNotTypedIntoIt() {
+        worked();
+        type(KeyCode.S);
+
+        assertThat(lookup(".text-field").queryAllAs(TextInputControl.class))
+                .filteredOn(Node::isVisible)
+                .allMatch(f -> f.getText().isEmpty());
+        type(KeyCode.ESCAPE);
+        assertThat(repair().window().sentence().editing()).isFalse();
+    }
+
+    @Test
+    void theMeterIsTurnedByFigures() {
+        worked();
+        type(KeyCode.DIGIT4);
+        worked();
+        assertThat(sentence()).contains("a.c. volts");
+        type(KeyCode.DIGIT1);
+        worked();
+
+        assertThat(sentence()).contains("Power off").contains("ohms");
+        type(KeyCode.O);
+        worked();
+        assertThat(sentence()).contains("Power on");
+    }
+
+    @Test
+    void aReadingIsTypedAndTheKeyboardWalksOn() {
+        worked();
+        interact(() -> repair().window().board().cord().focus(model().tags().get(0)));
+        type(KeyCode.R);
+        keys("16.4");
+        type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+
+        assertThat(model().state().measured()).hasSize(1);
+        assertThat(tags()).anyMatch(t -> t.read().equals("16.4 V"));
+        assertThat(repair().window().focusedTag()).get().extracting(TagFigures::read).isEqualTo("");
+        type(KeyCode.U);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.OUT_OF_REACH);
+    }
+
+    @Test
+    void fromATagDownToItsPartAndItsCard() {
+        worked();
+        interact(() -> repair().window().board().cord().focus(model().tags().get(1)));
+        type(KeyCode.DOWN);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(repair().window().board().drawing().focused()).isPresent();
+        type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(repair().window().overlay().showing()).isPresent();
+        type(KeyCode.DOWN);
+        type(KeyCode.ENTER);
+        worked();
+
+        assertThat(model().state().sentence().supposition().faults()).hasSize(1);
+        assertThat(repair().window().overlay().showing()).isEmpty();
+    }
+
+    @Test
+    void everyPageOpensByItsKeyAndClosesByEscape() {
+        worked();
+        type(KeyCode.S);
+        keys("br1 leg1 sh");
+        type(KeyCode.ENTER);
+        worked();
+        until(() -> model().otherPowerProperty().get().isPresent());
+        for (KeyCode key : List.of(KeyCode.V, KeyCode.C, KeyCode.H, KeyCode.M, KeyCode.SLASH)) {
+            type(key);
+            WaitForAsyncUtils.waitForFxEvents();
+            tidy(key.getName());
+            type(KeyCode.ESCAPE);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        for (KeyCode key : List.of(KeyCode.P, KeyCode.E, KeyCode.COMMA)) {
+            type(key);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertThat(scene().getRoot().lookupAll(".page")).as(key.getName()).isNotEmpty();
+            tidy(key.getName());
+            type(KeyCode.ESCAPE);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertThat(scene().getRoot().lookupAll(".page")).as(key.getName()).isEmpty();
+        }
+        assertThat(sentence()).contains("BR1 leg 1 is shorted");
+    }
+
+    @Test
+    void theBoardIsSteppedThroughWhatFollows() {
+        worked();
+        type(KeyCode.S);
+        keys("br1 leg1 sh and f1 holds 25 A");
+        type(KeyCode.ENTER);
+        worked();
+        assertThat(repair().window().consequence().getAccessibleText()).startsWith("Do not power up");
+        type(KeyCode.H);
+        type(KeyCode.RIGHT);
+        until(() -> model().forwardProperty().get().isPresent());
+        worked();
+        assertThat(model().asked()).isNotEqualTo(model().state().sentence());
+        type(KeyCode.ESCAPE);
+        worked();
+
+        assertThat(model().forwardProperty().get()).isEmpty();
+    }
+
+    @Test
+    void everythingThatCanHaveTheKeyboardSaysWhatItIs() {
+        worked();
+
+        assertThat(focusable()).hasSizeGreaterThan(30).allSatisfy(n -> assertThat(spoken(n))
+                .as(n.toString())
+                .isNotBlank());
+    }
+
+    @Test
+    void nothingIsCutAtAHundredAndFiftyPerCent() {
+        worked();
+        tidy("100 %");
+        interact(() -> program().take(Command.TEXT_LARGER));
+        for (int step = 1; step < 5; step++) {
+            interact(() -> program().take(Command.TEXT_LARGER));
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(program().preferences().textPerCent()).isEqualTo(150);
+        tidy("150 %");
+    }
+
+    private javafx.scene.Scene scene() {
+        return repair().window().getScene();
+    }
+
+    private List<Node> focusable() {
+        List<Node> found = new ArrayList<>();
+        Deque<Node> left = new ArrayDeque<>(List.of(scene().getRoot()));
+        while (!left.isEmpty()) {
+            Node node = left.pop();
+            if (!node.isVisible()) {
+                continue;
+            }
+            if (node.isFocusTraversable()) {
+                found.add(node);
+            }
+            if (node instanceof Parent parent) {
+                left.addAll(parent.getChildrenUnmodifiable());
+            }
+        }
+        return found;
+    }
+
+    private static String spoken(Node node) {
+        String said = node.getAccessibleText();
+        if (said != null && !said.isBlank()) {
+            return said;
+        }
+        return node instanceof Labeled labeled ? String.valueOf(labeled.getText()) : "";
+    }
+
+    /** No label ends in an ellipsis of its own, and no text leaves the window, except inside what scrolls or pans. */
+    private void tidy(String where) {
+        interact(() -> scene().getRoot().applyCss());
+        WaitForAsyncUtils.waitForFxEvents();
+        for (Node node : scene().getRoot().lookupAll(".text")) {
+            if (!(node instanceof Text text) || !shown(text)) {
+                continue;
+            }
+            if (text.getParent() instanceof Labeled labeled && labeled.getText() != null) {
+                assertThat(text.getText()).as("%s: %s", where, labeled.getText()).isEqualTo(labeled.getText());
+            }
+            Bounds bounds = text.localToScene(text.getLayoutBounds());
+            assertThat(bounds.getMaxX()).as("%s: %s", where, text.getText()).isLessThan(scene().getWidth() + 2);
+        }
+    }
+
+    private static boolean shown(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible() || at instanceof ScrollPane || at.getClip() != null) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
