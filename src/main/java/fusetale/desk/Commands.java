@@ -216,6 +216,15 @@ final class Commands {
         line.begin();
     }
 
+    /** Takes a whole typed reading down; gives whether it was understood. */
+    boolean takeReading(String typed) {
+        return take(
+                new MeasuredParser(model.board()),
+                typed,
+                null,
+                model.state().sentence().setting().function());
+    }
+
     private static TypedLine.Heard heard(
             MeasuredParser parser, String typed, @Nullable Check focused, MeterFunction function) {
         if (typed.isBlank()) {

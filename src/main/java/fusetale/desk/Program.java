@@ -352,6 +352,11 @@ final class Program implements Desk {
         return folder == null ? "" : folder.toString();
     }
 
+    /** Likes it otherwise from now on. */
+    void prefer(int textPerCent, Preferences.Light light) {
+        preferences.change(p -> p.withTextPerCent(textPerCent).withLight(light));
+    }
+
     /** Paints and scales everything as the user likes it. */
     private void prefer() {
         Preferences now = preferences();

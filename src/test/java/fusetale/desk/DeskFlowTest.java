@@ -88,6 +88,11 @@ class DeskFlowTest extends ApplicationTest {
                 && !model().workingProperty().get().busy());
     }
 
+    private void key(KeyCode code) {
+        type(code);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     private void keys(String text) {
         for (char c : text.toCharArray()) {
             write(c);
@@ -105,15 +110,15 @@ class DeskFlowTest extends ApplicationTest {
     @Test
     void aFaultIsSupposedInSixStrokesAndTakenBackByOne() {
         worked();
-        type(KeyCode.S);
+        key(KeyCode.S);
         assertThat(repair().window().sentence().editing()).isTrue();
         keys("r2 op");
-        type(KeyCode.ENTER);
+        key(KeyCode.ENTER);
         worked();
 
         assertThat(sentence()).startsWith("Suppose R2 is open.");
         assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.MOVED && t.name().equals("TP2"));
-        type(KeyCode.Z);
+        key(KeyCode.Z);
         worked();
         assertThat(sentence()).startsWith("Suppose nothing.");
         assertThat(tags()).allMatch(t -> t.state() == TagFigures.State.AS_HEALTHY);
@@ -123,26 +128,26 @@ class DeskFlowTest extends ApplicationTest {
     @Test
     void theLetterThatOpensTheLineIsNotTypedIntoIt() {
         worked();
-        type(KeyCode.S);
+        key(KeyCode.S);
 
         assertThat(lookup(".text-field").queryAllAs(TextInputControl.class))
                 .filteredOn(Node::isVisible)
                 .allMatch(f -> f.getText().isEmpty());
-        type(KeyCode.ESCAPE);
+        key(KeyCode.ESCAPE);
         assertThat(repair().window().sentence().editing()).isFalse();
     }
 
     @Test
     void theMeterIsTurnedByFigures() {
         worked();
-        type(KeyCode.DIGIT4);
+        key(KeyCode.DIGIT4);
         worked();
         assertThat(sentence()).contains("a.c. volts");
-        type(KeyCode.DIGIT1);
+        key(KeyCode.DIGIT1);
         worked();
 
         assertThat(sentence()).contains("Power off").contains("ohms");
-        type(KeyCode.O);
+        key(KeyCode.O);
         worked();
         assertThat(sentence()).contains("Power on");
     }
@@ -151,16 +156,14 @@ class DeskFlowTest extends ApplicationTest {
     void aReadingIsTypedAndTheKeyboardWalksOn() {
         worked();
         interact(() -> repair().window().board().cord().focus(model().tags().get(0)));
-        type(KeyCode.R);
+        key(KeyCode.R);
         keys("16.4");
-        type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
+        key(KeyCode.ENTER);
 
         assertThat(model().state().measured()).hasSize(1);
         assertThat(tags()).anyMatch(t -> t.read().equals("16.4 V"));
         assertThat(repair().window().focusedTag()).get().extracting(TagFigures::read).isEqualTo("");
-        type(KeyCode.U);
-        WaitForAsyncUtils.waitForFxEvents();
+        key(KeyCode.U);
         assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.OUT_OF_REACH);
     }
 
@@ -168,14 +171,12 @@ class DeskFlowTest extends ApplicationTest {
     void fromATagDownToItsPartAndItsCard() {
         worked();
         interact(() -> repair().window().board().cord().focus(model().tags().get(1)));
-        type(KeyCode.DOWN);
-        WaitForAsyncUtils.waitForFxEvents();
+        key(KeyCode.DOWN);
         assertThat(repair().window().board().drawing().focused()).isPresent();
-        type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
+        key(KeyCode.ENTER);
         assertThat(repair().window().overlay().showing()).isPresent();
-        type(KeyCode.DOWN);
-        type(KeyCode.ENTER);
+        key(KeyCode.DOWN);
+        key(KeyCode.ENTER);
         worked();
 
         assertThat(model().state().sentence().supposition().faults()).hasSize(1);
@@ -185,25 +186,21 @@ class DeskFlowTest extends ApplicationTest {
     @Test
     void everyPageOpensByItsKeyAndClosesByEscape() {
         worked();
-        type(KeyCode.S);
+        key(KeyCode.S);
         keys("br1 leg1 sh");
-        type(KeyCode.ENTER);
+        key(KeyCode.ENTER);
         worked();
         until(() -> model().otherPowerProperty().get().isPresent());
         for (KeyCode key : List.of(KeyCode.V, KeyCode.C, KeyCode.H, KeyCode.M, KeyCode.SLASH)) {
-            type(key);
-            WaitForAsyncUtils.waitForFxEvents();
+            key(key);
             tidy(key.getName());
-            type(KeyCode.ESCAPE);
-            WaitForAsyncUtils.waitForFxEvents();
+            key(KeyCode.ESCAPE);
         }
         for (KeyCode key : List.of(KeyCode.P, KeyCode.E, KeyCode.COMMA)) {
-            type(key);
-            WaitForAsyncUtils.waitForFxEvents();
+            key(key);
             assertThat(scene().getRoot().lookupAll(".page")).as(key.getName()).isNotEmpty();
             tidy(key.getName());
-            type(KeyCode.ESCAPE);
-            WaitForAsyncUtils.waitForFxEvents();
+            key(KeyCode.ESCAPE);
             assertThat(scene().getRoot().lookupAll(".page")).as(key.getName()).isEmpty();
         }
         assertThat(sentence()).contains("BR1 leg 1 is shorted");
@@ -212,17 +209,17 @@ class DeskFlowTest extends ApplicationTest {
     @Test
     void theBoardIsSteppedThroughWhatFollows() {
         worked();
-        type(KeyCode.S);
+        key(KeyCode.S);
         keys("br1 leg1 sh and f1 holds 25 A");
-        type(KeyCode.ENTER);
+        key(KeyCode.ENTER);
         worked();
         assertThat(repair().window().consequence().getAccessibleText()).startsWith("Do not power up");
-        type(KeyCode.H);
-        type(KeyCode.RIGHT);
+        key(KeyCode.H);
+        key(KeyCode.RIGHT);
         until(() -> model().forwardProperty().get().isPresent());
         worked();
         assertThat(model().asked()).isNotEqualTo(model().state().sentence());
-        type(KeyCode.ESCAPE);
+        key(KeyCode.ESCAPE);
         worked();
 
         assertThat(model().forwardProperty().get()).isEmpty();

@@ -102,7 +102,7 @@ class DeskModelTest {
                 wrong.add(model.sentences().text(s.sentence()));
             }
         }));
-        for (String line : List.of("r2 open", "put back", "f1 blown", "r1 x2", "c1 esr 2", "put back", "e1 open")) {
+        for (String line : List.of("r2 open", "put back", "f1 blown", "r1 drifted x2", "c1 esr 2", "put back", "e1 open")) {
             model.type(line);
             boolean answered = model.shownProperty()
                     .get()

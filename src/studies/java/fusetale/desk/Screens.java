@@ -1,0 +1,222 @@
+package fusetale.desk;
+
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.store.Preferences;
+import fusetale.store.Store;
+import fusetale.store.UnwritableFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import javafx.animation.AnimationTimer;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Writes pictures of every state of the window: by day, with the lamp off, in greys, at 1280 × 720, large, and with everything at 150 %.
+ * Arguments: the folder to write to, and perhaps the beginning of the names of those wanted.
+ */
+public final class Screens {
+    private Screens() {}
+
+    /** Writes them. */
+    public static void main(String[] arguments) {
+        Application.launch(Pictures.class, arguments);
+    }
+
+    /**
+     * How the window is shown.
+     *
+     * @param name what to call it
+     * @param grey whether colours are taken away
+     */
+    private record Look(String name, int width, int height, int perCent, Preferences.Light light, boolean grey) {}
+
+    private static final List<Look> LOOKS = List.of(
+            new Look("light", 1280, 720, 100, Preferences.Light.LIGHT, false),
+            new Look("dark", 1280, 720, 100, Preferences.Light.LAMP_OFF, false),
+            new Look("grey", 1280, 720, 100, Preferences.Light.LIGHT, true),
+            new Look("large", 1280, 720, 150, Preferences.Light.LIGHT, false),
+            new Look("wide", 1920, 1080, 100, Preferences.Light.LIGHT, false));
+
+    /**
+     * One state.
+     *
+     * @param name what to call it
+     * @param board which board
+     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}
+     */
+    private record State(String name, String board, List<String> steps) {}
+
+    private static final List<String> SHORT = List.of("br1 leg1 shorted", "f1 holds 25 A");
+    private static final List<String> FERRY = List.of("br201 leg1 shorted", "f201 holds 25 A");
+
+    private static final List<State> STATES = List.of(
+            new State("start", "", List.of()),
+            new State("first-light-healthy", "first-light", List.of()),
+            new State("first-light-supposed", "first-light", with(SHORT, "ac volts")),
+            new State("first-light-too-close", "first-light", List.of("r2 drifted x1.1")),
+            new State("first-light-card", "first-light", with(SHORT, "@card BR1")),
+            new State("first-light-line", "first-light", List.of("@type br1 ")),
+            new State("first-light-meter", "first-light", List.of("!METER")),
+            new State("first-light-reading", "first-light", List.of("r2 open", "@read tp1 16.9 dc", "@read tp2 0.02 dc")),
+            new State("first-light-aftermath", "first-light", with(SHORT, "!AFTERMATH")),
+            new State("first-light-waves", "first-light", with(SHORT, "!WAVES")),
+            new State("first-light-bars", "first-light", with(SHORT, "!BARS")),
+            new State("first-light-off", "first-light", with(SHORT, "diode test")),
+            new State("first-light-sheet", "first-light", with(SHORT, "!SHEET")),
+            new State("first-light-export", "first-light", List.of("!EXPORT")),
+            new State("preferences", "first-light", List.of("!PREFERENCES")),
+            new State("keys", "first-light", List.of("!KEYS")),
+            new State("fog-bell", "fog-bell", List.of("k1 coil open")),
+            new State("night-ferry-healthy", "night-ferry", List.of()),
+            new State("night-ferry-whole", "night-ferry", List.of("!DRAWING_ONLY", "!FIT")),
+            new State("night-ferry-supposed", "night-ferry", FERRY),
+            new State("night-ferry-coil", "night-ferry", List.of("q205 c-e shorted", "!DRAWING_ONLY")),
+            new State("night-ferry-bars", "night-ferry", with(FERRY, "!BARS")),
+            new State("night-ferry-aftermath", "night-ferry", with(FERRY, "!AFTERMATH")),
+            new State("night-ferry-sheet", "night-ferry", with(FERRY, "!SHEET")));
+
+    private static List<String> with(List<String> lines, String last) {
+        List<String> all = new ArrayList<>(lines);
+        all.add(last);
+        return all;
+    }
+
+    /** Goes through all of them. */
+    public static final class Pictures extends Application {
+        private static final int QUIET_FRAMES = 12;
+
+        private final Deque<State> states = new ArrayDeque<>();
+        private final Deque<String> steps = new ArrayDeque<>();
+        private Path folder = Path.of("target", "screens");
+        private @Nullable Program program;
+        private @Nullable Stage stage;
+        private @Nullable State state;
+        private int quiet;
+
+        @Override
+        public void start(Stage primary) throws IOException, UnwritableFile {
+            List<String> arguments = getParameters().getRaw();
+            if (!arguments.isEmpty()) {
+                folder = Path.of(arguments.get(0));
+            }
+            String wanted = arguments.size() > 1 ? arguments.get(1) : "";
+            Files.createDirectories(folder);
+            System.setProperty(
+                    Store.PROPERTY, Files.createTempDirectory("fusetale-screens").toString());
+            STATES.stream().filter(s -> s.name().startsWith(wanted)).forEach(states::add);
+            stage = primary;
+            next();
+            new AnimationTimer() {
+                @Override
+                public void handle(long now) {
+                    frame();
+                }
+            }.start();
+        }
+
+        private void next() {
+            state = states.poll();
+            if (state == null) {
+                Platform.exit();
+                return;
+            }
+            Stage shown = Objects.requireNonNull(stage);
+            program = new Program(shown);
+            program.begin(state.board().isEmpty() ? List.of() : List.of("circuits/" + state.board() + ".yaml"));
+            steps.addAll(state.steps());
+            quiet = 0;
+        }
+
+        private boolean idle() {
+            return Objects.requireNonNull(program)
+                    .opened()
+                    .map(OpenRepair::model)
+                    .map(Pictures::rests)
+                    .orElse(true);
+        }
+
+        private static boolean rests(DeskModel model) {
+            return model.freshness() == Freshness.FRESH
+                    && !model.workingProperty().get().busy()
+                    && model.otherPowerProperty()
+                            .get()
+                            .filter(o -> o.sentence()
+                                    .supposition()
+                                    .equals(model.asked().supposition()))
+                            .isPresent();
+        }
+
+        private void frame() {
+            quiet = idle() ? quiet + 1 : 0;
+            if (quiet < QUIET_FRAMES) {
+                return;
+            }
+            quiet = 0;
+            String step = steps.poll();
+            if (step != null) {
+                take(step);
+                return;
+            }
+            try {
+                write();
+            } catch (IOException | UnwritableFile e) {
+                throw new IllegalStateException(e);
+            }
+            next();
+        }
+
+        private void take(String step) {
+            Program running = Objects.requireNonNull(program);
+            Window window = running.opened().orElseThrow().window();
+            if (step.startsWith("!")) {
+                window.commands().take(Command.valueOf(step.substring(1)));
+            } else if (step.startsWith("@card ")) {
+                window.openCard(step.substring("@card ".length()));
+            } else if (step.startsWith("@type ")) {
+                window.sentence().edit(step.substring("@type ".length()));
+            } else if (step.startsWith("@read ")) {
+                window.commands().takeReading(step.substring("@read ".length()));
+            } else {
+                window.commands().say(step);
+            }
+        }
+
+        private void write() throws IOException, UnwritableFile {
+            Stage shown = Objects.requireNonNull(stage);
+            for (Look look : LOOKS) {
+                Objects.requireNonNull(program).prefer(look.perCent(), look.light());
+                shown.setWidth(look.width());
+                shown.setHeight(look.height());
+                shown.getScene().getRoot().applyCss();
+                shown.getScene().getRoot().layout();
+                WritableImage image = shown.getScene().snapshot(null);
+                String name = Objects.requireNonNull(state).name() + "-" + look.name() + ".png";
+                Files.write(folder.resolve(name), png(image, look.grey()));
+            }
+        }
+
+        private static byte[] png(WritableImage image, boolean grey) {
+            int width = (int) image.getWidth();
+            int height = (int) image.getHeight();
+            PixelReader pixels = image.getPixelReader();
+            int[] argb = new int[width * height];
+            for (int y = 0; y < height; y++) {
+                for (int x = 0; x < width; x++) {
+                    argb[y * width + x] = pixels.getArgb(x, y);
+                }
+            }
+            return PixelsFile.png(argb, width, grey);
+        }
+    }
+}
