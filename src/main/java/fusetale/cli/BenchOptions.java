@@ -137,7 +137,8 @@ final class BenchOptions {
 
     private Arrangement arranged(Circuit circuit, Sentence said) throws Refused {
         Arrangement set = named(circuit);
-        if (arrangement == null && !said.arrangement().equals(Sentence.atFirst(circuit).arrangement())) {
+        if (arrangement == null
+                && !said.arrangement().equals(Sentence.atFirst(circuit).arrangement())) {
             set = said.arrangement();
         }
         if (power != null && (power == Power.ON) != set.powerOn()) {
@@ -267,9 +268,7 @@ final class BenchOptions {
         if (!checks.isEmpty()) {
             return new ArrayList<>(checks);
         }
-        return functions.isEmpty() && !told.function()
-                ? Check.all(circuit, powerOn)
-                : everywhere(circuit, asked);
+        return functions.isEmpty() && !told.function() ? Check.all(circuit, powerOn) : everywhere(circuit, asked);
     }
 
     /** The functions asked for, or said, or else those one uses with the power as it is. */

@@ -199,7 +199,8 @@ final class Completions {
                 .forEach(all::add);
         circuit.settings().stream()
                 .map(BenchSetting::name)
-                .filter(n -> tail.before().isBlank() && n.toLowerCase(Locale.ROOT).startsWith(small))
+                .filter(n ->
+                        tail.before().isBlank() && n.toLowerCase(Locale.ROOT).startsWith(small))
                 .map(n -> tail.complete("arrangement " + n, Texts.say("completion.arrangement", n)))
                 .forEach(all::add);
     }
@@ -293,7 +294,8 @@ final class Completions {
     private List<String> pointsFrom(String beginning) {
         String small = beginning.toLowerCase(Locale.ROOT);
         return Stream.concat(
-                        circuit.points().stream().map(TestPoint::name), names.beginning(Names.Kind.POINT, small).stream())
+                        circuit.points().stream().map(TestPoint::name),
+                        names.beginning(Names.Kind.POINT, small).stream())
                 .filter(p -> p.toLowerCase(Locale.ROOT).startsWith(small))
                 .distinct()
                 .toList();

@@ -131,7 +131,8 @@ public final class MeasuredParser {
 
     /** How many words from here on name a point and leave something to be read; 0 for none. */
     private int pointAt(List<String> words, int from) {
-        boolean two = from + 2 < words.size() && names.has(Names.Kind.POINT, words.get(from) + " " + words.get(from + 1));
+        boolean two =
+                from + 2 < words.size() && names.has(Names.Kind.POINT, words.get(from) + " " + words.get(from + 1));
         if (two) {
             return 2;
         }
@@ -144,10 +145,11 @@ public final class MeasuredParser {
 
     private SentenceException unknownPoint(String word) {
         SentenceException unknown = names.unknown(Names.Kind.POINT, word);
-        List<String> near =
-                unknown.allowed().stream().limit(NEAR).sorted(NaturalOrder.NAMES).toList();
-        return SentenceException.near(
-                word, Texts.say("measured.no-point", word, String.join(", ", near)), near);
+        List<String> near = unknown.allowed().stream()
+                .limit(NEAR)
+                .sorted(NaturalOrder.NAMES)
+                .toList();
+        return SentenceException.near(word, Texts.say("measured.no-point", word, String.join(", ", near)), near);
     }
 
     private static boolean isValue(String word) {

@@ -157,8 +157,8 @@ class TypedLineTest {
         SentenceException thrown = catchThrowableOfType(SentenceException.class, () -> SENTENCES.apply(FIRST, line));
         assertThat(thrown).as(line).isNotNull().hasMessageStartingWith(problem);
         assertThat(SENTENCES.understood(FIRST, line))
-                .isInstanceOfSatisfying(Understood.Unclear.class, u -> assertThat(u.problem())
-                        .isEqualTo(thrown.getMessage()));
+                .isInstanceOfSatisfying(
+                        Understood.Unclear.class, u -> assertThat(u.problem()).isEqualTo(thrown.getMessage()));
     }
 
     @ParameterizedTest
@@ -172,20 +172,21 @@ class TypedLineTest {
                 "tp4 | red lead on TP4, black lead on gnd"
             })
     void whatALineMeansIsSaidBeforeItIsEntered(String line, String words) {
-        assertThat(SENTENCES.understood(FIRST, line)).isInstanceOfSatisfying(Understood.Means.class, m -> assertThat(
-                        m.words())
-                .isEqualTo(words));
+        assertThat(SENTENCES.understood(FIRST, line))
+                .isInstanceOfSatisfying(
+                        Understood.Means.class, m -> assertThat(m.words()).isEqualTo(words));
     }
 
     @Test
     void whatALineTakesAwayIsSaidToo() throws SentenceException {
         Sentence pulled = SENTENCES.apply(FIRST, "pull f202, meter basic");
 
-        assertThat(SENTENCES.understood(pulled, "f202 in")).isInstanceOfSatisfying(Understood.Means.class, m -> assertThat(
-                        m.words())
-                .isEqualTo("no longer: F202 pulled"));
-        assertThat(SENTENCES.understood(pulled, "meter usual")).isInstanceOfSatisfying(
-                Understood.Means.class, m -> assertThat(m.words()).isEqualTo("the usual meter"));
+        assertThat(SENTENCES.understood(pulled, "f202 in"))
+                .isInstanceOfSatisfying(
+                        Understood.Means.class, m -> assertThat(m.words()).isEqualTo("no longer: F202 pulled"));
+        assertThat(SENTENCES.understood(pulled, "meter usual"))
+                .isInstanceOfSatisfying(
+                        Understood.Means.class, m -> assertThat(m.words()).isEqualTo("the usual meter"));
     }
 
     /** Anything that can be typed gives an answer, and what is understood reads back. */
@@ -202,7 +203,8 @@ class TypedLineTest {
             Understood answer = sentences.understood(now, line);
             assertThat(sentences.completions(now, line)).as(line).hasSizeLessThanOrEqualTo(12);
             try {
-                assertThat(readings.parse(line, null, now.setting().function()).text()).isNotBlank();
+                assertThat(readings.parse(line, null, now.setting().function()).text())
+                        .isNotBlank();
             } catch (SentenceException unclear) {
                 assertThat(unclear).hasMessageNotContaining("null");
             }
@@ -224,9 +226,45 @@ class TypedLineTest {
         private static final String SIGNS = "abcdz019 .,;:=-+%×Ωμ½/()[]{}\\^$*?|\"'\t\u00a0\ud83d";
         private final Random random;
         private final List<String> words = new ArrayList<>(List.of(
-                "s", "o", "is", "and", ",", ";", ". ", "suppose", "nothing", "40 %", "25 A", "2 ohm", "x1.5", "100 W",
-                "110 V", "40 ms", "-8 V", "=", ":", "to", "pulled", "in", "off", "open", "closed", "leg 1", "pin", "a",
-                "the", "clip lead from", "lamp in series", "1e-300F", "1e300V", "1nF", "shorted", "dried out", "OL", "held on", "charged"));
+                "s",
+                "o",
+                "is",
+                "and",
+                ",",
+                ";",
+                ". ",
+                "suppose",
+                "nothing",
+                "40 %",
+                "25 A",
+                "2 ohm",
+                "x1.5",
+                "100 W",
+                "110 V",
+                "40 ms",
+                "-8 V",
+                "=",
+                ":",
+                "to",
+                "pulled",
+                "in",
+                "off",
+                "open",
+                "closed",
+                "leg 1",
+                "pin",
+                "a",
+                "the",
+                "clip lead from",
+                "lamp in series",
+                "1e-300F",
+                "1e300V",
+                "1nF",
+                "shorted",
+                "dried out",
+                "OL",
+                "held on",
+                "charged"));
         private final Sentences sentences;
         private final RandomStates states;
 

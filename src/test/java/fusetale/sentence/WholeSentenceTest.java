@@ -40,10 +40,7 @@ class WholeSentenceTest {
 
     static Stream<Circuit> circuits() {
         return Stream.of(
-                read("circuits/first-light.yaml"),
-                read("circuits/fog-bell.yaml"),
-                NIGHT_FERRY,
-                OneOfEach.circuit());
+                read("circuits/first-light.yaml"), read("circuits/fog-bell.yaml"), NIGHT_FERRY, OneOfEach.circuit());
     }
 
     @ParameterizedTest
@@ -74,7 +71,9 @@ class WholeSentenceTest {
                     .filter(c -> !c.isEmpty())
                     .collect(Collectors.joining(", "));
             // read as if behind "suppose": there, failures of one place stand beside each other
-            assertThat(sentences.supposing(plain, List.of(line)).sentence()).as(line).isEqualTo(state);
+            assertThat(sentences.supposing(plain, List.of(line)).sentence())
+                    .as(line)
+                    .isEqualTo(state);
         }
     }
 
@@ -165,7 +164,8 @@ class WholeSentenceTest {
 
     @Test
     void amountsCanBeDraggedOverTheirRange() throws SentenceException {
-        Sentence state = FERRY.parse("Suppose C101 is dried out to 40 % left. Power on, mains 110 V, a 60 W lamp in series.");
+        Sentence state =
+                FERRY.parse("Suppose C101 is dried out to 40 % left. Power on, mains 110 V, a 60 W lamp in series.");
         for (Piece piece : FERRY.pieces(state)) {
             AmountRange range = FERRY.range(piece).orElse(null);
             if (range == null) {
@@ -197,7 +197,8 @@ class WholeSentenceTest {
 
     @Test
     void orderOfTheDeedsDoesNotMatter() {
-        Arrangement one = Arrangement.powered(NIGHT_FERRY).withPulledFuse("F202").withPulledFuse("F201");
+        Arrangement one =
+                Arrangement.powered(NIGHT_FERRY).withPulledFuse("F202").withPulledFuse("F201");
         Arrangement other = Arrangement.powered(NIGHT_FERRY)
                 .withPulledFuse("F201")
                 .withPulledFuse("F202")
@@ -245,7 +246,8 @@ class WholeSentenceTest {
                         + " J2 pin 1 is burnt, 2 ohms. Power on, L201 pulsed for 40 milliseconds, meter on DC volts."
             })
     void unitsAndSignsAreSpoken(String line, String spoken) throws SentenceException {
-        assertThat(FERRY.spoken(FERRY.apply(Sentence.atFirst(NIGHT_FERRY), line))).isEqualTo(spoken);
+        assertThat(FERRY.spoken(FERRY.apply(Sentence.atFirst(NIGHT_FERRY), line)))
+                .isEqualTo(spoken);
     }
 
     @Test
