@@ -14,6 +14,7 @@ import fusetale.explore.SwapFigure;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Replacements;
 import fusetale.report.Emphasis;
+import fusetale.sentence.Sentences;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -77,6 +78,11 @@ class VocabularyTest {
         assertThat(Arrays.stream(Observation.Sight.values())
                         .flatMap(s -> Arrays.stream(s.words().split(", "))))
                 .isSubsetOf(LISTED);
+    }
+
+    @Test
+    void wordsThatALineBeginsWithAreListed() {
+        assertThat(Sentences.verbs()).hasSizeGreaterThan(30).isSubsetOf(LISTED);
     }
 
     @Test

@@ -6,8 +6,8 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.Switch;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.SortedSet;
+import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -25,14 +25,14 @@ final class BenchDraft {
     @Nullable
     Double lampWatts;
 
-    final SortedSet<String> pulled = new TreeSet<>(NaturalOrder.NAMES);
-    final SortedSet<String> unplugged = new TreeSet<>(NaturalOrder.NAMES);
-    final SortedSet<String> lifted = new TreeSet<>(NaturalOrder.NAMES);
-    final SortedSet<BenchSetting.Clip> clips = new TreeSet<>(CLIPS);
-    final SortedSet<String> heldOn = new TreeSet<>(NaturalOrder.NAMES);
-    final SortedMap<String, Boolean> switches = new TreeMap<>(NaturalOrder.NAMES);
-    final SortedMap<String, Double> charged = new TreeMap<>(NaturalOrder.NAMES);
-    final SortedMap<String, Double> pulsedSeconds = new TreeMap<>(NaturalOrder.NAMES);
+    final NavigableSet<String> pulled = new TreeSet<>(NaturalOrder.NAMES);
+    final NavigableSet<String> unplugged = new TreeSet<>(NaturalOrder.NAMES);
+    final NavigableSet<String> lifted = new TreeSet<>(NaturalOrder.NAMES);
+    final NavigableSet<BenchSetting.Clip> clips = new TreeSet<>(CLIPS);
+    final NavigableSet<String> heldOn = new TreeSet<>(NaturalOrder.NAMES);
+    final NavigableMap<String, Boolean> switches = new TreeMap<>(NaturalOrder.NAMES);
+    final NavigableMap<String, Double> charged = new TreeMap<>(NaturalOrder.NAMES);
+    final NavigableMap<String, Double> pulsedSeconds = new TreeMap<>(NaturalOrder.NAMES);
 
     BenchDraft(Arrangement of) {
         powerOn = of.powerOn();

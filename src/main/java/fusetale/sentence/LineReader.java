@@ -189,7 +189,7 @@ final class LineReader {
             }
             return;
         }
-        if (!atTheBench(bench, subject, clause) && !begun(draft, subject, clause)) {
+        if (!atTheBench(bench, subject, clause) && !begun(subject, clause)) {
             SentenceException unclear = tryFailure(draft, clause);
             if (unclear != null && !bench.read(Verbs.spelledOut(clause))) {
                 throw Target.begins(circuit, clause) ? unclear : unknown(clause);
@@ -220,7 +220,7 @@ final class LineReader {
     }
 
     /** Reads the beginning of what is done to a part, where no failure of it begins so. */
-    private boolean begun(Draft draft, SubjectClause subject, String clause) throws SentenceException {
+    private boolean begun(SubjectClause subject, String clause) throws SentenceException {
         Set<String> deeds = subject.begun(clause);
         List<FaultForm> failures = parser.begun(clause);
         if (deeds.isEmpty() || failures.size() == 1) {

@@ -16,13 +16,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The names of one circuit that a line may use; capitals do not matter. Immutable. */
+/** The names of one circuit that a line may use; capitals do not matter, unless two names differ by them. Immutable. */
 final class Names {
     /** How many near names an answer lists. */
     static final int NEAR = 5;
@@ -86,21 +87,24 @@ final class Names {
 
     private void put(Kind kind, Stream<String> names) {
         Map<String, String> spellings = new LinkedHashMap<>();
-        names.forEach(name -> spellings.putIfAbsent(small(name), name));
         // where two names differ by capitals alone, each is found by its own
+        names.forEach(name -> {
+            spellings.put(name, name);
+            spellings.putIfAbsent(small(name), name);
+        });
         bySpelling.put(kind, spellings);
     }
 
     /** All of a kind, in the circuit's order. */
     Collection<String> all(Kind kind) {
-        return bySpelling.getOrDefault(kind, Map.of()).values();
+        return new LinkedHashSet<>(bySpelling.getOrDefault(kind, Map.of()).values());
     }
 
     /** The name that is spelt so, capitals ignored; a pin may be written with a space, {@code br201 ac1}. */
     Optional<String> exact(Kind kind, String text) {
         Map<String, String> spellings = bySpelling.getOrDefault(kind, Map.of());
         String spelling = small(text);
-        String name = spellings.get(spelling);
+        String name = spellings.getOrDefault(text.strip(), spellings.get(spelling));
         boolean pinned = name == null && (kind == Kind.PIN || kind == Kind.POINT);
         return Optional.ofNullable(pinned ? spellings.get(spelling.replaceFirst("\\s+(?:pin\\s+)?", ".")) : name);
     }
@@ -116,6 +120,7 @@ final class Names {
         return bySpelling.getOrDefault(kind, Map.of()).entrySet().stream()
                 .filter(e -> e.getKey().startsWith(spelling))
                 .map(Map.Entry::getValue)
+                .distinct()
                 .sorted(NaturalOrder.NAMES)
                 .toList();
     }

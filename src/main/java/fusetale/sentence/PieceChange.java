@@ -17,9 +17,9 @@ import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.SortedSet;
 
 /** Takes a piece of a state away, or changes its amount. */
 final class PieceChange {
@@ -125,7 +125,7 @@ final class PieceChange {
                 : new Setting(Meter.of(setting.meter().model()), function, setting.leads());
     }
 
-    private void remove(SortedSet<?> deeds) {
+    private void remove(NavigableSet<?> deeds) {
         Iterator<?> all = deeds.iterator();
         for (int i = 0; all.hasNext(); i++) {
             all.next();
@@ -136,11 +136,11 @@ final class PieceChange {
         }
     }
 
-    private void remove(SortedMap<String, ?> deeds) {
+    private void remove(NavigableMap<String, ?> deeds) {
         name(deeds).ifPresent(deeds::remove);
     }
 
-    private Optional<String> name(SortedMap<String, ?> deeds) {
+    private Optional<String> name(NavigableMap<String, ?> deeds) {
         return deeds.keySet().stream().skip(piece.index()).findFirst();
     }
 

@@ -43,6 +43,11 @@ public final class Sentences {
         this.completions = new Completions(circuit, this, reader, names, meters);
     }
 
+    /** The words that a line about the bench may begin with. */
+    public static List<String> verbs() {
+        return Verbs.all();
+    }
+
     /** The circuit they are about. */
     public Circuit circuit() {
         return circuit;

@@ -1,6 +1,7 @@
 /**
- * The question as one line: reading it in either form, and writing it. Uses {@code quantity}, {@code circuit}, {@code
- * fault}. Start at {@link fusetale.sentence.SentenceParser}.
+ * The whole state of the bench as one line: what is supposed, how the bench is set, what the meter is on. Reading it, whole or
+ * one typed line at a time, writing it, speaking it, and completing what is being typed; and readings as somebody types them.
+ * Uses {@code quantity}, {@code circuit}, {@code fault}, {@code bench}. Start at {@link fusetale.sentence.Sentences}.
  */
 @NullMarked
 package fusetale.sentence;

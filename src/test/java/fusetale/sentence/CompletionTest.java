@@ -118,7 +118,7 @@ class CompletionTest {
     /** What is offered in full is understood, and never less than what was typed. */
     @Test
     void whatIsOfferedIsUnderstood() throws SentenceException {
-        Sentence now = SENTENCES.apply(FIRST, "pull f301");
+        Sentence now = SENTENCES.apply(FIRST, "pull f301, lamp 60 W");
         for (String typed : TYPED) {
             List<Completion> offered = SENTENCES.completions(now, typed);
             assertThat(offered)
