@@ -329,7 +329,7 @@ final class Commands {
         view.setOnStep(this::step);
         view.setPrefHeight(AFTERMATH_HEIGHT);
         page = view;
-        window.below(view, WORDS.say("page.aftermath"), WORDS.say("page.back"), this::back);
+        window.below(view, WORDS.say("page.back"), this::back);
         view.requestFocus();
     }
 

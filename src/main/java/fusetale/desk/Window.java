@@ -113,7 +113,10 @@ final class Window extends StackPane {
         strip.setOnChosen(this::goTo);
         patience.setOnFinished(e -> showTags());
         model.shownProperty().addListener(changed -> showOutcome());
-        model.otherPowerProperty().addListener(changed -> showFigures());
+        model.otherPowerProperty().addListener(changed -> {
+            showFigures();
+            showConsequence();
+        });
         model.glancedProperty().addListener(changed -> follow());
         model.workingProperty().addListener(changed -> showWork());
         model.sentenceProperty().addListener((property, before, now) -> {
@@ -272,18 +275,13 @@ final class Window extends StackPane {
     }
 
     /** Shows something below the board in place of the figures. */
-    void below(Region view, String heading, String back, Runnable turnBack) {
-        Label head = new Label(heading);
-        head.setFont(Faces.HEADING.at(18));
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
+    void below(Region view, String back, Runnable turnBack) {
         Button button = new Button(back);
         button.setOnAction(e -> turnBack.run());
-        HBox row = new HBox(12, head, space, button);
-        row.setAlignment(Pos.CENTER_LEFT);
-        BorderPane framed = new BorderPane(view);
-        framed.setTop(row);
-        framed.setPadding(new Insets(6, MARGIN, 6, MARGIN));
+        StackPane framed = new StackPane(view, button);
+        StackPane.setAlignment(button, Pos.BOTTOM_RIGHT);
+        StackPane.setMargin(button, new Insets(0, 16, 10, 0));
+        framed.setPadding(new Insets(8, MARGIN, 6, MARGIN));
         middle.setBottom(framed);
     }
 

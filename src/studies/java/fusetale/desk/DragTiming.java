@@ -52,17 +52,19 @@ public final class DragTiming {
             List<String> arguments = getParameters().getRaw();
             Program running = new Program(stage);
             program = running;
-            running.begin(List.of(
-                    "circuits/night-ferry.yaml", arguments.isEmpty() ? "r202 drifted x1.2" : arguments.get(0)));
+            running.begin(
+                    List.of("circuits/night-ferry.yaml", arguments.isEmpty() ? "r202 drifted x1.2" : arguments.get(0)));
             stage.setWidth(1280);
             stage.setHeight(720);
             OpenRepair repair = running.opened().orElseThrow();
-            repair.model().glancedProperty().addListener((property, before, now) -> now.filter(
-                            g -> g.sentence().equals(asked))
-                    .ifPresent(g -> {
-                        arrived = System.nanoTime();
-                        painted = true;
-                    }));
+            repair.model()
+                    .glancedProperty()
+                    .addListener((property, before, now) -> now.filter(
+                                    g -> g.sentence().equals(asked))
+                            .ifPresent(g -> {
+                                arrived = System.nanoTime();
+                                painted = true;
+                            }));
             // a pulse comes before its frame is painted; the one after the values were set tells that they were
             stage.getScene().addPostLayoutPulseListener(this::framed);
             new AnimationTimer() {

@@ -49,8 +49,7 @@ public final class FirstFrame {
                     if (!told) {
                         told = true;
                         long started = ManagementFactory.getRuntimeMXBean().getStartTime();
-                        System.out.printf(
-                                Locale.ROOT, "first frame %d ms%n", System.currentTimeMillis() - started);
+                        System.out.printf(Locale.ROOT, "first frame %d ms%n", System.currentTimeMillis() - started);
                         if (suppositions == 0) {
                             Platform.exit();
                         } else {
@@ -72,7 +71,8 @@ public final class FirstFrame {
         private void next(OpenRepair repair, int count) {
             if (asked % 100 == 0) {
                 System.gc();
-                long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+                long used = Runtime.getRuntime().totalMemory()
+                        - Runtime.getRuntime().freeMemory();
                 System.out.printf(Locale.ROOT, "%d suppositions, %.0f MB in use%n", asked, used / 1e6);
             }
             if (asked == count) {

@@ -19,8 +19,8 @@ final class PixelsFile {
      */
     static byte[] png(int[] argb, int width, boolean grey) {
         int height = argb.length / width;
-        BufferedImage image = new BufferedImage(
-                width, height, grey ? BufferedImage.TYPE_BYTE_GRAY : BufferedImage.TYPE_INT_RGB);
+        BufferedImage image =
+                new BufferedImage(width, height, grey ? BufferedImage.TYPE_BYTE_GRAY : BufferedImage.TYPE_INT_RGB);
         for (int k = 0; k < argb.length; k++) {
             image.setRGB(k % width, k / width, argb[k]);
         }

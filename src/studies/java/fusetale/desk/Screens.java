@@ -4,8 +4,8 @@ import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.store.Preferences;
 import fusetale.store.Store;
-import fusetale.store.UnwritableFile;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -68,7 +68,8 @@ public final class Screens {
             new State("first-light-card", "first-light", with(SHORT, "@card BR1")),
             new State("first-light-line", "first-light", List.of("@type br1 ")),
             new State("first-light-meter", "first-light", List.of("!METER")),
-            new State("first-light-reading", "first-light", List.of("r2 open", "@read tp1 16.9 dc", "@read tp2 0.02 dc")),
+            new State(
+                    "first-light-reading", "first-light", List.of("r2 open", "@read tp1 16.9 dc", "@read tp2 0.02 dc")),
             new State("first-light-aftermath", "first-light", with(SHORT, "!AFTERMATH")),
             new State("first-light-waves", "first-light", with(SHORT, "!WAVES")),
             new State("first-light-bars", "first-light", with(SHORT, "!BARS")),
@@ -103,9 +104,10 @@ public final class Screens {
         private @Nullable Stage stage;
         private @Nullable State state;
         private int quiet;
+        private int look = -1;
 
         @Override
-        public void start(Stage primary) throws IOException, UnwritableFile {
+        public void start(Stage primary) throws IOException {
             List<String> arguments = getParameters().getRaw();
             if (!arguments.isEmpty()) {
                 folder = Path.of(arguments.get(0));
@@ -113,7 +115,8 @@ public final class Screens {
             String wanted = arguments.size() > 1 ? arguments.get(1) : "";
             Files.createDirectories(folder);
             System.setProperty(
-                    Store.PROPERTY, Files.createTempDirectory("fusetale-screens").toString());
+                    Store.PROPERTY,
+                    Files.createTempDirectory("fusetale-screens").toString());
             STATES.stream().filter(s -> s.name().startsWith(wanted)).forEach(states::add);
             stage = primary;
             next();
@@ -136,6 +139,7 @@ public final class Screens {
             program.begin(state.board().isEmpty() ? List.of() : List.of("circuits/" + state.board() + ".yaml"));
             steps.addAll(state.steps());
             quiet = 0;
+            look = -1;
         }
 
         private boolean idle() {
@@ -168,12 +172,23 @@ public final class Screens {
                 take(step);
                 return;
             }
-            try {
-                write();
-            } catch (IOException | UnwritableFile e) {
-                throw new IllegalStateException(e);
+            // a window that was resized is laid out by the next frames: one look at a time
+            if (look >= 0) {
+                write(LOOKS.get(look));
             }
-            next();
+            look++;
+            if (look < LOOKS.size()) {
+                show(LOOKS.get(look));
+            } else {
+                next();
+            }
+        }
+
+        private void show(Look wanted) {
+            Stage shown = Objects.requireNonNull(stage);
+            Objects.requireNonNull(program).prefer(wanted.perCent(), wanted.light());
+            shown.setWidth(wanted.width());
+            shown.setHeight(wanted.height());
         }
 
         private void take(String step) {
@@ -192,17 +207,13 @@ public final class Screens {
             }
         }
 
-        private void write() throws IOException, UnwritableFile {
-            Stage shown = Objects.requireNonNull(stage);
-            for (Look look : LOOKS) {
-                Objects.requireNonNull(program).prefer(look.perCent(), look.light());
-                shown.setWidth(look.width());
-                shown.setHeight(look.height());
-                shown.getScene().getRoot().applyCss();
-                shown.getScene().getRoot().layout();
-                WritableImage image = shown.getScene().snapshot(null);
-                String name = Objects.requireNonNull(state).name() + "-" + look.name() + ".png";
-                Files.write(folder.resolve(name), png(image, look.grey()));
+        private void write(Look wanted) {
+            WritableImage image = Objects.requireNonNull(stage).getScene().snapshot(null);
+            String name = Objects.requireNonNull(state).name() + "-" + wanted.name() + ".png";
+            try {
+                Files.write(folder.resolve(name), png(image, wanted.grey()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
 

@@ -76,7 +76,8 @@ class DeskFlowTest extends ApplicationTest {
 
     private void until(Callable<Boolean> holds) {
         try {
-            WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
+            WaitForAsyncUtils.waitFor(
+                    90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
         } catch (TimeoutException e) {
             throw new AssertionError("waited in vain", e);
         }
@@ -117,7 +118,8 @@ class DeskFlowTest extends ApplicationTest {
         worked();
 
         assertThat(sentence()).startsWith("Suppose R2 is open.");
-        assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.MOVED && t.name().equals("TP2"));
+        assertThat(tags())
+                .anyMatch(t -> t.state() == TagFigures.State.MOVED && t.name().equals("TP2"));
         key(KeyCode.Z);
         worked();
         assertThat(sentence()).startsWith("Suppose nothing.");
@@ -162,7 +164,10 @@ class DeskFlowTest extends ApplicationTest {
 
         assertThat(model().state().measured()).hasSize(1);
         assertThat(tags()).anyMatch(t -> t.read().equals("16.4 V"));
-        assertThat(repair().window().focusedTag()).get().extracting(TagFigures::read).isEqualTo("");
+        assertThat(repair().window().focusedTag())
+                .get()
+                .extracting(TagFigures::read)
+                .isEqualTo("");
         key(KeyCode.U);
         assertThat(tags()).anyMatch(t -> t.state() == TagFigures.State.OUT_OF_REACH);
     }
@@ -229,9 +234,9 @@ class DeskFlowTest extends ApplicationTest {
     void everythingThatCanHaveTheKeyboardSaysWhatItIs() {
         worked();
 
-        assertThat(focusable()).hasSizeGreaterThan(30).allSatisfy(n -> assertThat(spoken(n))
-                .as(n.toString())
-                .isNotBlank());
+        assertThat(focusable())
+                .hasSizeGreaterThan(30)
+                .allSatisfy(n -> assertThat(spoken(n)).as(n.toString()).isNotBlank());
     }
 
     @Test
@@ -286,7 +291,9 @@ class DeskFlowTest extends ApplicationTest {
                 continue;
             }
             if (text.getParent() instanceof Labeled labeled && labeled.getText() != null) {
-                assertThat(text.getText()).as("%s: %s", where, labeled.getText()).isEqualTo(labeled.getText());
+                assertThat(text.getText())
+                        .as("%s: %s", where, labeled.getText())
+                        .isEqualTo(labeled.getText());
             }
             Bounds bounds = text.localToScene(text.getLayoutBounds());
             assertThat(bounds.getMaxX()).as("%s: %s", where, text.getText()).isLessThan(scene().getWidth() + 2);

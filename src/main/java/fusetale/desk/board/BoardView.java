@@ -50,7 +50,10 @@ public final class BoardView extends Region {
         legend.setMouseTransparent(true);
         strings.setMouseTransparent(true);
         getChildren().addAll(strings, drawing, legend, cord);
-        drawing.onMoved(this::string);
+        drawing.onMoved(() -> {
+            cord.moved();
+            string();
+        });
         cord.onDownward(this::down);
         cord.focusWithinProperty().addListener(changed -> string());
     }

@@ -3,6 +3,7 @@ package fusetale.desk.consequence;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
@@ -41,7 +42,8 @@ public final class ConsequenceLine extends HBox {
         text.setFont(Faces.WORDS.at(17));
         text.setWrapText(true);
         text.setTextOverrun(OverrunStyle.ELLIPSIS);
-        text.setMinHeight(HEIGHT);
+        text.setMinHeight(Region.USE_PREF_SIZE);
+        text.setPadding(new Insets(2, 0, 2, 0));
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMaxWidth(Double.MAX_VALUE);
         more.getStyleClass().add("more");

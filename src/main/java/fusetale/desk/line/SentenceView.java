@@ -162,7 +162,9 @@ public final class SentenceView extends StackPane {
             if (piece.kind() == Piece.Kind.WORDS) {
                 words(piece.text(), words, nodes);
             } else {
-                nodes.add(piece(piece, font));
+                PieceView view = piece(piece, font);
+                FlowPane.setMargin(view, new Insets(0, 3, 0, 3));
+                nodes.add(view);
             }
         }
         flow.getChildren().setAll(nodes);
@@ -273,15 +275,7 @@ public final class SentenceView extends StackPane {
         } else if (understood instanceof Understood.Means means) {
             meaning.setText(WORDS.say("means", means.words()));
         } else if (understood instanceof Understood.Unclear unclear) {
-            String near = unclear.near().isEmpty()
-                    ? ""
-                    : " "
-                            + WORDS.say(
-                                    "near",
-                                    String.join(
-                                            ", ",
-                                            unclear.near().stream().limit(6).toList()));
-            meaning.setText(unclear.problem() + near);
+            meaning.setText(unclear.problem());
         }
         suggestions.requestLayout();
     }
@@ -362,10 +356,18 @@ public final class SentenceView extends StackPane {
 
     /** One way to go on. */
     private static final class CompletionCell extends ListCell<Completion> {
+        /** The line, and what it says where that is more than the line itself. */
+        private static String said(Completion item) {
+            return item.words().equalsIgnoreCase(item.line().strip())
+                            || item.words().isBlank()
+                    ? item.line()
+                    : item.line() + "    " + item.words();
+        }
+
         @Override
         protected void updateItem(Completion item, boolean empty) {
             super.updateItem(item, empty);
-            setText(empty || item == null ? "" : item.line() + "   " + item.words());
+            setText(empty || item == null ? "" : said(item));
             setAccessibleText(empty || item == null ? "" : item.words());
         }
     }
