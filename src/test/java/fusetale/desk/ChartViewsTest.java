@@ -126,8 +126,16 @@ class ChartViewsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "strip, 1, 168", "strip, 1.5, 252", "waves, 1, 168", "waves, 1.5, 252", "large wave, 1, 520", "large wave, 1.5, 520",
-        "bars, 1, 520", "bars, 1.5, 520", "aftermath, 1, 520", "aftermath, 1.5, 520"
+        "strip, 1, 168",
+        "strip, 1.5, 252",
+        "waves, 1, 168",
+        "waves, 1.5, 252",
+        "large wave, 1, 520",
+        "large wave, 1.5, 520",
+        "bars, 1, 520",
+        "bars, 1.5, 520",
+        "aftermath, 1, 520",
+        "aftermath, 1.5, 520"
     })
     void everythingCanBeReadWhole(String name, double factor, double height) {
         Region view = shown(made(() -> view(name)), height, factor);
@@ -160,7 +168,8 @@ class ChartViewsTest {
         }
         assertThat(strip.first()).isEqualTo(1);
         robot.type(KeyCode.END);
-        assertThat(focused().getAccessibleText()).startsWith(rows.get(rows.size() - 1).spoken());
+        assertThat(focused().getAccessibleText())
+                .startsWith(rows.get(rows.size() - 1).spoken());
         robot.type(KeyCode.HOME);
         robot.type(KeyCode.PAGE_DOWN);
         assertThat(focused().getAccessibleText()).startsWith(rows.get(5).spoken());
@@ -220,7 +229,8 @@ class ChartViewsTest {
         robot.type(KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.ENTER);
 
         assertThat(told).containsExactly(waves.models().get(1));
-        assertThat(focused().getAccessibleText()).startsWith(waves.models().get(1).spoken());
+        assertThat(focused().getAccessibleText())
+                .startsWith(waves.models().get(1).spoken());
     }
 
     @Test
@@ -290,7 +300,8 @@ class ChartViewsTest {
         assertThat(told).extracting(Moment::after).containsExactly(1, 2, 1, 0);
         assertThat(told.get(0).supposition().faults())
                 .containsAll(Answers.shortedLeg().question().supposition().faults())
-                .hasSizeGreaterThan(Answers.shortedLeg().question().supposition().faults().size());
+                .hasSizeGreaterThan(
+                        Answers.shortedLeg().question().supposition().faults().size());
         assertThat(told.get(3).supposition())
                 .isEqualTo(Answers.shortedLeg().question().supposition());
     }
@@ -306,7 +317,13 @@ class ChartViewsTest {
         });
         focusFirst(view, ".story");
         robot.type(KeyCode.DOWN, KeyCode.ENTER, KeyCode.RIGHT);
-        String first = Objects.requireNonNull(view.model()).stories().get(1).steps().get(0).what().words();
+        String first = Objects.requireNonNull(view.model())
+                .stories()
+                .get(1)
+                .steps()
+                .get(0)
+                .what()
+                .words();
 
         assertThat(told).extracting(Moment::after).containsExactly(0, 1);
         assertThat(told.get(1).words()).contains(first);

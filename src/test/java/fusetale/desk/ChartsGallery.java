@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Objects;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -56,7 +57,9 @@ public final class ChartsGallery {
                     new Machine(
                             "first-light",
                             List.of(Answers.outcome(light, true, "R2=open"), Answers.outcome(light, false, "R2=open"))),
-                    new Machine("shorted-leg", List.of(Answers.outcome(light, true, "BR1.leg1=short", "F1=wrong-rating:10A"))),
+                    new Machine(
+                            "shorted-leg",
+                            List.of(Answers.outcome(light, true, "BR1.leg1=short", "F1=wrong-rating:10A"))),
                     new Machine(
                             "night-ferry",
                             List.of(
@@ -86,6 +89,13 @@ public final class ChartsGallery {
             HBox.setHgrow(waves, Priority.ALWAYS);
             strip.setMinWidth(560);
             snap(stage, folder.resolve("strip-" + tail), both, palette, factor, 1280 * factor, 184 * factor);
+            HowFarView later = new HowFarView();
+            later.setOutcomes(outcomes);
+            later.setChosen(later.rows().rows().get(7).check());
+            HBox padded = new HBox(later);
+            padded.setStyle("-fx-padding: 8 20 8 20;");
+            HBox.setHgrow(later, Priority.ALWAYS);
+            snap(stage, folder.resolve("strip2-" + tail), padded, palette, factor, 900, 360);
             WaveView large = new WaveView();
             large.setModels(waves.models());
             if (!waves.models().isEmpty()) {
@@ -124,9 +134,14 @@ public final class ChartsGallery {
                             .toExternalForm());
             stage.setScene(scene);
             stage.show();
+            stage.requestFocus();
             root.applyCss();
             root.layout();
             root.layout();
+            view.lookupAll(".strip-row, .bar-row, .time-row, .wave-field").stream()
+                    .skip(2)
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
             WritableImage image = scene.snapshot(null);
             // a second pass: charts settle their axes in the first
             root.applyCss();

@@ -47,7 +47,15 @@ class StepTest {
 
     private static Event event(Fault fault, Harm harm, @Nullable Fault consequence, double seconds) {
         return new Event(
-                fault.part(), fault.place(), harm, consequence, seconds, 2 * seconds, 3 * seconds, 10, "made for this test");
+                fault.part(),
+                fault.place(),
+                harm,
+                consequence,
+                seconds,
+                2 * seconds,
+                3 * seconds,
+                10,
+                "made for this test");
     }
 
     private static Event burns(Fault what, double seconds) {
@@ -60,7 +68,10 @@ class StepTest {
 
     @Test
     void consequencesAreAddedToWhatWasSupposed() {
-        List<Step> steps = steps(supposing(LEG, LINK), burns(BURNT, 10), event(LEG, Harm.FAILS_SHORT, new Fault("BR201", "leg2", FailureMode.SHORT, null), 100));
+        List<Step> steps = steps(
+                supposing(LEG, LINK),
+                burns(BURNT, 10),
+                event(LEG, Harm.FAILS_SHORT, new Fault("BR201", "leg2", FailureMode.SHORT, null), 100));
 
         assertThat(steps.get(0).after().faults()).containsExactly(LEG, LINK, BURNT);
         assertThat(steps.get(1).after().faults())
@@ -69,8 +80,7 @@ class StepTest {
 
     @Test
     void aConsequenceTakesThePlaceOfWhatItContradictsThere() {
-        List<Step> steps =
-                steps(supposing(LEG), burns(BURNT, 10), event(OPEN, Harm.BURNS_OPEN, OPEN, 100));
+        List<Step> steps = steps(supposing(LEG), burns(BURNT, 10), event(OPEN, Harm.BURNS_OPEN, OPEN, 100));
 
         assertThat(steps.get(1).after().faults()).containsExactly(LEG, OPEN);
     }
@@ -93,7 +103,8 @@ class StepTest {
 
     @Test
     void placesOfOnePartThatMeetTheSameEndTogetherAreOneStep() {
-        List<Step> steps = steps(supposing(LEG), burns(BURNT, 10), burns(BESIDE, 11), event(BLOWN, Harm.FUSE_MELTS, BLOWN, 100));
+        List<Step> steps =
+                steps(supposing(LEG), burns(BURNT, 10), burns(BESIDE, 11), event(BLOWN, Harm.FUSE_MELTS, BLOWN, 100));
 
         assertThat(steps).hasSize(2);
         assertThat(steps.get(0).after().faults()).containsExactly(LEG, BURNT, BESIDE);

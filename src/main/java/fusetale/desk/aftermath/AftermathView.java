@@ -76,7 +76,7 @@ public final class AftermathView extends BorderPane {
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        content.setPadding(new Insets(12, 4, 8, 4));
+        content.setPadding(new Insets(4, 4, 8, 4));
         setCenter(scroll);
         steps.setAlignment(Pos.CENTER_LEFT);
         back.setMinWidth(Region.USE_PREF_SIZE);
@@ -233,12 +233,16 @@ public final class AftermathView extends BorderPane {
             back.requestFocus();
         }
         Moment moment = chosen.at(after);
-        where.setText(moment.words());
+        where.setText(WORDS.say("where", chosen.share(), moment.words()));
         back.setAccessibleText(WORDS.say("before") + ". " + moment.words());
         on.setAccessibleText(WORDS.say("next") + ". " + moment.words());
         where.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         if (shown != null) {
-            shown.now(after == 0 ? null : chosen.steps().get(after - 1).what().middleSeconds());
+            Region row =
+                    shown.now(after == 0 ? null : chosen.steps().get(after - 1).what());
+            if (row != null) {
+                Reveal.in(scroll, row);
+            }
         }
     }
 

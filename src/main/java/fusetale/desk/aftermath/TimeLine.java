@@ -2,6 +2,7 @@ package fusetale.desk.aftermath;
 
 import fusetale.aftermath.Harm;
 import fusetale.desk.kit.Faces;
+import fusetale.explore.Happening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
@@ -74,11 +76,19 @@ final class TimeLine extends Region {
         return rows;
     }
 
-    /** Draws a line at a time [s]; null draws none. */
-    void now(@Nullable Double seconds) {
-        now.setVisible(seconds != null);
-        nowSeconds = seconds == null ? 0 : seconds;
+    /** Marks something that happens, at its time and in its row; null marks nothing. Gives its row, if it has one. */
+    @Nullable
+    Region now(@Nullable Happening what) {
+        now.setVisible(what != null);
+        nowSeconds = what == null ? 0 : what.middleSeconds();
+        Region marked = null;
+        for (Row row : rows) {
+            boolean is = what != null && row.row.happening().words().equals(what.words());
+            row.swipe.setVisible(is);
+            marked = is ? row : marked;
+        }
         requestLayout();
+        return marked;
     }
 
     @Override
@@ -137,6 +147,7 @@ final class TimeLine extends Region {
     /** One row. */
     private final class Row extends Region {
         private final TimeRow row;
+        private final Rectangle swipe = new Rectangle();
         private final Text words;
         private final Text measure = new Text();
         private final double naturalWidth;
@@ -163,7 +174,9 @@ final class TimeLine extends Region {
                 bar.getStyleClass().add("hatch");
             }
             middle.getStyleClass().add("time-middle");
-            getChildren().addAll(words, when, share, bar, middle);
+            swipe.getStyleClass().add("fill-marker");
+            swipe.setVisible(false);
+            getChildren().addAll(swipe, words, when, share, bar, middle);
             getChildren().forEach(child -> child.setManaged(false));
         }
 
@@ -197,6 +210,10 @@ final class TimeLine extends Region {
             words.setWrappingWidth(wordsRoom(whenRight));
             words.setX(0);
             words.setY(y);
+            swipe.setX(-4);
+            swipe.setY(y - words.getLayoutBounds().getHeight() / 2);
+            swipe.setWidth(Math.min(naturalWidth, words.getWrappingWidth()) + 8);
+            swipe.setHeight(words.getLayoutBounds().getHeight());
             share.setX(whenRight - share.getLayoutBounds().getWidth());
             share.setY(y);
             when.setX(whenRight - columns());

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -34,6 +35,9 @@ public final class BarsView extends BorderPane {
 
     /** Least height [px] of a row. */
     private static final double ROW = 26;
+
+    /** Most height [px] of a row, where there are few. */
+    private static final double MOST_ROW = 40;
 
     /** Height [px] the chart needs besides its rows. */
     private static final double AXIS = 12;
@@ -62,6 +66,7 @@ public final class BarsView extends BorderPane {
         FlowPane head = new FlowPane(16, 8, title, functions);
         head.setRowValignment(VPos.CENTER);
         setTop(new VBox(10, head, heads));
+        holder.setAlignment(Pos.TOP_LEFT);
         scroll.setContent(holder);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
@@ -126,6 +131,7 @@ public final class BarsView extends BorderPane {
         }
         ShareChart next = ShareChart.of(rows.of(shown), holder.getWidth());
         next.setMinHeight(ROW * rows.of(shown).size() + AXIS);
+        next.setMaxHeight(MOST_ROW * rows.of(shown).size() + AXIS);
         for (BarLine line : next.lines()) {
             line.setOnMousePressed(e -> {
                 line.requestFocus();

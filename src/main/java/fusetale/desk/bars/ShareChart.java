@@ -49,8 +49,7 @@ final class ShareChart extends XYChart<Number, String> {
         double points = lines.stream().mapToDouble(BarLine::pointWidth).max().orElse(0) + 3 * MARGIN;
         double across = Math.max(LEAST_SCALE, plotWidth - figures - points);
         double pixel = (scale.high() - scale.low()) / across;
-        MarkedAxis axis =
-                new MarkedAxis(scale.low() - points * pixel, scale.high() + figures * pixel, scale.marks());
+        MarkedAxis axis = new MarkedAxis(scale.low() - points * pixel, scale.high() + figures * pixel, scale.marks());
         // names, figures and the heads of columns stand in the plot and above it
         axis.setTickLabelsVisible(false);
         axis.setTickMarkVisible(false);

@@ -351,7 +351,9 @@ public final class HowFarView extends Region {
         String keys = join(first > 0 ? WORDS.say("page.up") : "", end < all ? WORDS.say("page.down") : "", " ");
         double room = width - title.getLayoutBounds().getWidth() - GAP;
         List<String> choices = List.of(
-                join(join(page, moved, SEPARATOR), keys, SEPARATOR), join(page.isEmpty() ? moved : page, keys, SEPARATOR), keys);
+                join(join(page, moved, SEPARATOR), keys, SEPARATOR),
+                join(page.isEmpty() ? moved : page, keys, SEPARATOR),
+                keys);
         for (String choice : choices) {
             left.setText(choice);
             if (left.getLayoutBounds().getWidth() <= room) {

@@ -36,7 +36,13 @@ public record StripRow(
         String spoken = WORDS.say(key, point, function, built, supposed, Figures.plain(reading.movedInTwoFigures()));
         String beside = Figures.shortDisplay(reading.asSupposed());
         return new StripRow(
-                check, point, function, reading.moved(), bare(Figures.shortDisplay(reading.asBuilt()), beside), beside, spoken);
+                check,
+                point,
+                function,
+                reading.moved(),
+                bare(Figures.shortDisplay(reading.asBuilt()), beside),
+                beside,
+                spoken);
     }
 
     /** Whether the difference is lost in what healthy machines and the meter stray. */

@@ -51,7 +51,8 @@ class AftermathModelTest {
         assertThat(MODEL.stories().get(0).share())
                 .contains(Happening.share(
                         AFTERMATH.stories().get(0).count(), AFTERMATH.settings().machines()));
-        assertThat(MODEL.stories()).allSatisfy(story -> assertThat(story.words()).isNotBlank());
+        assertThat(MODEL.stories())
+                .allSatisfy(story -> assertThat(story.words()).isNotBlank());
     }
 
     @Test
@@ -76,7 +77,9 @@ class AftermathModelTest {
             Step step = story.steps().get(k - 1);
             assertThat(story.at(k).supposition()).isEqualTo(step.after());
             assertThat(story.at(k).supposition().faults().size()).isGreaterThanOrEqualTo(before);
-            assertThat(story.at(k).words()).contains(step.what().words()).contains(step.what().when());
+            assertThat(story.at(k).words())
+                    .contains(step.what().words())
+                    .contains(step.what().when());
             before = story.at(k).supposition().faults().size();
         }
     }

@@ -23,7 +23,8 @@ class BarRowsTest {
 
     private static BarRow row(double asBuilt, double asSupposed, double low, double high) {
         Check check = new Check("TP1", "gnd", MeterFunction.DC_VOLTS);
-        return BarRow.of(LIGHT, Compared.of(reading(check, asBuilt), reading(check, asSupposed), new HealthyRange(low, high)));
+        return BarRow.of(
+                LIGHT, Compared.of(reading(check, asBuilt), reading(check, asSupposed), new HealthyRange(low, high)));
     }
 
     private static Reading reading(Check check, double value) {
@@ -87,7 +88,8 @@ class BarRowsTest {
     @Test
     void theScaleKeepsTheOrderOfShares() {
         ShareModel scale = new ShareModel(true, true, true);
-        double[] places = DoubleStream.of(-0.5, 0, 0.3, 1, 2, 2.5, OL).map(scale::at).toArray();
+        double[] places =
+                DoubleStream.of(-0.5, 0, 0.3, 1, 2, 2.5, OL).map(scale::at).toArray();
 
         assertThat(places).isSorted();
         assertThat(places[0]).isBetween(scale.low(), 0.0);
@@ -104,9 +106,10 @@ class BarRowsTest {
                         MeterFunction.DC_VOLTS, MeterFunction.AC_VOLTS, MeterFunction.OHMS, MeterFunction.DIODE_TEST);
         assertThat(rows.of(MeterFunction.DC_VOLTS))
                 .extracting(BarRow::point)
-                .containsExactlyElementsOf(LIGHT.points().stream().map(TestPoint::name).toList());
+                .containsExactlyElementsOf(
+                        LIGHT.points().stream().map(TestPoint::name).toList());
         assertThat(rows.of(MeterFunction.OHMS)).hasSize(2 * LIGHT.points().size());
-        assertThat(rows.of(MeterFunction.DC_VOLTS)).allSatisfy(row -> assertThat(outcomes.get(0).readings())
-                .contains(row.reading()));
+        assertThat(rows.of(MeterFunction.DC_VOLTS))
+                .allSatisfy(row -> assertThat(outcomes.get(0).readings()).contains(row.reading()));
     }
 }

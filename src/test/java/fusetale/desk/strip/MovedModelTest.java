@@ -36,7 +36,9 @@ class MovedModelTest {
         MovedModel scale = MovedModel.upTo(most);
 
         assertThat(scale.share(most)).isBetween(0.0, 1.0);
-        assertThat(scale.marks()).isNotEmpty().allSatisfy(m -> assertThat(m.share()).isBetween(0.28, 1.0));
+        assertThat(scale.marks())
+                .isNotEmpty()
+                .allSatisfy(m -> assertThat(m.share()).isBetween(0.28, 1.0));
         assertThat(scale.marks()).isSortedAccordingTo((a, b) -> Double.compare(a.share(), b.share()));
     }
 
@@ -60,6 +62,7 @@ class MovedModelTest {
 
     @Test
     void theLinearPartKeepsItsWidthWhateverTheEnd() {
-        assertThat(MovedModel.upTo(5).share(0.7)).isEqualTo(MovedModel.upTo(5_000).share(0.7));
+        assertThat(MovedModel.upTo(5).share(0.7))
+                .isEqualTo(MovedModel.upTo(5_000).share(0.7));
     }
 }

@@ -25,14 +25,22 @@ class StripRowsTest {
     }
 
     private static Compared reading(Check check) {
-        return readings().stream().filter(r -> r.check().equals(check)).findFirst().orElseThrow();
+        return readings().stream()
+                .filter(r -> r.check().equals(check))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Compared made(String shows, double asBuilt, double asSupposed) {
         Check check = new Check("TP1", "gnd", MeterFunction.DC_VOLTS);
         return Compared.of(
                 new Reading(check, asBuilt, false, shows, 0.1),
-                new Reading(check, asSupposed, Double.isInfinite(asSupposed), Double.isInfinite(asSupposed) ? "OL" : asSupposed + " V", 0.1),
+                new Reading(
+                        check,
+                        asSupposed,
+                        Double.isInfinite(asSupposed),
+                        Double.isInfinite(asSupposed) ? "OL" : asSupposed + " V",
+                        0.1),
                 new HealthyRange(asBuilt - 1, asBuilt + 1));
     }
 
@@ -40,7 +48,8 @@ class StripRowsTest {
     void everyReadingOfEverySettingHasItsRow() {
         assertThat(ROWS.rows())
                 .extracting(StripRow::check)
-                .containsExactlyInAnyOrderElementsOf(readings().stream().map(Compared::check).toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        readings().stream().map(Compared::check).toList());
         assertThat(ROWS.rows()).extracting(StripRow::function).contains("d.c. volts", "ohms");
     }
 
@@ -52,14 +61,16 @@ class StripRowsTest {
 
     @Test
     void figuresAreThoseOfTheDisplays() {
-        Stream<StripRow> settled = ROWS.rows().stream().filter(r -> reading(r.check()).asSupposed().climbing() == null);
+        Stream<StripRow> settled =
+                ROWS.rows().stream().filter(r -> reading(r.check()).asSupposed().climbing() == null);
 
         assertThat(settled)
                 .hasSizeGreaterThan(10)
                 .allSatisfy(r -> assertThat(r.supposed())
                         .isEqualTo(reading(r.check()).asSupposed().shows()));
         assertThat(ROWS.rows().stream().filter(r -> reading(r.check()).asBuilt().climbing() == null))
-                .allSatisfy(r -> assertThat(reading(r.check()).asBuilt().shows()).startsWith(r.built()));
+                .allSatisfy(
+                        r -> assertThat(reading(r.check()).asBuilt().shows()).startsWith(r.built()));
     }
 
     @Test
@@ -110,7 +121,8 @@ class StripRowsTest {
     @Test
     void whatIsSpokenHasPointFunctionAndBothFigures() {
         assertThat(StripRow.of(LIGHT, made("5.00 V", 5, 9.5)).spoken())
-                .isEqualTo("TP1, d.c. volts: healthy 5.00 V, supposed 9.5 V, moved 4.5 times as far as healthy machines stray");
+                .isEqualTo(
+                        "TP1, d.c. volts: healthy 5.00 V, supposed 9.5 V, moved 4.5 times as far as healthy machines stray");
         assertThat(StripRow.of(LIGHT, made("5.00 V", 5, 5.5)).spoken()).contains("too close to tell");
     }
 }
