@@ -46,19 +46,24 @@ final class HouseRules {
             "aftermath <- quantity signal circuit fault mna model bench",
             "explore   <- quantity signal circuit fault mna model bench sentence aftermath",
             "report    <- quantity store signal circuit fault bench sentence aftermath explore",
-            "cli       <- quantity store signal circuit fault bench sentence aftermath explore report");
+            "cli       <- quantity store signal circuit fault bench sentence aftermath explore report",
+            "desk      <- quantity store signal circuit fault bench sentence aftermath explore report",
+            "start     <- cli desk");
 
     /** A library, and the only packages that may use it; each of them does. */
     record Home(String library, List<String> rooms) {}
 
     static final List<Home> HOMES = List.of(
             new Home("org.ejml..", List.of("mna")),
-            new Home("org.snakeyaml..", List.of("circuit")),
+            new Home("org.snakeyaml..", List.of("store", "circuit")),
             // circuit writes the schema of its files, cli its answers
             new Home("com.fasterxml.jackson..", List.of("circuit", "cli")),
             new Home("org.jfree..", List.of("report")),
             new Home("org.apache.batik..", List.of("report")),
+            new Home("org.apache.pdfbox..", List.of("report")),
+            new Home("de.rototor..", List.of("report")),
             new Home("java.awt..", List.of("report")),
+            new Home("javafx..", List.of("desk")),
             new Home("picocli..", List.of("cli")));
 
     /** Packages of values: public types have final fields only, and every double has its unit in its name. */
@@ -89,6 +94,36 @@ final class HouseRules {
                 .dependOnClassesThat()
                 .resideInAnyPackage(forbidden)
                 .because("the table of packages has no such arrow; data goes one way");
+    }
+
+    /** What is shown is settled where nothing is painted, so that it can be tested, and worked out, without a screen. */
+    ArchRule modelsKnowNoScene() {
+        return noClasses()
+                .that()
+                .resideInAnyPackage(all("desk.state"), all("desk.work"))
+                .or()
+                .haveSimpleNameEndingWith("Model")
+                .and()
+                .resideInAPackage(all("desk"))
+                .or()
+                .haveSimpleNameEndingWith("Rows")
+                .and()
+                .resideInAPackage(all("desk"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("javafx.scene..", "javafx.stage..")
+                .because("a model of the window is tested without one");
+    }
+
+    /** A view asks the model; the model asks away from the window's thread. */
+    ArchRule viewsDoNotSolve() {
+        return noClasses()
+                .that()
+                .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("javafx.scene.."))
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(".*\\.explore\\.(Explorer|Prepared|Preparation|Glances|BatchSolver|Staging)")
+                .because("the solver never runs on the window's thread");
     }
 
     ArchRule noCycles() {

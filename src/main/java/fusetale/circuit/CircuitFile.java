@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -8,11 +9,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param circuit the circuit, or null where an error stands in the way
  * @param problems everything worth saying about the file and the blocks it includes, from top to bottom
+ * @param files the file and the blocks it includes, those among them that are missing too; empty for a text without a file
  */
-public record CircuitFile(@Nullable Circuit circuit, List<Problem> problems) {
-    /** Copies the list. */
+public record CircuitFile(@Nullable Circuit circuit, List<Problem> problems, List<Path> files) {
+    /** Copies the lists. */
     public CircuitFile {
         problems = List.copyOf(problems);
+        files = List.copyOf(files);
+    }
+
+    /** Of a text without a file. */
+    public CircuitFile(@Nullable Circuit circuit, List<Problem> problems) {
+        this(circuit, problems, List.of());
     }
 
     /** The problems that keep the file from being used. */

@@ -3,6 +3,7 @@ package fusetale.circuit;
 import fusetale.circuit.MachineForms.PointDraft;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +28,12 @@ public record CircuitReader(PartLibrary library) {
     /** Reads a file and the blocks it includes. */
     public CircuitFile read(Path path) {
         Findings findings = new Findings();
+        findings.asked(path);
         String name = Includes.name(path);
         String text = SourceText.read(path, name, findings);
-        return text == null ? new CircuitFile(null, findings.inOrder()) : read(text, name, path, findings);
+        return text == null
+                ? new CircuitFile(null, findings.inOrder(), findings.files())
+                : read(text, name, path, findings);
     }
 
     /**
@@ -41,13 +45,15 @@ public record CircuitReader(PartLibrary library) {
     public CircuitFile readText(String name, String text) {
         Findings findings = new Findings();
         String taken = SourceText.decode(text.getBytes(StandardCharsets.UTF_8), name, findings);
-        return taken == null ? new CircuitFile(null, findings.inOrder()) : read(taken, name, null, findings);
+        return taken == null
+                ? new CircuitFile(null, findings.inOrder(), findings.files())
+                : read(taken, name, null, findings);
     }
 
     private CircuitFile read(String text, String name, @Nullable Path path, Findings findings) {
         Located.Table root = table(text, name, findings);
         if (root == null) {
-            return new CircuitFile(null, findings.inOrder());
+            return new CircuitFile(null, findings.inOrder(), findings.files());
         }
         Spot top = Spot.top(Place.of(name, 1), findings, library);
         Values values = MachineForms.CIRCUIT.readValues(root, top);
@@ -71,7 +77,7 @@ public record CircuitReader(PartLibrary library) {
                 new Structure(circuit, whole, values.place(MachineForms.GROUND), findings).check();
             }
         }
-        return new CircuitFile(findings.anyError() ? null : circuit, findings.inOrder());
+        return new CircuitFile(findings.anyError() ? null : circuit, findings.inOrder(), findings.files());
     }
 
     /** The text as a table of keys, or null where a problem was reported. */
@@ -106,13 +112,6 @@ public record CircuitReader(PartLibrary library) {
             return null;
         }
         String story = values.find(MachineForms.STORY);
-        Map<String, Square> drawing = new LinkedHashMap<>();
-        whole.drawing().forEach(d -> {
-            Square square = d.value();
-            if (square != null) {
-                drawing.put(d.name(), square);
-            }
-        });
         List<BenchSetting> settings =
                 read(whole.settings()).stream().map(SettingDraft::setting).toList();
         return new Circuit(
@@ -126,8 +125,26 @@ public record CircuitReader(PartLibrary library) {
                         .toList(),
                 read(whole.connectors()),
                 settings.isEmpty() ? usualSettings() : settings,
-                drawing,
+                drawing(whole),
                 read(whole.stages()).stream().map(StageDraft::stage).toList());
+    }
+
+    private static Drawing drawing(Draft whole) {
+        Map<String, Stand> places = new LinkedHashMap<>();
+        whole.drawing().forEach(d -> {
+            Stand stand = d.value();
+            if (stand != null) {
+                places.put(d.name(), stand);
+            }
+        });
+        List<SectionArea> sections = new ArrayList<>();
+        whole.sections().forEach(d -> {
+            SectionArea section = d.value();
+            if (section != null) {
+                sections.add(section);
+            }
+        });
+        return new Drawing(places, sections);
     }
 
     private static <T> List<T> read(List<Declared<T>> declared) {

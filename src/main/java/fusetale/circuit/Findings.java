@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -13,7 +14,18 @@ final class Findings {
 
     private final Set<Problem> problems = new LinkedHashSet<>();
     private final List<String> files = new ArrayList<>();
+    private final Set<Path> read = new LinkedHashSet<>();
     private boolean more;
+
+    /** Tells that a file was asked for, whether it is there or not. */
+    void asked(Path file) {
+        read.add(file);
+    }
+
+    /** The files asked for, in that order. */
+    List<Path> files() {
+        return List.copyOf(read);
+    }
 
     void error(Place place, String key, String found) {
         error(place, key, found, "", "");

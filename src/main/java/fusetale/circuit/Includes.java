@@ -79,6 +79,7 @@ final class Includes {
         }
         Findings findings = top.findings();
         String name = name(path);
+        findings.asked(path);
         if (!Files.isRegularFile(path)) {
             findings.error(
                     include.file().place(),

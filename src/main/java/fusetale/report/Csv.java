@@ -2,12 +2,18 @@ package fusetale.report;
 
 import fusetale.bench.Climbing;
 import fusetale.bench.Reading;
+import fusetale.circuit.MeterFunction;
 import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
 import fusetale.fault.AmountRange;
 import fusetale.fault.FaultForm;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Readings and failures as comma-separated values, RFC 4180: values in SI, nothing where a meter shows OL. */
@@ -60,6 +66,63 @@ public final class Csv {
                     climbing(row.asSupposed())));
         }
         return text.toString();
+    }
+
+    /**
+     * A supposition for a table on a screen or on paper: a line a pair of points, the units in the headings, a column for what
+     * healthy machines may show at least and at most, nothing where a meter shows OL.
+     *
+     * @param outOfDate whether the question has changed since; then a last column says so in every line
+     */
+    public static String sheet(Outcome outcome, boolean outOfDate) {
+        List<MeterFunction> functions = Arrays.stream(MeterFunction.values())
+                .filter(f -> outcome.readings().stream().anyMatch(r -> r.check().function() == f))
+                .toList();
+        Map<List<String>, Map<MeterFunction, Compared>> pairs = new LinkedHashMap<>();
+        for (Compared row : outcome.readings()) {
+            pairs.computeIfAbsent(
+                            List.of(row.check().from(), row.check().to()), k -> new EnumMap<>(MeterFunction.class))
+                    .put(row.check().function(), row);
+        }
+        List<String> heads = new ArrayList<>(List.of("from", "to", "label"));
+        for (MeterFunction function : functions) {
+            String unit = " [" + function.unit().symbol() + "]";
+            for (String column : List.of("as built", "as supposed", "low", "high")) {
+                heads.add(function.words() + ", " + column + unit);
+            }
+        }
+        if (outOfDate) {
+            heads.add("out of date");
+        }
+        StringBuilder text = new StringBuilder(line(heads.toArray(String[]::new)));
+        pairs.forEach((pair, row) -> text.append(line(cells(outcome, pair, row, functions, outOfDate))));
+        return text.toString();
+    }
+
+    private static String[] cells(
+            Outcome outcome,
+            List<String> pair,
+            Map<MeterFunction, Compared> row,
+            List<MeterFunction> functions,
+            boolean outOfDate) {
+        List<String> cells = new ArrayList<>(pair);
+        cells.add(outcome.label(row.values().iterator().next()));
+        for (MeterFunction function : functions) {
+            Compared reading = row.get(function);
+            if (reading == null) {
+                cells.addAll(List.of("", "", "", ""));
+            } else {
+                cells.add(value(reading.asBuilt().overRange(), reading.asBuilt().value()));
+                cells.add(value(
+                        reading.asSupposed().overRange(), reading.asSupposed().value()));
+                cells.add(value(false, reading.healthy().low()));
+                cells.add(value(false, reading.healthy().high()));
+            }
+        }
+        if (outOfDate) {
+            cells.add("out of date");
+        }
+        return cells.toArray(String[]::new);
     }
 
     /** How parts can fail: a line a failure; amounts in SI, nothing where a failure takes none. */

@@ -27,21 +27,7 @@ public enum PictureFile {
     PNG {
         @Override
         public byte[] bytes(Picture picture) {
-            int scale = 2;
-            BufferedImage image =
-                    new BufferedImage(scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
-            Graphics2D g = image.createGraphics();
-            g.scale(scale, scale);
-            picture.paint(g);
-            g.dispose();
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            try {
-                ImageIO.setUseCache(false);
-                ImageIO.write(image, "png", out);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            return out.toByteArray();
+            return png(picture, SHARP);
         }
     },
 
@@ -54,10 +40,10 @@ public enum PictureFile {
             context.setComment("");
             context.setPrecision(2);
             SVGGraphics2D g = new SVGGraphics2D(context, true);
-            g.setSVGCanvasSize(new Dimension(Picture.WIDTH, picture.height()));
+            g.setSVGCanvasSize(new Dimension(picture.width(), picture.height()));
             picture.paint(g);
             Element root = g.getRoot();
-            root.setAttributeNS(null, "viewBox", "0 0 " + Picture.WIDTH + " " + picture.height());
+            root.setAttributeNS(null, "viewBox", "0 0 " + picture.width() + " " + picture.height());
             root.setAttributeNS(null, "role", "img");
             root.insertBefore(element(document, "desc", picture.description()), root.getFirstChild());
             root.insertBefore(element(document, "title", picture.sentence()), root.getFirstChild());
@@ -71,6 +57,30 @@ public enum PictureFile {
             return out.toByteArray();
         }
     };
+
+    private static final int SHARP = 2;
+
+    /**
+     * The picture as a PNG.
+     *
+     * @param scale pixels each way in a pixel of the picture's own measure, 1 or more
+     */
+    public static byte[] png(Picture picture, int scale) {
+        BufferedImage image =
+                new BufferedImage(scale * picture.width(), scale * picture.height(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.scale(scale, scale);
+        picture.paint(g);
+        g.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.setUseCache(false);
+            ImageIO.write(image, "png", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
 
     /** The picture as the bytes of such a file. */
     public abstract byte[] bytes(Picture picture);

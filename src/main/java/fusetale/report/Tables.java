@@ -66,14 +66,14 @@ public final class Tables {
     /**
      * As built beside as supposed.
      *
-     * @param sentence the supposition as a sentence
+     * @param sentence what is supposed and how the bench is set, as one line
      * @param more what to tell beyond the usual
      */
     public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis, More more) {
         Tables tables = new Tables(outcome, emphasis, more);
         tables.danger();
         tables.paragraph(sentence);
-        tables.paragraph(Settings.words(outcome.question()));
+        tables.paragraph(Settings.besideSentence(outcome.question()));
         tables.comparedTable();
         tables.lines.addAll(SwapTable.lines(outcome.swaps(), emphasis));
         tables.rest();
@@ -279,7 +279,7 @@ public final class Tables {
         return String.format(Locale.ROOT, moved < 10 ? "%.1f" : "%.0f", moved);
     }
 
-    private static String link(FuseLink link) {
+    static String link(FuseLink link) {
         return figure(link.ratedAmps().si(), Unit.AMPERE) + " "
                 + WORDS.say(link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick");
     }

@@ -1,0 +1,30 @@
+package fusetale.circuit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where everything stands on the drawing.
+ *
+ * @param places of parts, of contacts ({@code J1.3}) and of test points, by name, in the order of the file
+ * @param sections parts of the drawing with a heading, in the order of the file
+ */
+public record Drawing(Map<String, Stand> places, List<SectionArea> sections) {
+    /** Nothing is drawn. */
+    public static final Drawing NONE = new Drawing(Map.of(), List.of());
+
+    /** Copies what can change. */
+    public Drawing {
+        places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
+        sections = List.copyOf(sections);
+    }
+
+    /** Parts on their squares, all the usual way round. */
+    static Drawing of(Map<String, Square> squares) {
+        Map<String, Stand> places = new LinkedHashMap<>();
+        squares.forEach((name, square) -> places.put(name, new Stand(square)));
+        return new Drawing(places, List.of());
+    }
+}

@@ -1,0 +1,46 @@
+package fusetale.report;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+
+/** The drawing of a machine on a printed page, black only. */
+public interface SheetDrawing {
+    /** No drawing: what is around it moves up. */
+    SheetDrawing NONE = new SheetDrawing() {
+        @Override
+        public double heightAt(double widthPixels) {
+            return 0;
+        }
+
+        @Override
+        public void paint(Graphics2D g, Rectangle2D box) {}
+    };
+
+    /** A picture, as wide as there is room, its proportions kept. */
+    static SheetDrawing of(Picture picture) {
+        return new SheetDrawing() {
+            @Override
+            public double heightAt(double widthPixels) {
+                return widthPixels * picture.height() / picture.width();
+            }
+
+            @Override
+            public void paint(Graphics2D g, Rectangle2D box) {
+                double scale = Math.min(box.getWidth() / picture.width(), box.getHeight() / picture.height());
+                Graphics2D inside = (Graphics2D) g.create();
+                inside.translate(
+                        box.getX() + (box.getWidth() - scale * picture.width()) / 2,
+                        box.getY() + (box.getHeight() - scale * picture.height()) / 2);
+                inside.scale(scale, scale);
+                picture.paint(inside);
+                inside.dispose();
+            }
+        };
+    }
+
+    /** How high it would like to be at a width, both in px of 1/96 inch; it may get less. */
+    double heightAt(double widthPixels);
+
+    /** Paints it into a box, keeping its own proportions; nothing outside. */
+    void paint(Graphics2D g, Rectangle2D box);
+}
