@@ -135,7 +135,8 @@ class ChartViewsTest {
         "bars, 1, 520",
         "bars, 1.5, 520",
         "aftermath, 1, 520",
-        "aftermath, 1.5, 520"
+        "aftermath, 1.5, 520",
+        "aftermath, 1, 330"
     })
     void everythingCanBeReadWhole(String name, double factor, double height) {
         Region view = shown(made(() -> view(name)), height, factor);

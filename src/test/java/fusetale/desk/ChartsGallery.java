@@ -119,6 +119,10 @@ public final class ChartsGallery {
             aftermath.setOutcome(outcomes.get(0));
             aftermath.stepOn();
             snap(stage, folder.resolve("aftermath-" + tail), aftermath, palette, factor, 1280, 560);
+            AftermathView low = new AftermathView();
+            low.setOutcome(outcomes.get(0));
+            low.stepOn();
+            snap(stage, folder.resolve("aftermath-low-" + tail), low, palette, factor, 1280, 330);
         }
 
         private static void snap(

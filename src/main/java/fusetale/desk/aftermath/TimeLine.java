@@ -3,6 +3,7 @@ package fusetale.desk.aftermath;
 import fusetale.aftermath.Harm;
 import fusetale.desk.kit.Faces;
 import fusetale.explore.Happening;
+import fusetale.explore.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,12 +21,15 @@ import org.jspecify.annotations.Nullable;
  * to the last machine, a stroke where half of them have come to it.
  */
 final class TimeLine extends Region {
+    private static final Words WORDS = Words.of(TimeLine.class);
+
     private static final double LEAST_ROW = 26;
     private static final double BAR = 14;
     private static final double LEAST_BAR = 5;
     private static final double AXIS = 28;
     private static final double GAP = 16;
-    private static final double WORDS_RATIO = 0.36;
+    private static final double WORDS_RATIO = 0.4;
+    private static final double MARK_GAP = 6;
     private static final double LEAST_WORDS = 120;
     private static final double RIGHT_ROOM = 22;
 
@@ -34,6 +38,8 @@ final class TimeLine extends Region {
     private final List<Line> markLines = new ArrayList<>();
     private final List<Text> markTexts = new ArrayList<>();
     private final List<Double> markSeconds = new ArrayList<>();
+    private final Text whenHead = text(Faces.TABLE, 14, "text-soft");
+    private final Text shareHead = text(Faces.TABLE, 14, "text-soft");
     private final Line now = new Line();
     private double nowSeconds;
 
@@ -50,6 +56,9 @@ final class TimeLine extends Region {
         });
         getChildren().addAll(markLines);
         getChildren().addAll(markTexts);
+        whenHead.setText(WORDS.say("head.when"));
+        shareHead.setText(WORDS.say("head.share"));
+        getChildren().addAll(whenHead, shareHead);
         now.getStyleClass().add("time-now");
         now.setManaged(false);
         now.setVisible(false);
@@ -109,9 +118,19 @@ final class TimeLine extends Region {
 
     /** Right end [px] of what stands left of the bars. */
     private double whenRight(double width) {
-        double when = rows.stream().mapToDouble(Row::whenWidth).max().orElse(0);
         double words = rows.stream().mapToDouble(Row::wordsWidth).max().orElse(0);
-        return Math.max(LEAST_WORDS, Math.min(words, WORDS_RATIO * width)) + GAP + when;
+        return Math.max(LEAST_WORDS, Math.min(words, WORDS_RATIO * width)) + GAP + columns();
+    }
+
+    /** Width [px] of both columns, a gap between them. */
+    private double columns() {
+        double when = rows.stream().mapToDouble(r -> width(r.when)).max().orElse(0);
+        double share = rows.stream().mapToDouble(r -> width(r.share)).max().orElse(0);
+        return Math.max(when, width(whenHead)) + GAP + Math.max(share, width(shareHead));
+    }
+
+    private static double width(Text text) {
+        return text.getLayoutBounds().getWidth();
     }
 
     @Override
@@ -127,12 +146,19 @@ final class TimeLine extends Region {
             row.place(whenRight, left, across);
             y += height;
         }
+        whenHead.setX(whenRight - columns());
+        whenHead.setY(AXIS / 2 - 3);
+        shareHead.setX(whenRight - width(shareHead));
+        shareHead.setY(AXIS / 2 - 3);
+        double end = whenRight;
         for (int k = 0; k < markLines.size(); k++) {
             double x = left + model.share(markSeconds.get(k)) * across;
             upright(markLines.get(k), x, y);
             Text text = markTexts.get(k);
             text.setX(x - text.getLayoutBounds().getWidth() / 2);
             text.setY(AXIS / 2 - 3);
+            text.setVisible(text.getX() > end);
+            end = text.isVisible() ? text.getX() + text.getLayoutBounds().getWidth() + MARK_GAP : end;
         }
         upright(now, left + model.share(nowSeconds) * across, y);
     }
@@ -180,12 +206,6 @@ final class TimeLine extends Region {
             getChildren().forEach(child -> child.setManaged(false));
         }
 
-        double whenWidth() {
-            return when.getLayoutBounds().getWidth()
-                    + GAP
-                    + share.getLayoutBounds().getWidth();
-        }
-
         double wordsWidth() {
             return naturalWidth;
         }
@@ -199,10 +219,6 @@ final class TimeLine extends Region {
 
         private double wordsRoom(double whenRight) {
             return Math.max(LEAST_WORDS, whenRight - GAP - columns());
-        }
-
-        private double columns() {
-            return rows.stream().mapToDouble(Row::whenWidth).max().orElse(0);
         }
 
         void place(double whenRight, double left, double across) {

@@ -45,7 +45,6 @@ public final class BarsView extends BorderPane {
     private final HBox functions = new HBox(8);
     private final Label title = new Label();
     private final ColumnHeads heads = new ColumnHeads();
-    private final ScrollPane scroll = new ScrollPane();
     private final StackPane holder = new StackPane();
     private final Map<MeterFunction, ToggleButton> buttons = new EnumMap<>(MeterFunction.class);
 
@@ -67,7 +66,7 @@ public final class BarsView extends BorderPane {
         head.setRowValignment(VPos.CENTER);
         setTop(new VBox(10, head, heads));
         holder.setAlignment(Pos.TOP_LEFT);
-        scroll.setContent(holder);
+        ScrollPane scroll = new ScrollPane(holder);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);
@@ -149,7 +148,7 @@ public final class BarsView extends BorderPane {
 
     private void focus(BarLine line) {
         line.requestFocus();
-        Reveal.in(scroll, line);
+        Reveal.whole(line);
     }
 
     private int focused() {
