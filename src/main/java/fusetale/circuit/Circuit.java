@@ -42,21 +42,6 @@ public record Circuit(
         stages = List.copyOf(stages);
     }
 
-    /** With every part the usual way round on its square. */
-    public Circuit(
-            String name,
-            String story,
-            Mains mains,
-            Net ground,
-            List<Part> parts,
-            List<TestPoint> points,
-            List<Connector> connectors,
-            List<BenchSetting> settings,
-            Map<String, Square> drawing,
-            List<StartStage> stages) {
-        this(name, story, mains, ground, parts, points, connectors, settings, Drawing.of(drawing), stages);
-    }
-
     /** The part of a name. */
     public Optional<Part> part(String partName) {
         return parts.stream().filter(p -> p.name().equals(partName)).findFirst();

@@ -20,11 +20,4 @@ public record Drawing(Map<String, Stand> places, List<SectionArea> sections) {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
         sections = List.copyOf(sections);
     }
-
-    /** Parts on their squares, all the usual way round. */
-    static Drawing of(Map<String, Square> squares) {
-        Map<String, Stand> places = new LinkedHashMap<>();
-        squares.forEach((name, square) -> places.put(name, new Stand(square)));
-        return new Drawing(places, List.of());
-    }
 }

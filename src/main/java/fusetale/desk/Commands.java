@@ -13,12 +13,16 @@ import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.waves.WaveModel;
 import fusetale.desk.waves.WaveView;
+import fusetale.explore.Doubt;
 import fusetale.explore.Outcome;
+import fusetale.explore.Question;
 import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
 import fusetale.report.Picture;
 import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.DrawingText;
+import fusetale.report.drawing.Marks;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.sentence.Measured;
 import fusetale.sentence.MeasuredParser;
@@ -47,6 +51,8 @@ final class Commands {
     private boolean swallow;
     private @Nullable Circuit drawn;
     private @Nullable SymbolStyle drawnAs;
+    private @Nullable DrawingPlan plan;
+    private Marks marks = Marks.NONE;
     private @Nullable Region page;
 
     Commands(Window window, Desk desk) {
@@ -383,8 +389,11 @@ final class Commands {
         }
         drawn = board;
         drawnAs = desk.symbols();
-        DrawingPlan plan = DrawingPlan.of(board, desk.symbols());
-        window.board().drawing().show(plan, part -> place(part.name()));
+        DrawingPlan made = DrawingPlan.of(board, desk.symbols());
+        plan = made;
+        marks = Marks.NONE;
+        DrawingText text = new DrawingText(made, marks);
+        window.board().drawing().show(made, text::describe);
         window.showSections();
     }
 
@@ -397,11 +406,34 @@ final class Commands {
 
     /** Where a part stands and what is marked on it, in words. */
     String place(String part) {
-        return part;
+        DrawingPlan drawing = plan();
+        return drawing.symbol(part)
+                .map(new DrawingText(drawing, marks)::describe)
+                .orElse("");
     }
 
-    /** Marks what is supposed. */
-    void marks() {}
+    /** Marks what is supposed, and what follows once that is worked out. */
+    void marks() {
+        DrawingPlan drawing = plan;
+        if (drawing == null || model.board() != drawn) {
+            return;
+        }
+        Optional<Outcome> fresh = model.freshness() == DeskModel.Freshness.FRESH ? outcome() : Optional.empty();
+        Sentence asked = model.asked();
+        marks = fresh.map(o -> Marks.of(drawing, o))
+                .orElseGet(() -> Marks.of(
+                        drawing,
+                        new Question(
+                                model.board(),
+                                asked.supposition(),
+                                asked.arrangement(),
+                                asked.setting().meter(),
+                                List.of(),
+                                Question.Options.USUAL)));
+        DrawingText text = new DrawingText(drawing, marks);
+        window.board().drawing().mark(marks);
+        window.board().drawing().say(text::describe);
+    }
 
     /** Draws with these symbols from now on. */
     void symbols(SymbolStyle style) {
@@ -410,9 +442,24 @@ final class Commands {
         }
     }
 
-    /** The drawing as a picture, with what is marked on it. */
-    Picture picture() {
-        return new DrawingPicture(
-                DrawingPlan.of(model.board(), desk.symbols()), model.sentences().text(model.asked()));
+    /** The drawing as a picture with what is marked on it. */
+    Picture picture(boolean headed) {
+        Optional<Outcome> outcome = outcome();
+        String danger = outcome.stream()
+                .flatMap(o -> o.doubts().stream())
+                .filter(d -> d.severity() == Doubt.Severity.DANGER)
+                .map(Doubt::text)
+                .findFirst()
+                .orElse("");
+        DrawingPicture.Heading heading = headed
+                ? new DrawingPicture.Heading(
+                        model.sentences().text(model.asked()), model.board().name(), danger)
+                : DrawingPicture.Heading.NONE;
+        return new DrawingPicture(plan(), marks, heading);
+    }
+
+    private DrawingPlan plan() {
+        DrawingPlan ready = plan;
+        return ready == null ? DrawingPlan.of(model.board(), desk.symbols()) : ready;
     }
 }

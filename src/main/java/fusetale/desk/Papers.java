@@ -80,10 +80,6 @@ final class Papers {
         }
     }
 
-    private Picture drawing() {
-        return repair.window().commands().picture();
-    }
-
     /** The bench sheet; empty while one of its two halves is still being worked out. */
     private Optional<BenchSheet> pages() {
         DeskModel model = repair.model();
@@ -100,7 +96,7 @@ final class Papers {
                 on ? two.get() : one.get(),
                 on ? one.get() : two.get(),
                 faults(one.get()),
-                SheetDrawing.of(drawing()),
+                SheetDrawing.of(repair.window().commands().picture(false)),
                 new BenchSheet.Details(
                         "", LocalDate.now(), program.preferences().paper(), old())));
     }
@@ -143,7 +139,7 @@ final class Papers {
             repair.window().notice(WORDS.say("sheet.wait"));
             return;
         }
-        Picture drawing = drawing();
+        Picture drawing = repair.window().commands().picture(true);
         Drawn drawn = new Drawn() {
             @Override
             public byte[] png(int scale) {

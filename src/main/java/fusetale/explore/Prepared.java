@@ -187,7 +187,8 @@ public final class Prepared {
                 taken.contacts(),
                 AtTheBench.NOTHING,
                 SwapChanges.NONE,
-                played.aftermath());
+                played.aftermath(),
+                powerOn ? Flow.of(baseline.settled().seen(), settled.first()) : List.of());
     }
 
     private static List<Noticed> noticed(Question question, Baseline baseline, Settled settled) {

@@ -4,6 +4,7 @@ import fusetale.report.drawing.Box;
 import fusetale.report.drawing.DrawingPlan;
 import fusetale.report.drawing.DrawnPart;
 import fusetale.report.drawing.DrawnPoint;
+import fusetale.report.drawing.Marks;
 import fusetale.report.drawing.Section;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -164,14 +165,11 @@ public final class DrawingView extends Region {
         parts.values().forEach(p -> p.say(spoken.apply(p.part())));
     }
 
-    /**
-     * Marks what is supposed and what follows.
-     *
-     * @param under strokes behind the ink
-     * @param over nodes over it
-     */
-    void mark(List<Node> under, List<Node> over) {
-        swipes.getChildren().setAll(under);
+    /** Marks what is supposed and what follows: swipes behind the ink, strokes and figures over it. */
+    public void mark(Marks what) {
+        swipes.getChildren().setAll(Nodes.strokes(what.swipes()));
+        List<Node> over = Nodes.strokes(what.strokes());
+        what.labels().forEach(l -> over.add(Nodes.label(l)));
         marks.getChildren().setAll(over);
     }
 
@@ -321,6 +319,15 @@ public final class DrawingView extends Region {
         moved.run();
     }
 
+    /** Of a sheet too large to be read as a whole: its first section with a test point. */
+    private Optional<Box> begin() {
+        return sections.values().stream()
+                .map(s -> s.section().bounds())
+                .filter(b -> points.values().stream()
+                        .anyMatch(p -> b.holds(p.red().x(), p.red().y())))
+                .findFirst();
+    }
+
     /** The section looked at, or the whole sheet, fits anew when the window changes its size. */
     private void resized() {
         if (placed && getWidth() > 0 && getHeight() > 0) {
@@ -332,7 +339,11 @@ public final class DrawingView extends Region {
     protected void layoutChildren() {
         if (!placed && getWidth() > 0) {
             placed = true;
+            if (shown.isEmpty() && fitting(whole).scale() < READABLE) {
+                shown = begin();
+            }
             go(fitting(shown.orElse(whole)));
+            looked.run();
         } else {
             moved.run();
         }

@@ -31,7 +31,7 @@ final class Draughtsman {
     private static final int RAIL_TERMINALS = 7;
 
     /** Two sections further apart than this are joined by flags [px]. */
-    private static final double FAR = 420;
+    private static final double FAR = 320;
 
     private static final int GROUND_TERMINALS = 5;
     private static final int LOOSE_PITCH = 8;

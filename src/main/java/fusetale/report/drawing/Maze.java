@@ -33,7 +33,7 @@ final class Maze {
     private final int[] level;
     private final int[] upright;
     private final byte[] near;
-    private final List<Box> obstacles = new ArrayList<>();
+    private final Boxes obstacles = new Boxes();
 
     /** A free sheet. */
     Maze(Box sheet) {
@@ -208,10 +208,8 @@ final class Maze {
         if (x(0) > box.x() || y(0) > box.y() || x(nodes() - 1) < box.right() || y(nodes() - 1) < box.bottom()) {
             return false;
         }
-        for (Box other : obstacles) {
-            if (other.meets(box)) {
-                return false;
-            }
+        if (obstacles.anyMeets(box)) {
+            return false;
         }
         boolean[] clear = {true};
         Box wide = box.grown(AIR);
@@ -236,11 +234,7 @@ final class Maze {
 
     /** How many obstacles lie in a box. */
     int obstaclesIn(Box box) {
-        int count = 0;
-        for (Box other : obstacles) {
-            count += other.meets(box) ? 1 : 0;
-        }
-        return count;
+        return obstacles.countMeeting(box);
     }
 
     private void each(Box box, IntConsumer what) {

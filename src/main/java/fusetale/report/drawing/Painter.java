@@ -22,15 +22,19 @@ final class Painter {
         this.pen = new Pen(g);
     }
 
-    /** Sections with their headings. */
+    /** Frames of sections. */
     void sections(List<Section> sections) {
         for (Section section : sections) {
             Box box = section.bounds();
             g.setColor(Ink.FAINT_RULE);
             g.setStroke(new BasicStroke(1.25f));
             g.draw(new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height()));
-            label(section.title());
         }
+    }
+
+    /** Their headings. */
+    void headings(List<Section> sections) {
+        sections.forEach(s -> label(s.title()));
     }
 
     /** All of a plan but its sections. */

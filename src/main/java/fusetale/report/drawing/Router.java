@@ -140,8 +140,8 @@ final class Router {
     /** Nodes that wires of a group have reached so far. */
     private int[] reached(Wiring w, List<Terminal> joined) {
         return w.nodes().stream()
-                .filter(n -> maze.degree(n, w.id()) > 0 || joined.stream().anyMatch(t -> t.node() == n))
                 .mapToInt(i -> i)
+                .filter(n -> maze.degree(n, w.id()) > 0 || joined.stream().anyMatch(t -> t.node() == n))
                 .toArray();
     }
 
