@@ -23,7 +23,8 @@ class CommandTest {
     void everyCommandSaysWhatItDoes() {
         Words words = Words.of(Command.class);
 
-        assertThat(Command.values()).allSatisfy(c -> assertThat(words.say("command." + c)).isNotBlank());
+        assertThat(Command.values())
+                .allSatisfy(c -> assertThat(words.say("command." + c)).isNotBlank());
     }
 
     @Test
@@ -31,8 +32,10 @@ class CommandTest {
         assertThat(Command.of(key(KeyCode.S, "s", false, false, false), true)).contains(Command.SUPPOSE);
         assertThat(Command.of(key(KeyCode.S, "s", false, false, false), false)).isEmpty();
         assertThat(Command.of(key(KeyCode.S, "s", false, false, true), false)).contains(Command.SUPPOSE);
-        assertThat(Command.of(key(KeyCode.DIGIT4, "4", false, false, false), true)).contains(Command.AC_VOLTS);
-        assertThat(Command.of(key(KeyCode.ESCAPE, "", false, false, false), false)).contains(Command.STOP);
+        assertThat(Command.of(key(KeyCode.DIGIT4, "4", false, false, false), true))
+                .contains(Command.AC_VOLTS);
+        assertThat(Command.of(key(KeyCode.ESCAPE, "", false, false, false), false))
+                .contains(Command.STOP);
     }
 
     @Test
@@ -41,7 +44,9 @@ class CommandTest {
         assertThat(Command.of(key(KeyCode.Z, "Z", true, false, false), true)).contains(Command.REDO);
         assertThat(Command.of(key(KeyCode.Z, "", false, true, false), true)).contains(Command.UNDO);
         assertThat(Command.of(key(KeyCode.Y, "", false, true, false), true)).contains(Command.REDO);
-        assertThat(Command.of(key(KeyCode.SLASH, "?", true, false, false), true)).contains(Command.KEYS);
-        assertThat(Command.of(key(KeyCode.SLASH, "/", false, false, false), true)).contains(Command.FIND);
+        assertThat(Command.of(key(KeyCode.SLASH, "?", true, false, false), true))
+                .contains(Command.KEYS);
+        assertThat(Command.of(key(KeyCode.SLASH, "/", false, false, false), true))
+                .contains(Command.FIND);
     }
 }

@@ -252,7 +252,7 @@ public final class AftermathView extends BorderPane {
     private void place() {
         StoryRow chosen = story;
         TimeLine shown = line;
-        stories.forEach(each -> each.chosen(each.row() == chosen));
+        stories.forEach(each -> each.chosen(each.row().equals(chosen)));
         boolean some = chosen != null && !chosen.steps().isEmpty();
         steps.setVisible(some);
         steps.setManaged(some);

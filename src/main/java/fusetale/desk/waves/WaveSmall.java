@@ -22,9 +22,9 @@ final class WaveSmall extends Region {
     private static final Font SMALL = Faces.HEADING.at(14);
     private static final Font KIND = Faces.TABLE.at(15);
     private static final Font SMALL_KIND = Faces.TABLE.at(13.5);
-    private static final double UNDER_FIGURES = 27;
+    private static final double UNDER_FIGURES = 26;
     private static final double AXIS_X = 40;
-    private static final double PLOT_TOP = 32;
+    private static final double PLOT_TOP = 38;
     private static final double TIME_HEIGHT = 20;
     private static final double SIGN = 7;
     private static final double GAP = 5;

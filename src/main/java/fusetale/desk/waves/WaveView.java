@@ -162,12 +162,12 @@ public final class WaveView extends BorderPane {
             rebuild();
         } else {
             // the last one stays
-            buttons.get(model).setSelected(true);
+            press();
         }
     }
 
     private void rebuild() {
-        buttons.forEach((model, button) -> button.setSelected(shown.contains(model)));
+        press();
         charts.getChildren().clear();
         views.clear();
         for (WaveModel model : shown) {
@@ -192,6 +192,11 @@ public final class WaveView extends BorderPane {
             charts.getChildren().addAll(head, chart);
         }
         read();
+    }
+
+    /** The buttons of what is shown are the ones that are in. */
+    private void press() {
+        buttons.forEach((model, button) -> button.setSelected(shown.contains(model)));
     }
 
     private static Region gap() {

@@ -59,7 +59,8 @@ class PaletteTest {
     @ParameterizedTest
     @MethodSource("both")
     void theFormulaIsTheOneOfTheStandard(Palette palette) {
-        assertThat((luminance("#FFFFFF") + 0.05) / (luminance("#000000") + 0.05)).isBetween(20.99, 21.01);
+        assertThat((luminance("#FFFFFF") + 0.05) / (luminance("#000000") + 0.05))
+                .isBetween(20.99, 21.01);
         assertThat(palette.colours().values()).allMatch(c -> c.matches("#[0-9A-F]{6}"));
     }
 

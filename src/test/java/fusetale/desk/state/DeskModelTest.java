@@ -97,11 +97,12 @@ class DeskModelTest {
     void anOldAnswerNeverLooksFresh() throws Exception {
         worked();
         List<String> wrong = new ArrayList<>();
-        model.shownProperty().addListener((property, before, now) -> now.ifPresent(s -> {
-            if (!s.sentence().equals(model.state().sentence())) {
-                wrong.add(model.sentences().text(s.sentence()));
-            }
-        }));
+        model.shownProperty()
+                .addListener((property, before, now) -> now.ifPresent(s -> {
+                    if (!s.sentence().equals(model.state().sentence())) {
+                        wrong.add(model.sentences().text(s.sentence()));
+                    }
+                }));
         for (String line : List.of("r2 open", "put back", "f1 blown", "r1 x2", "c1 esr 2", "put back", "e1 open")) {
             model.type(line);
             assertThat(model.freshness()).isNotEqualTo(Freshness.FRESH);
@@ -158,8 +159,7 @@ class DeskModelTest {
                 .filter(p -> p.kind() == Piece.Kind.FAULT)
                 .findFirst()
                 .orElseThrow();
-        Sentence moved =
-                model.sentences().withAmount(model.state().sentence(), piece, new Quantity(1.5, Unit.RATIO));
+        Sentence moved = model.sentences().withAmount(model.state().sentence(), piece, new Quantity(1.5, Unit.RATIO));
         model.drag(moved);
         until(() -> model.glancedProperty().get().isPresent());
         List<Compared> glanced = model.glancedProperty().get().orElseThrow().readings();

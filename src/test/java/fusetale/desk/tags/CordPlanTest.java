@@ -55,8 +55,7 @@ class CordPlanTest {
             List<Double> lefts = CordPlan.lefts(wanted, widths, GAP, 0, 10_000);
             int from = 0;
             for (int k = 1; k <= count; k++) {
-                boolean touching = k < count
-                        && lefts.get(k) - lefts.get(k - 1) - widths.get(k - 1) < GAP + 1e-6;
+                boolean touching = k < count && lefts.get(k) - lefts.get(k - 1) - widths.get(k - 1) < GAP + 1e-6;
                 if (touching) {
                     continue;
                 }
