@@ -25,6 +25,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -135,7 +136,8 @@ class ChartViewsTest {
         "bars, 1, 520",
         "bars, 1.5, 520",
         "aftermath, 1, 520",
-        "aftermath, 1.5, 520"
+        "aftermath, 1.5, 520",
+        "aftermath, 1, 330"
     })
     void everythingCanBeReadWhole(String name, double factor, double height) {
         Region view = shown(made(() -> view(name)), height, factor);
@@ -153,6 +155,21 @@ class ChartViewsTest {
         assertThat(VisibleTexts.focusable(view))
                 .isNotEmpty()
                 .allSatisfy(node -> assertThat(node.getAccessibleText()).isNotBlank());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "strip, true", "waves, true", "large wave, true", "bars, true", "aftermath, true",
+        "strip, false", "waves, false", "large wave, false", "bars, false", "aftermath, false"
+    })
+    void noColourIsForeign(String name, boolean dark) {
+        Palette palette = dark ? Palette.DARK : Palette.LIGHT;
+        robot.interact(() -> root.setStyle(palette.style()));
+        Region view = shown(made(() -> view(name)), 520, 1);
+
+        assertThat(VisibleTexts.colours(view))
+                .hasSizeGreaterThan(2)
+                .isSubsetOf(palette.colours().values().stream().map(Color::web).toList());
     }
 
     @Test

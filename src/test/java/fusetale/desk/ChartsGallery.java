@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Objects;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -88,6 +89,13 @@ public final class ChartsGallery {
             HBox.setHgrow(waves, Priority.ALWAYS);
             strip.setMinWidth(560);
             snap(stage, folder.resolve("strip-" + tail), both, palette, factor, 1280 * factor, 184 * factor);
+            HowFarView later = new HowFarView();
+            later.setOutcomes(outcomes);
+            later.setChosen(later.rows().rows().get(7).check());
+            HBox padded = new HBox(later);
+            padded.setStyle("-fx-padding: 8 20 8 20;");
+            HBox.setHgrow(later, Priority.ALWAYS);
+            snap(stage, folder.resolve("strip2-" + tail), padded, palette, factor, 900, 360);
             WaveView large = new WaveView();
             large.setModels(waves.models());
             if (!waves.models().isEmpty()) {
@@ -111,6 +119,10 @@ public final class ChartsGallery {
             aftermath.setOutcome(outcomes.get(0));
             aftermath.stepOn();
             snap(stage, folder.resolve("aftermath-" + tail), aftermath, palette, factor, 1280, 560);
+            AftermathView low = new AftermathView();
+            low.setOutcome(outcomes.get(0));
+            low.stepOn();
+            snap(stage, folder.resolve("aftermath-low-" + tail), low, palette, factor, 1280, 330);
         }
 
         private static void snap(
@@ -126,9 +138,14 @@ public final class ChartsGallery {
                             .toExternalForm());
             stage.setScene(scene);
             stage.show();
+            stage.requestFocus();
             root.applyCss();
             root.layout();
             root.layout();
+            view.lookupAll(".strip-row, .bar-row, .time-row, .wave-field").stream()
+                    .skip(2)
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
             WritableImage image = scene.snapshot(null);
             // a second pass: charts settle their axes in the first
             root.applyCss();

@@ -1,14 +1,21 @@
 package fusetale.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.Paint;
+import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /** What is to be read in a tree of nodes, and whether it can be read whole. */
 final class VisibleTexts {
@@ -61,6 +68,34 @@ final class VisibleTexts {
                 .filter(t -> seen(t).getMinX() < view.getMinX() - 1 || seen(t).getMaxX() > view.getMaxX() + 1)
                 .map(Text::getText)
                 .toList();
+    }
+
+    /** Every colour that is painted with, of lines, areas and grounds, gradients left out. */
+    static Set<Color> colours(Parent root) {
+        Set<Color> colours = new LinkedHashSet<>();
+        for (Node node : all(root)) {
+            if (node instanceof Shape shape) {
+                add(shape.getFill(), colours);
+                add(shape.getStroke(), colours);
+            } else if (node instanceof Region region) {
+                if (region.getBackground() != null) {
+                    region.getBackground().getFills().forEach(f -> add(f.getFill(), colours));
+                }
+                if (region.getBorder() != null) {
+                    region.getBorder().getStrokes().forEach(s -> {
+                        add(s.getTopStroke(), colours);
+                        add(s.getLeftStroke(), colours);
+                    });
+                }
+            }
+        }
+        return colours;
+    }
+
+    private static void add(@Nullable Paint paint, Set<Color> colours) {
+        if (paint instanceof Color color && color.getOpacity() > 0) {
+            colours.add(color);
+        }
     }
 
     private static List<Text> texts(Parent root) {

@@ -24,7 +24,7 @@ public record AftermathModel(
         List<StoryRow> stories,
         double leastSeconds,
         double mostSeconds) {
-    private static final double DECADE_BEFORE = 3;
+    private static final double HALF_DECADE = 3;
     private static final double LEAST_SECONDS = 1e-3;
 
     /** So that the last mark is not cut. */
@@ -50,8 +50,16 @@ public record AftermathModel(
         List<StoryRow> stories = aftermath.stories().stream()
                 .map(s -> StoryRow.of(question, s, machines))
                 .toList();
+        double latest = rows.stream()
+                .mapToDouble(r -> r.happening().mostSeconds())
+                .max()
+                .orElse(horizon);
         return new AftermathModel(
-                aftermath.settings(), rows, stories, Math.max(LEAST_SECONDS, soonest / DECADE_BEFORE), ROOM * horizon);
+                aftermath.settings(),
+                rows,
+                stories,
+                Math.max(LEAST_SECONDS, soonest / HALF_DECADE),
+                Math.min(ROOM * horizon, HALF_DECADE * latest));
     }
 
     /** The aftermath of an outcome that has one. */

@@ -36,9 +36,14 @@ import org.jspecify.annotations.Nullable;
 public final class AftermathView extends BorderPane {
     private static final Words WORDS = Words.of(AftermathView.class);
 
+    /** From this width [px] on the orders stand beside the time line. */
+    private static final double WIDE = 1000;
+
+    private static final double ORDERS_WIDTH = 370;
+
     private final Label setting = new Label();
-    private final ScrollPane scroll = new ScrollPane();
-    private final VBox content = new VBox(12);
+    private final VBox rows = new VBox(12);
+    private final VBox orders = new VBox(8);
     private final Button back = new Button(WORDS.say("before"));
     private final Button on = new Button(WORDS.say("next"));
     private final Label where = new Label();
@@ -46,6 +51,8 @@ public final class AftermathView extends BorderPane {
 
     private final List<StoryLine> stories = new ArrayList<>();
 
+    private final List<ScrollPane> scrolls = new ArrayList<>();
+    private @Nullable Boolean beside;
     private @Nullable AftermathModel model;
     private @Nullable TimeLine line;
     private @Nullable StoryRow story;
@@ -58,26 +65,20 @@ public final class AftermathView extends BorderPane {
         getStylesheets()
                 .add(Objects.requireNonNull(AftermathView.class.getResource("/fusetale/desk/aftermath/aftermath.css"))
                         .toExternalForm());
-        setPadding(new Insets(16, 20, 16, 20));
-        Label title = new Label(WORDS.say("title"));
-        title.getStyleClass().add("aftermath-title");
-        title.setMinWidth(Region.USE_PREF_SIZE);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(20, title, gap);
+        setPadding(new Insets(12, 20, 12, 20));
+        setting.getStyleClass().add("aftermath-setting");
+        setting.setWrapText(true);
+        setting.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(setting, Priority.ALWAYS);
+        HBox head = new HBox(20, setting);
         head.setAlignment(Pos.CENTER_LEFT);
         for (Harm.Gravity gravity : List.of(Harm.Gravity.RELIEF, Harm.Gravity.WARNING, Harm.Gravity.DAMAGE)) {
             head.getChildren().add(legend(gravity));
         }
-        setting.getStyleClass().add("aftermath-setting");
-        setting.setWrapText(true);
-        setTop(new VBox(4, head, setting));
-        scroll.setContent(content);
-        scroll.setFitToWidth(true);
-        scroll.setFocusTraversable(false);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        content.setPadding(new Insets(12, 4, 8, 4));
-        setCenter(scroll);
+        setTop(head);
+        rows.setPadding(new Insets(4, 4, 8, 4));
+        orders.setPadding(new Insets(8, 4, 8, 4));
+        widthProperty().addListener(changed -> arrange());
         steps.setAlignment(Pos.CENTER_LEFT);
         back.setMinWidth(Region.USE_PREF_SIZE);
         on.setMinWidth(Region.USE_PREF_SIZE);
@@ -124,21 +125,57 @@ public final class AftermathView extends BorderPane {
         line = null;
         story = null;
         after = 0;
-        content.getChildren().clear();
+        rows.getChildren().clear();
+        orders.getChildren().clear();
         stories.clear();
         setting.setText(next == null ? "" : next.setting());
         if (next == null) {
-            content.getChildren().add(plain(WORDS.say("none")));
+            rows.getChildren().add(plain(WORDS.say("none")));
         } else if (next.rows().isEmpty()) {
-            content.getChildren()
+            rows.getChildren()
                     .add(plain(WORDS.say("nothing", Times.of(next.settings().horizonSeconds()))));
         } else {
             TimeLine shown = new TimeLine(next);
             line = shown;
-            content.getChildren().add(shown);
+            rows.getChildren().add(shown);
             addStories(next);
         }
+        beside = null;
+        arrange();
         place();
+    }
+
+    /** Orders beside the time line where there is room, else below it. */
+    private void arrange() {
+        boolean wide = getWidth() >= WIDE && !stories.isEmpty();
+        if (beside != null && beside == wide) {
+            return;
+        }
+        beside = wide;
+        setCenter(null);
+        for (ScrollPane each : scrolls) {
+            each.setContent(null);
+        }
+        scrolls.clear();
+        if (wide) {
+            ScrollPane left = scroll(rows);
+            ScrollPane right = scroll(orders);
+            right.setMinWidth(ORDERS_WIDTH);
+            right.setPrefWidth(ORDERS_WIDTH);
+            HBox.setHgrow(left, Priority.ALWAYS);
+            setCenter(new HBox(24, left, right));
+        } else {
+            setCenter(scroll(new VBox(rows, orders)));
+        }
+    }
+
+    private ScrollPane scroll(Region content) {
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scrolls.add(scroll);
+        return scroll;
     }
 
     private static Label plain(String words) {
@@ -150,7 +187,7 @@ public final class AftermathView extends BorderPane {
     private void addStories(AftermathModel shown) {
         Label head = new Label(WORDS.say("stories"));
         head.getStyleClass().add("aftermath-title");
-        content.getChildren().add(head);
+        orders.getChildren().add(head);
         for (StoryRow row : shown.stories()) {
             StoryLine each = new StoryLine(row);
             each.setOnMousePressed(e -> {
@@ -159,7 +196,7 @@ public final class AftermathView extends BorderPane {
             });
             stories.add(each);
         }
-        content.getChildren().addAll(stories);
+        orders.getChildren().addAll(stories);
         story = shown.stories().isEmpty() ? null : shown.stories().get(0);
     }
 
@@ -215,7 +252,7 @@ public final class AftermathView extends BorderPane {
     private void place() {
         StoryRow chosen = story;
         TimeLine shown = line;
-        stories.forEach(each -> each.chosen(each.row() == chosen));
+        stories.forEach(each -> each.chosen(each.row().equals(chosen)));
         boolean some = chosen != null && !chosen.steps().isEmpty();
         steps.setVisible(some);
         steps.setManaged(some);
@@ -233,12 +270,18 @@ public final class AftermathView extends BorderPane {
             back.requestFocus();
         }
         Moment moment = chosen.at(after);
-        where.setText(moment.words());
+        where.setText(WORDS.say("where", chosen.share(), moment.words()));
+        setAccessibleText(where.getText());
+        notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         back.setAccessibleText(WORDS.say("before") + ". " + moment.words());
         on.setAccessibleText(WORDS.say("next") + ". " + moment.words());
         where.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         if (shown != null) {
-            shown.now(after == 0 ? null : chosen.steps().get(after - 1).what().middleSeconds());
+            Region row =
+                    shown.now(after == 0 ? null : chosen.steps().get(after - 1).what());
+            if (row != null) {
+                Reveal.whole(row);
+            }
         }
     }
 
@@ -269,11 +312,15 @@ public final class AftermathView extends BorderPane {
         }
         List<Node> stops = new ArrayList<>(shown.rows());
         stops.addAll(stories);
+        if (isFocused() && !stops.isEmpty()) {
+            stops.get(0).requestFocus();
+            return;
+        }
         for (int k = 0; k < stops.size(); k++) {
             if (stops.get(k).isFocused()) {
                 Node next = stops.get(Math.max(0, Math.min(stops.size() - 1, k + by)));
                 next.requestFocus();
-                Reveal.in(scroll, next);
+                Reveal.whole(next);
                 return;
             }
         }

@@ -15,6 +15,8 @@ final class StoryLine extends Region {
     private static final double LEAST_HEIGHT = 44;
     private static final double LEAST_WORDS = 160;
     private static final double SHARE_WIDTH = 180;
+    private static final double SHARE_HEIGHT = 22;
+    private static final double NARROW = 560;
     private static final Insets INSIDE = new Insets(8, 14, 8, 14);
 
     private final StoryRow row;
@@ -59,7 +61,13 @@ final class StoryLine extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        return Math.max(LEAST_HEIGHT, wordsHeight(width) + INSIDE.getTop() + INSIDE.getBottom());
+        double above = narrow(width) ? SHARE_HEIGHT : 0;
+        return Math.max(LEAST_HEIGHT, above + wordsHeight(width) + INSIDE.getTop() + INSIDE.getBottom());
+    }
+
+    /** Whether the share stands above the words instead of beside them. */
+    private static boolean narrow(double width) {
+        return width < NARROW;
     }
 
     @Override
@@ -74,16 +82,18 @@ final class StoryLine extends Region {
     }
 
     private static double wordsWidth(double width) {
-        return Math.max(LEAST_WORDS, width - INSIDE.getLeft() - INSIDE.getRight() - SHARE_WIDTH);
+        return Math.max(LEAST_WORDS, width - INSIDE.getLeft() - INSIDE.getRight() - (narrow(width) ? 0 : SHARE_WIDTH));
     }
 
     @Override
     protected void layoutChildren() {
-        double top = (getHeight() - wordsHeight(getWidth())) / 2;
-        words.setWrappingWidth(wordsWidth(getWidth()));
-        words.setX(INSIDE.getLeft() + SHARE_WIDTH);
-        words.setY(top);
+        boolean narrow = narrow(getWidth());
+        double above = narrow ? SHARE_HEIGHT : 0;
+        double top = (getHeight() - above - wordsHeight(getWidth())) / 2;
         share.setX(INSIDE.getLeft());
         share.setY(top);
+        words.setWrappingWidth(wordsWidth(getWidth()));
+        words.setX(INSIDE.getLeft() + (narrow ? 0 : SHARE_WIDTH));
+        words.setY(top + above);
     }
 }

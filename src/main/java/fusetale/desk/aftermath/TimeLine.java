@@ -2,6 +2,8 @@ package fusetale.desk.aftermath;
 
 import fusetale.aftermath.Harm;
 import fusetale.desk.kit.Faces;
+import fusetale.explore.Happening;
+import fusetale.explore.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +12,7 @@ import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
@@ -18,12 +21,15 @@ import org.jspecify.annotations.Nullable;
  * to the last machine, a stroke where half of them have come to it.
  */
 final class TimeLine extends Region {
+    private static final Words WORDS = Words.of(TimeLine.class);
+
     private static final double LEAST_ROW = 26;
     private static final double BAR = 14;
     private static final double LEAST_BAR = 5;
     private static final double AXIS = 28;
     private static final double GAP = 16;
-    private static final double WORDS_RATIO = 0.36;
+    private static final double WORDS_RATIO = 0.4;
+    private static final double MARK_GAP = 6;
     private static final double LEAST_WORDS = 120;
     private static final double RIGHT_ROOM = 22;
 
@@ -32,6 +38,8 @@ final class TimeLine extends Region {
     private final List<Line> markLines = new ArrayList<>();
     private final List<Text> markTexts = new ArrayList<>();
     private final List<Double> markSeconds = new ArrayList<>();
+    private final Text whenHead = text(Faces.TABLE, 14, "text-soft");
+    private final Text shareHead = text(Faces.TABLE, 14, "text-soft");
     private final Line now = new Line();
     private double nowSeconds;
 
@@ -48,6 +56,9 @@ final class TimeLine extends Region {
         });
         getChildren().addAll(markLines);
         getChildren().addAll(markTexts);
+        whenHead.setText(WORDS.say("head.when"));
+        shareHead.setText(WORDS.say("head.share"));
+        getChildren().addAll(whenHead, shareHead);
         now.getStyleClass().add("time-now");
         now.setManaged(false);
         now.setVisible(false);
@@ -74,11 +85,19 @@ final class TimeLine extends Region {
         return rows;
     }
 
-    /** Draws a line at a time [s]; null draws none. */
-    void now(@Nullable Double seconds) {
-        now.setVisible(seconds != null);
-        nowSeconds = seconds == null ? 0 : seconds;
+    /** Marks something that happens, at its time and in its row; null marks nothing. Gives its row, if it has one. */
+    @Nullable
+    Region now(@Nullable Happening what) {
+        now.setVisible(what != null);
+        nowSeconds = what == null ? 0 : what.middleSeconds();
+        Region marked = null;
+        for (Row row : rows) {
+            boolean is = what != null && row.row.happening().words().equals(what.words());
+            row.swipe.setVisible(is);
+            marked = is ? row : marked;
+        }
         requestLayout();
+        return marked;
     }
 
     @Override
@@ -99,9 +118,19 @@ final class TimeLine extends Region {
 
     /** Right end [px] of what stands left of the bars. */
     private double whenRight(double width) {
-        double when = rows.stream().mapToDouble(Row::whenWidth).max().orElse(0);
         double words = rows.stream().mapToDouble(Row::wordsWidth).max().orElse(0);
-        return Math.max(LEAST_WORDS, Math.min(words, WORDS_RATIO * width)) + GAP + when;
+        return Math.max(LEAST_WORDS, Math.min(words, WORDS_RATIO * width)) + GAP + columns();
+    }
+
+    /** Width [px] of both columns, a gap between them. */
+    private double columns() {
+        double when = rows.stream().mapToDouble(r -> width(r.when)).max().orElse(0);
+        double share = rows.stream().mapToDouble(r -> width(r.share)).max().orElse(0);
+        return Math.max(when, width(whenHead)) + GAP + Math.max(share, width(shareHead));
+    }
+
+    private static double width(Text text) {
+        return text.getLayoutBounds().getWidth();
     }
 
     @Override
@@ -117,12 +146,19 @@ final class TimeLine extends Region {
             row.place(whenRight, left, across);
             y += height;
         }
+        whenHead.setX(whenRight - columns());
+        whenHead.setY(AXIS / 2 - 3);
+        shareHead.setX(whenRight - width(shareHead));
+        shareHead.setY(AXIS / 2 - 3);
+        double end = whenRight;
         for (int k = 0; k < markLines.size(); k++) {
             double x = left + model.share(markSeconds.get(k)) * across;
             upright(markLines.get(k), x, y);
             Text text = markTexts.get(k);
             text.setX(x - text.getLayoutBounds().getWidth() / 2);
             text.setY(AXIS / 2 - 3);
+            text.setVisible(text.getX() > end);
+            end = text.isVisible() ? text.getX() + text.getLayoutBounds().getWidth() + MARK_GAP : end;
         }
         upright(now, left + model.share(nowSeconds) * across, y);
     }
@@ -137,6 +173,7 @@ final class TimeLine extends Region {
     /** One row. */
     private final class Row extends Region {
         private final TimeRow row;
+        private final Rectangle swipe = new Rectangle();
         private final Text words;
         private final Text measure = new Text();
         private final double naturalWidth;
@@ -163,14 +200,10 @@ final class TimeLine extends Region {
                 bar.getStyleClass().add("hatch");
             }
             middle.getStyleClass().add("time-middle");
-            getChildren().addAll(words, when, share, bar, middle);
+            swipe.getStyleClass().add("fill-marker");
+            swipe.setVisible(false);
+            getChildren().addAll(swipe, words, when, share, bar, middle);
             getChildren().forEach(child -> child.setManaged(false));
-        }
-
-        double whenWidth() {
-            return when.getLayoutBounds().getWidth()
-                    + GAP
-                    + share.getLayoutBounds().getWidth();
         }
 
         double wordsWidth() {
@@ -188,15 +221,15 @@ final class TimeLine extends Region {
             return Math.max(LEAST_WORDS, whenRight - GAP - columns());
         }
 
-        private double columns() {
-            return rows.stream().mapToDouble(Row::whenWidth).max().orElse(0);
-        }
-
         void place(double whenRight, double left, double across) {
             double y = getHeight() / 2;
             words.setWrappingWidth(wordsRoom(whenRight));
             words.setX(0);
             words.setY(y);
+            swipe.setX(-4);
+            swipe.setY(y - words.getLayoutBounds().getHeight() / 2);
+            swipe.setWidth(Math.min(naturalWidth, words.getWrappingWidth()) + 8);
+            swipe.setHeight(words.getLayoutBounds().getHeight());
             share.setX(whenRight - share.getLayoutBounds().getWidth());
             share.setY(y);
             when.setX(whenRight - columns());

@@ -9,17 +9,14 @@ import java.util.Locale;
  * One row of the time line.
  *
  * @param happening what, when and how grave
- * @param share in how many machines: {@code all machines}, {@code 90 of 100 machines}
+ * @param share in how many machines: {@code all}, {@code 90 of 100}
  */
 public record TimeRow(Happening happening, String share) {
     private static final Words WORDS = Words.of(TimeRow.class);
 
     /** A row of an aftermath that drew so many machines. */
     static TimeRow of(Happening happening, int machines) {
-        String share = happening.count() == machines
-                ? WORDS.say("share.all")
-                : WORDS.say("share", Happening.share(happening.count(), machines));
-        return new TimeRow(happening, share);
+        return new TimeRow(happening, Happening.share(happening.count(), machines));
     }
 
     /** What a gravity is called. */

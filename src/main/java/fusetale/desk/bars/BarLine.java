@@ -16,7 +16,7 @@ import javafx.scene.text.Text;
 final class BarLine extends Region {
     private static final double BAND = 16;
     private static final double LEAST_BAND = 3;
-    private static final double POINT_X = 4;
+    private static final double POINT_X = 10;
     private static final double GAP = 18;
 
     private final BarRow row;

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -35,13 +36,15 @@ public final class BarsView extends BorderPane {
     /** Least height [px] of a row. */
     private static final double ROW = 26;
 
+    /** Most height [px] of a row, where there are few. */
+    private static final double MOST_ROW = 40;
+
     /** Height [px] the chart needs besides its rows. */
     private static final double AXIS = 12;
 
     private final HBox functions = new HBox(8);
     private final Label title = new Label();
     private final ColumnHeads heads = new ColumnHeads();
-    private final ScrollPane scroll = new ScrollPane();
     private final StackPane holder = new StackPane();
     private final Map<MeterFunction, ToggleButton> buttons = new EnumMap<>(MeterFunction.class);
 
@@ -62,7 +65,8 @@ public final class BarsView extends BorderPane {
         FlowPane head = new FlowPane(16, 8, title, functions);
         head.setRowValignment(VPos.CENTER);
         setTop(new VBox(10, head, heads));
-        scroll.setContent(holder);
+        holder.setAlignment(Pos.TOP_LEFT);
+        ScrollPane scroll = new ScrollPane(holder);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setFocusTraversable(false);
@@ -126,6 +130,7 @@ public final class BarsView extends BorderPane {
         }
         ShareChart next = ShareChart.of(rows.of(shown), holder.getWidth());
         next.setMinHeight(ROW * rows.of(shown).size() + AXIS);
+        next.setMaxHeight(MOST_ROW * rows.of(shown).size() + AXIS);
         for (BarLine line : next.lines()) {
             line.setOnMousePressed(e -> {
                 line.requestFocus();
@@ -143,7 +148,7 @@ public final class BarsView extends BorderPane {
 
     private void focus(BarLine line) {
         line.requestFocus();
-        Reveal.in(scroll, line);
+        Reveal.whole(line);
     }
 
     private int focused() {

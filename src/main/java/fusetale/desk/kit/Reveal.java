@@ -8,8 +8,17 @@ import javafx.scene.control.ScrollPane;
 public final class Reveal {
     private Reveal() {}
 
-    /** Brings a node into sight that lies somewhere within the content of a scroll pane. */
-    public static void in(ScrollPane scroll, Node node) {
+    /** Brings a node into sight that lies within a scroll pane; does nothing where it lies in none. */
+    public static void whole(Node node) {
+        for (Node around = node.getParent(); around != null; around = around.getParent()) {
+            if (around instanceof ScrollPane scroll) {
+                in(scroll, node);
+                return;
+            }
+        }
+    }
+
+    private static void in(ScrollPane scroll, Node node) {
         Node content = scroll.getContent();
         double room = scroll.getViewportBounds().getHeight();
         double hidden = content.getLayoutBounds().getHeight() - room;

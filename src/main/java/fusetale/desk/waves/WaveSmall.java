@@ -20,8 +20,11 @@ final class WaveSmall extends Region {
 
     private static final Font LARGE = Faces.HEADING.at(17);
     private static final Font SMALL = Faces.HEADING.at(14);
+    private static final Font KIND = Faces.TABLE.at(15);
+    private static final Font SMALL_KIND = Faces.TABLE.at(13.5);
+    private static final double UNDER_FIGURES = 26;
     private static final double AXIS_X = 40;
-    private static final double PLOT_TOP = 32;
+    private static final double PLOT_TOP = 38;
     private static final double TIME_HEIGHT = 20;
     private static final double SIGN = 7;
     private static final double GAP = 5;
@@ -161,10 +164,15 @@ final class WaveSmall extends Region {
         double room = x - SIGN - GAP;
         title.setY(y);
         title.setX(placeTitle(shown, room));
+        kind.setFont(KIND);
         double left = room - width(kind);
-        kind.setX(left);
-        kind.setY(y);
-        kind.setVisible(left > title.getX() + width(title) + 2 * GAP);
+        boolean fits = left > title.getX() + width(title) + 2 * GAP;
+        if (!fits) {
+            kind.setFont(SMALL_KIND);
+        }
+        // under the figures where it does not fit before them
+        kind.setX(fits ? left : right - width(kind));
+        kind.setY(fits ? y : UNDER_FIGURES);
     }
 
     /** The title at its axis, else from the left edge, else with the unit's symbol, else smaller; gives where it begins. */

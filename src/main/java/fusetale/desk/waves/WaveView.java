@@ -38,7 +38,6 @@ public final class WaveView extends BorderPane {
     private static final int STEPS = 200;
     private static final int LARGE_STEP = 10;
 
-    private final ScrollPane scroll = new ScrollPane();
     private final VBox choice = new VBox(8);
     private final VBox charts = new VBox(8);
     private final Label time = new Label();
@@ -60,7 +59,7 @@ public final class WaveView extends BorderPane {
         Label heading = new Label(WORDS.say("choose"));
         heading.getStyleClass().add("label-soft");
         heading.setWrapText(true);
-        scroll.setContent(choice);
+        ScrollPane scroll = new ScrollPane(choice);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -163,12 +162,12 @@ public final class WaveView extends BorderPane {
             rebuild();
         } else {
             // the last one stays
-            buttons.get(model).setSelected(true);
+            press();
         }
     }
 
     private void rebuild() {
-        buttons.forEach((model, button) -> button.setSelected(shown.contains(model)));
+        press();
         charts.getChildren().clear();
         views.clear();
         for (WaveModel model : shown) {
@@ -193,6 +192,11 @@ public final class WaveView extends BorderPane {
             charts.getChildren().addAll(head, chart);
         }
         read();
+    }
+
+    /** The buttons of what is shown are the ones that are in. */
+    private void press() {
+        buttons.forEach((model, button) -> button.setSelected(shown.contains(model)));
     }
 
     private static Region gap() {
@@ -239,7 +243,7 @@ public final class WaveView extends BorderPane {
             if (all.get(k).isFocused()) {
                 ToggleButton next = all.get(Math.max(0, Math.min(all.size() - 1, k + by)));
                 next.requestFocus();
-                Reveal.in(scroll, next);
+                Reveal.whole(next);
                 event.consume();
                 return;
             }

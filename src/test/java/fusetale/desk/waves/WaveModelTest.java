@@ -138,7 +138,7 @@ class WaveModelTest {
         assertThat(lines.get(0)).isEqualTo("time [ms],TP2 healthy [V],TP2 supposed [V],F1 healthy [A],F1 supposed [A]");
         assertThat(lines).hasSizeGreaterThan(2 * SAMPLES);
         for (String line : lines.subList(1, lines.size())) {
-            String[] cells = line.split(",");
+            String[] cells = line.split(",", -1);
             double seconds = Double.parseDouble(cells[0]) / 1000;
             // times are written to 0.1 μs, a sine of 10 V at 60 Hz climbs 0.4 mV in that; values to five digits
             assertThat(Double.parseDouble(cells[1])).isCloseTo(one.builtAt(seconds), within(1e-3));
