@@ -132,6 +132,28 @@ final class BenchOptions {
                 new Question.Options(draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
     }
 
+    /**
+     * One side of a bench sheet: every test point with the power on, or off, and the pairs asked for besides.
+     *
+     * @param powerOn which side; the option for it is refused
+     */
+    Question sheetQuestion(Circuit circuit, Supposition supposition, boolean powerOn) throws Refused {
+        if (power != null) {
+            throw unusable(WORDS.say("sheet.power"));
+        }
+        Question side = question(circuit, supposition);
+        Arrangement set = side.arrangement().withPower(powerOn);
+        if (powerOn && !(set.mainsVolts() > 0)) {
+            set = set.withMainsVolts(circuit.mains().volts().si());
+        }
+        Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, powerOn));
+        for (String pair : pairs) {
+            List<String> ends = two("--between", pair, ",");
+            asked(powerOn).forEach(f -> checks.add(new Check(ends.get(0), ends.get(1), f)));
+        }
+        return new Question(circuit, supposition, set, side.meter(), new ArrayList<>(checks), side.options());
+    }
+
     private Arrangement arranged(Circuit circuit) throws Refused {
         Arrangement set = named(circuit);
         if (power != null && (power == Power.ON) != set.powerOn()) {

@@ -21,7 +21,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -401,14 +400,30 @@ public final class BenchSheet implements Pages {
         return sentence;
     }
 
-    /** Lines of both tables as cells, for whoever copies them: heads first. */
-    public List<List<String>> cells() {
-        List<List<String>> cells = new ArrayList<>();
-        cells.add(Stream.of("sheet.where", "sheet.meter-on", "sheet.healthy", "sheet.supposed")
+    /** The heads of the tables' first four columns: where, meter on, healthy, as supposed. */
+    public List<String> heads() {
+        return Stream.of("sheet.where", "sheet.meter-on", "sheet.healthy", "sheet.supposed")
                 .map(WORDS::say)
-                .collect(Collectors.toList()));
-        sheets.stream().flatMap(s -> s.off().stream()).forEach(r -> cells.add(r.cells()));
-        sheets.stream().flatMap(s -> s.on().stream()).forEach(r -> cells.add(r.cells()));
-        return cells;
+                .toList();
+    }
+
+    /** The lines of the table with the power on, or off, as cells under {@link #heads}. */
+    public List<List<String>> cells(boolean powerOn) {
+        return sheets.stream()
+                .flatMap(s -> (powerOn ? s.on() : s.off()).stream())
+                .map(SheetRow::cells)
+                .toList();
+    }
+
+    /** What a person who had it made is told: what must not be missed, then what it is; lines of at most 100 columns. */
+    public List<String> told() {
+        List<String> lines = new ArrayList<>();
+        on.doubts().stream()
+                .filter(d -> d.severity() == Doubt.Severity.DANGER)
+                .forEach(d -> lines.addAll(
+                        Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH)));
+        String pages = WORDS.say(count() == 1 ? "sheet.one-page" : "sheet.pages", title(), count());
+        lines.addAll(Paragraph.lines(pages, TextTable.WIDTH));
+        return lines;
     }
 }

@@ -82,7 +82,7 @@ public final class HelpView extends StackPane {
         if (wanted.isEmpty() || line.keys().toLowerCase(Locale.ROOT).equals(wanted)) {
             return true;
         }
-        for (String word : line.label().toLowerCase(Locale.ROOT).split("\\W+")) {
+        for (String word : line.label().toLowerCase(Locale.ROOT).split("\\W+", -1)) {
             if (word.startsWith(wanted)) {
                 return true;
             }
