@@ -59,6 +59,16 @@ class ArchitectureTest {
         RULES.noCycles().check(PRODUCT);
     }
 
+    @Test
+    void modelsOfTheWindowKnowNoScene() {
+        RULES.modelsKnowNoScene().check(PRODUCT);
+    }
+
+    @Test
+    void viewsDoNotSolve() {
+        RULES.viewsDoNotSolve().check(PRODUCT);
+    }
+
     @ParameterizedTest
     @MethodSource("homes")
     void aLibraryStaysAtHome(HouseRules.Home home) {

@@ -96,6 +96,36 @@ final class HouseRules {
                 .because("the table of packages has no such arrow; data goes one way");
     }
 
+    /** What is shown is settled where nothing is painted, so that it can be tested, and worked out, without a screen. */
+    ArchRule modelsKnowNoScene() {
+        return noClasses()
+                .that()
+                .resideInAnyPackage(all("desk.state"), all("desk.work"))
+                .or()
+                .haveSimpleNameEndingWith("Model")
+                .and()
+                .resideInAPackage(all("desk"))
+                .or()
+                .haveSimpleNameEndingWith("Rows")
+                .and()
+                .resideInAPackage(all("desk"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("javafx.scene..", "javafx.stage..")
+                .because("a model of the window is tested without one");
+    }
+
+    /** A view asks the model; the model asks away from the window's thread. */
+    ArchRule viewsDoNotSolve() {
+        return noClasses()
+                .that()
+                .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("javafx.scene.."))
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(".*\\.explore\\.(Explorer|Prepared|Preparation|Glances|BatchSolver|Staging)")
+                .because("the solver never runs on the window's thread");
+    }
+
     ArchRule noCycles() {
         return slices().matching(root + ".(**)").should().beFreeOfCycles();
     }

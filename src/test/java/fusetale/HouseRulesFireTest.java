@@ -38,6 +38,16 @@ class HouseRulesFireTest {
         assertThat(violations(RULES.noCycles())).contains("mna.deep", "mna.deeper");
     }
 
+    @Test
+    void aModelThatKnowsASceneIsSeen() {
+        assertThat(violations(RULES.modelsKnowNoScene())).contains("TiedModel").doesNotContain("FreeModel");
+    }
+
+    @Test
+    void aViewThatSolvesIsSeen() {
+        assertThat(violations(RULES.viewsDoNotSolve())).contains("ThinksItself").doesNotContain("FreeModel");
+    }
+
     static Stream<HouseRules.Home> homes() {
         return HouseRules.HOMES.stream();
     }

@@ -152,6 +152,21 @@ public final class Bench {
     }
 
     /**
+     * The same at a glance, for figures that follow a hand: with the power on without the meter's load, amperes aside, and with
+     * the power off without following what climbs where nothing was charged.
+     *
+     * @throws IllegalArgumentException as {@link #read}
+     */
+    public Solved<Seen> glance(Seen looked, List<Check> checks, BooleanSupplier stopped) {
+        if (!looked.modelled().equals(modelled)) {
+            throw new IllegalArgumentException("a look at another bench");
+        }
+        refuse(checks);
+        PeriodicState state = looked.state();
+        return state != null ? readings(state, checks, false, stopped) : unpowered(checks, false, stopped);
+    }
+
+    /**
      * The same, but with the power on without the meter's load, amperes aside, and with the power off without following what
      * climbs where nothing was charged; nothing is refused.
      */

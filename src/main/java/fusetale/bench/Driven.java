@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What logic outputs switch on, and how. */
-final class Driven {
+public final class Driven {
     /** A shorter pulse ends before a step of the solver is told from a step of the driver. */
-    static final double SHORTEST_PULSE_SECONDS = 1e-4;
+    public static final double SHORTEST_PULSE_SECONDS = 1e-4;
     /** A longer one is no pulse: hold it on. */
-    static final double LONGEST_PULSE_SECONDS = 1;
+    public static final double LONGEST_PULSE_SECONDS = 1;
 
     /** A logic output whose high side has more than this [ohm] cannot pull up: an open collector. */
     private static final double OPEN_COLLECTOR_FROM_OHMS = 1e6;
@@ -29,8 +29,8 @@ final class Driven {
         return outputs;
     }
 
-    /** Everything that {@link #outputs} knows. */
-    static List<String> names(Circuit circuit) {
+    /** Everything that can be held on or pulsed: logic outputs, and what they switch on. */
+    public static List<String> names(Circuit circuit) {
         List<String> known = new ArrayList<>();
         for (Part part : circuit.parts()) {
             if (part instanceof LogicOutput output) {

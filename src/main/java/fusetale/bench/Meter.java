@@ -295,7 +295,7 @@ public record Meter(
     }
 
     /** Names of the functions it has, for messages. */
-    List<String> functions() {
+    public List<String> functions() {
         List<String> names = new ArrayList<>();
         for (MeterFunction function : MeterFunction.values()) {
             if (has(function)) {

@@ -51,7 +51,7 @@ public record MeterRange(double fullScale, double resolution, double readingRati
     }
 
     /** Whether this is the range that a repairer calls by a figure: its full scale, or one count above it. */
-    boolean isCalled(double figure) {
+    public boolean isCalled(double figure) {
         double above = figure - fullScale;
         return above > -1e-9 * fullScale && above <= ROUND_COUNTS * resolution;
     }

@@ -19,7 +19,7 @@ import java.util.Set;
  * @param points test points in the order of the file
  * @param connectors connectors in the order of the file
  * @param settings named arrangements in the order of the file; the first is the default
- * @param drawing where each part stands on the drawing
+ * @param drawing where everything stands on the drawing
  * @param stages stages of a staged start-up in order; empty where the file has none
  */
 public record Circuit(
@@ -31,7 +31,7 @@ public record Circuit(
         List<TestPoint> points,
         List<Connector> connectors,
         List<BenchSetting> settings,
-        Map<String, Square> drawing,
+        Drawing drawing,
         List<StartStage> stages) {
     /** Copies what can change. */
     public Circuit {
@@ -39,7 +39,6 @@ public record Circuit(
         points = List.copyOf(points);
         connectors = List.copyOf(connectors);
         settings = List.copyOf(settings);
-        drawing = Map.copyOf(drawing);
         stages = List.copyOf(stages);
     }
 

@@ -3,6 +3,7 @@ package fusetale.circuit;
 import fusetale.circuit.MachineForms.PointDraft;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,13 +112,6 @@ public record CircuitReader(PartLibrary library) {
             return null;
         }
         String story = values.find(MachineForms.STORY);
-        Map<String, Square> drawing = new LinkedHashMap<>();
-        whole.drawing().forEach(d -> {
-            Square square = d.value();
-            if (square != null) {
-                drawing.put(d.name(), square);
-            }
-        });
         List<BenchSetting> settings =
                 read(whole.settings()).stream().map(SettingDraft::setting).toList();
         return new Circuit(
@@ -131,8 +125,26 @@ public record CircuitReader(PartLibrary library) {
                         .toList(),
                 read(whole.connectors()),
                 settings.isEmpty() ? usualSettings() : settings,
-                drawing,
+                drawing(whole),
                 read(whole.stages()).stream().map(StageDraft::stage).toList());
+    }
+
+    private static Drawing drawing(Draft whole) {
+        Map<String, Stand> places = new LinkedHashMap<>();
+        whole.drawing().forEach(d -> {
+            Stand stand = d.value();
+            if (stand != null) {
+                places.put(d.name(), stand);
+            }
+        });
+        List<SectionArea> sections = new ArrayList<>();
+        whole.sections().forEach(d -> {
+            SectionArea section = d.value();
+            if (section != null) {
+                sections.add(section);
+            }
+        });
+        return new Drawing(places, sections);
     }
 
     private static <T> List<T> read(List<Declared<T>> declared) {

@@ -4,6 +4,7 @@ import fusetale.circuit.MachineForms.Include;
 import fusetale.circuit.MachineForms.PointDraft;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * What one file, or a file with its blocks, says; names are not looked up yet.
@@ -13,7 +14,8 @@ import java.util.List;
  * @param points test points
  * @param connectors connectors
  * @param settings arrangements
- * @param drawing where parts stand
+ * @param drawing where parts, contacts and test points stand
+ * @param sections parts of the drawing with a heading
  * @param stages stages of a staged start-up
  */
 record Draft(
@@ -22,7 +24,8 @@ record Draft(
         List<Declared<PointDraft>> points,
         List<Declared<Connector>> connectors,
         List<Declared<SettingDraft>> settings,
-        List<Declared<Square>> drawing,
+        List<Declared<Stand>> drawing,
+        List<Declared<SectionArea>> sections,
         List<Declared<StageDraft>> stages) {
     static Draft of(Values v) {
         return new Draft(
@@ -31,28 +34,31 @@ record Draft(
                 MachineForms.orEmpty(v.find(MachineForms.POINTS)),
                 MachineForms.orEmpty(v.find(MachineForms.CONNECTORS)),
                 MachineForms.orEmpty(v.find(MachineForms.SETTINGS)),
-                MachineForms.orEmpty(v.find(MachineForms.DRAWING)),
+                MachineForms.orEmpty(v.find(DrawingForms.DRAWING)),
+                MachineForms.orEmpty(v.find(DrawingForms.SECTIONS)),
                 MachineForms.orEmpty(v.find(MachineForms.STAGES)));
     }
 
     /** This and the contents of a block, its drawing moved. */
     Draft plus(Draft block, Square at) {
-        List<Declared<Square>> moved = block.drawing.stream()
-                .map(d -> new Declared<>(d.name(), d.place(), moved(d.value(), at)))
-                .toList();
         return new Draft(
                 includes,
                 joined(parts, block.parts),
                 joined(points, block.points),
                 joined(connectors, block.connectors),
                 settings,
-                joined(drawing, moved),
+                joined(drawing, changed(block.drawing, stand -> stand.moved(at))),
+                joined(sections, changed(block.sections, section -> section.moved(at))),
                 stages);
     }
 
-    private static @org.jspecify.annotations.Nullable Square moved(
-            @org.jspecify.annotations.Nullable Square square, Square at) {
-        return square == null ? null : new Square(square.column() + at.column(), square.row() + at.row());
+    private static <T> List<Declared<T>> changed(List<Declared<T>> all, UnaryOperator<T> change) {
+        List<Declared<T>> changed = new ArrayList<>();
+        for (Declared<T> each : all) {
+            T value = each.value();
+            changed.add(value == null ? each : new Declared<>(each.name(), each.place(), change.apply(value)));
+        }
+        return changed;
     }
 
     private static <T> List<T> joined(List<T> one, List<T> two) {

@@ -109,13 +109,6 @@ final class MachineForms {
             new NamedForm<>(NameForm.ARRANGEMENT, StageDraft.FORM, true),
             "stages of switching on section by section, in order: {logic: {fuses in: [F102]}}");
 
-    private static final Key<Square> SQUARE =
-            Key.required("square", Forms.SQUARE, "[column, row], counted from 0 at the top left");
-    private static final Form<Square> STAND =
-            new Shape<>("a place on the drawing", "Where a part stands.", List.of(SQUARE), v -> v.get(SQUARE));
-    static final Key<List<Declared<Square>>> DRAWING = Key.required(
-            "drawing", new NamedForm<>(NameForm.PART, STAND, false), "where each part stands: {square: [column, row]}");
-
     static final Key<List<Located.Text>> PARAMETERS = Key.optional(
             "parameters",
             new ListForm<>("a parameter's name", Forms.RAW, 0, 99),
@@ -125,14 +118,35 @@ final class MachineForms {
     static final Shape<Draft> CIRCUIT = new Shape<>(
             "a circuit",
             "A machine's supply and drivers.",
-            List.of(FORMAT, NAME, STORY, MAINS, GROUND, INCLUDES, PARTS, POINTS, CONNECTORS, SETTINGS, STAGES, DRAWING),
+            List.of(
+                    FORMAT,
+                    NAME,
+                    STORY,
+                    MAINS,
+                    GROUND,
+                    INCLUDES,
+                    PARTS,
+                    POINTS,
+                    CONNECTORS,
+                    SETTINGS,
+                    STAGES,
+                    DrawingForms.DRAWING,
+                    DrawingForms.SECTIONS),
             Draft::of);
 
     /** A shared block. */
     static final Shape<Draft> BLOCK = new Shape<>(
             "a shared block",
             "Parts that a circuit uses several times with other names and values.",
-            List.of(FORMAT, PARAMETERS, INCLUDES, PARTS, POINTS, CONNECTORS, DRAWING),
+            List.of(
+                    FORMAT,
+                    PARAMETERS,
+                    INCLUDES,
+                    PARTS,
+                    POINTS,
+                    CONNECTORS,
+                    DrawingForms.DRAWING,
+                    DrawingForms.SECTIONS),
             Draft::of);
 
     private MachineForms() {}

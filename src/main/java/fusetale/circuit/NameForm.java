@@ -17,6 +17,12 @@ record NameForm(String words, String like, Pattern pattern) implements Form<Stri
             "letters, digits and hyphens, a letter first, such as R204",
             compiled("\\p{L}[\\p{L}\\p{N}-]*"));
 
+    /** What stands on the drawing: a part, a test point, a connector's pin. */
+    static final NameForm DRAWN = new NameForm(
+            "a name on the drawing",
+            "a part, a test point or a connector's pin, such as R204, TP3 or J1.4",
+            compiled("\\p{L}[\\p{L}\\p{N}-]*(\\.[\\p{L}\\p{N}]+)?"));
+
     static final NameForm NET = new NameForm(
             "a net's name",
             "letters, digits, + - and _ with a letter among them, such as raw or 5V",

@@ -32,7 +32,7 @@ final class References {
     /** Reports names that are used twice and names that mean nothing. */
     void check() {
         uniqueNames();
-        drawing();
+        new DrawnNames(draft, findings).check();
         draft.settings().forEach(each -> {
             SettingDraft setting = each.value();
             if (setting != null) {
@@ -91,44 +91,6 @@ final class References {
                     unique = false;
                     findings.error(each.place(), each.name(), "this name means the mains themselves; choose another");
                 });
-    }
-
-    private void drawing() {
-        Map<Square, String> taken = new HashMap<>();
-        Map<String, Place> placed = new HashMap<>();
-        for (Declared<Square> each : draft.drawing()) {
-            String key = "drawing " + each.name();
-            if (!parts.containsKey(each.name())) {
-                findings.error(
-                        each.place(),
-                        key,
-                        "no part has this name",
-                        "",
-                        Spelling.nearestIfAny(each.name(), parts.keySet()));
-            }
-            if (placed.putIfAbsent(each.name(), each.place()) != null) {
-                findings.error(each.place(), key, "this part is placed a second time");
-            }
-            Square square = each.value();
-            String other = square == null ? null : taken.putIfAbsent(square, each.name());
-            if (square != null && other != null) {
-                findings.error(
-                        each.place(),
-                        key,
-                        "square [" + square.column() + ", " + square.row() + "] is already taken by " + other);
-            }
-        }
-        if (draft.drawing().isEmpty()) {
-            return; // the missing key was reported
-        }
-        parts.values().stream()
-                .filter(p -> !placed.containsKey(p.name()))
-                .forEach(p -> findings.error(
-                        p.place(),
-                        p.name(),
-                        "this part has no place on the drawing",
-                        "drawing: {" + p.name() + ": {square: [column, row]}}",
-                        ""));
     }
 
     private void setting(SettingDraft setting) {

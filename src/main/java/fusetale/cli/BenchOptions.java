@@ -15,11 +15,13 @@ import fusetale.circuit.Pin;
 import fusetale.circuit.TestPoint;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
-import fusetale.fault.Supposition;
 import fusetale.quantity.Notation;
 import fusetale.quantity.NotationException;
 import fusetale.quantity.Spelling;
 import fusetale.quantity.Unit;
+import fusetale.sentence.Leads;
+import fusetale.sentence.Sentence;
+import fusetale.sentence.Told;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -117,18 +119,19 @@ final class BenchOptions {
         OFF
     }
 
-    /** The question that the options ask of a circuit. */
-    Question question(Circuit circuit, Supposition supposition) throws Refused {
+    /** The question that a sentence asks of a circuit; options win over what it says. */
+    Question question(Circuit circuit, Told told) throws Refused {
         if (draws < 2 || draws > MOST_DRAWS) {
             throw unusable(WORDS.say("draws.bounds", draws));
         }
-        Arrangement set = arranged(circuit);
+        Sentence said = told.sentence();
+        Arrangement set = arranged(circuit, said);
         return new Question(
                 circuit,
-                supposition,
+                said.supposition(),
                 set,
-                chosenMeter(),
-                checks(circuit, set.powerOn()),
+                chosenMeter(said.setting().meter()),
+                checks(circuit, set.powerOn(), told),
                 new Question.Options(draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
     }
 
@@ -137,11 +140,11 @@ final class BenchOptions {
      *
      * @param powerOn which side; the option for it is refused
      */
-    Question sheetQuestion(Circuit circuit, Supposition supposition, boolean powerOn) throws Refused {
+    Question sheetQuestion(Circuit circuit, Told told, boolean powerOn) throws Refused {
         if (power != null) {
             throw unusable(WORDS.say("sheet.power"));
         }
-        Question side = question(circuit, supposition);
+        Question side = question(circuit, told);
         Arrangement set = side.arrangement().withPower(powerOn);
         if (powerOn && !(set.mainsVolts() > 0)) {
             set = set.withMainsVolts(circuit.mains().volts().si());
@@ -149,13 +152,19 @@ final class BenchOptions {
         Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, powerOn));
         for (String pair : pairs) {
             List<String> ends = two("--between", pair, ",");
-            asked(powerOn).forEach(f -> checks.add(new Check(ends.get(0), ends.get(1), f)));
+            Arrays.stream(MeterFunction.values())
+                    .filter(f -> f.usual() && f.powered() == powerOn)
+                    .forEach(f -> checks.add(new Check(ends.get(0), ends.get(1), f)));
         }
-        return new Question(circuit, supposition, set, side.meter(), new ArrayList<>(checks), side.options());
+        return new Question(circuit, side.supposition(), set, side.meter(), new ArrayList<>(checks), side.options());
     }
 
-    private Arrangement arranged(Circuit circuit) throws Refused {
+    private Arrangement arranged(Circuit circuit, Sentence said) throws Refused {
         Arrangement set = named(circuit);
+        if (arrangement == null
+                && !said.arrangement().equals(Sentence.atFirst(circuit).arrangement())) {
+            set = said.arrangement();
+        }
         if (power != null && (power == Power.ON) != set.powerOn()) {
             boolean on = power == Power.ON;
             set = set.withPower(on);
@@ -231,8 +240,8 @@ final class BenchOptions {
         }
     }
 
-    private Meter chosenMeter() throws Refused {
-        Meter chosen = meter == null ? Meter.builtIn().get(0) : namedMeter(meter);
+    private Meter chosenMeter(Meter said) throws Refused {
+        Meter chosen = meter == null ? range == null ? said : Meter.of(said.model()) : namedMeter(meter);
         return range == null ? chosen : ranged(chosen, range);
     }
 
@@ -261,11 +270,16 @@ final class BenchOptions {
     }
 
     /** What was asked for, or else every test point. */
-    private List<Check> checks(Circuit circuit, boolean powerOn) throws Refused {
+    private List<Check> checks(Circuit circuit, boolean powerOn, Told told) throws Refused {
         Set<Check> checks = new LinkedHashSet<>();
+        List<MeterFunction> asked = asked(powerOn, told);
+        Leads held = told.sentence().setting().leads();
+        if (held != null && pairs.isEmpty() && ampsThrough.isEmpty() && everyPair.isEmpty()) {
+            asked.forEach(f -> checks.add(new Check(held.red(), held.black(), f)));
+        }
         for (String pair : pairs) {
             List<String> ends = two("--between", pair, ",");
-            for (MeterFunction function : asked(powerOn)) {
+            for (MeterFunction function : asked) {
                 checks.add(new Check(ends.get(0), ends.get(1), function));
             }
         }
@@ -278,11 +292,11 @@ final class BenchOptions {
         if (!checks.isEmpty()) {
             return new ArrayList<>(checks);
         }
-        return functions.isEmpty() ? Check.all(circuit, powerOn) : everywhere(circuit, asked(powerOn));
+        return functions.isEmpty() && !told.function() ? Check.all(circuit, powerOn) : everywhere(circuit, asked);
     }
 
-    /** The functions asked for, or else those one uses with the power as it is. */
-    private List<MeterFunction> asked(boolean powerOn) throws Refused {
+    /** The functions asked for, or said, or else those one uses with the power as it is. */
+    private List<MeterFunction> asked(boolean powerOn, Told told) throws Refused {
         List<MeterFunction> asked = new ArrayList<>();
         for (String name : functions) {
             List<String> known = Arrays.stream(MeterFunction.values())
@@ -299,7 +313,9 @@ final class BenchOptions {
                                     .orElse(""),
                             String.join("; ", known)))));
         }
-        if (asked.isEmpty()) {
+        if (asked.isEmpty() && told.function()) {
+            asked.add(told.sentence().setting().function());
+        } else if (asked.isEmpty()) {
             Arrays.stream(MeterFunction.values())
                     .filter(f -> f.usual() && f.powered() == powerOn)
                     .forEach(asked::add);

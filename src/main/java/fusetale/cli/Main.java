@@ -8,6 +8,9 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -44,6 +47,25 @@ public final class Main implements Runnable {
             code = ExitCodes.NO_ANSWER;
         }
         System.exit(code == ExitCodes.DONE ? delivered(outlet, err) : code);
+    }
+
+    /**
+     * Gives in the terminal what the window would have shown, where there is no display to open one on.
+     *
+     * @param file the circuit file; empty where none was named
+     * @param sentence what is supposed, in pieces; may be empty
+     */
+    public static void withoutDisplay(Optional<String> file, List<String> sentence) {
+        System.err.println(WORDS.say("no-display"));
+        List<String> arguments = new ArrayList<>();
+        if (file.isEmpty()) {
+            arguments.add("--help");
+        } else {
+            arguments.add(sentence.isEmpty() ? "readings" : "suppose");
+            arguments.add(file.get());
+            arguments.addAll(sentence);
+        }
+        main(arguments.toArray(new String[0]));
     }
 
     /** An answer that was worked out but could not be written, as on a full disk, is none. */

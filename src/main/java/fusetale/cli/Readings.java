@@ -4,10 +4,12 @@ import fusetale.circuit.Circuit;
 import fusetale.explore.Question;
 import fusetale.explore.StagedStart;
 import fusetale.explore.Words;
-import fusetale.fault.Supposition;
 import fusetale.report.Csv;
 import fusetale.report.StageTables;
 import fusetale.report.Tables;
+import fusetale.sentence.Told;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,6 +25,9 @@ final class Readings implements Callable<Integer> {
 
     @Parameters(index = "0", paramLabel = "CIRCUIT", descriptionKey = "circuit")
     private String file = "";
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "BENCH", descriptionKey = "bench")
+    private List<String> lines = new ArrayList<>();
 
     @Mixin
     private BenchOptions bench = new BenchOptions();
@@ -46,10 +51,15 @@ final class Readings implements Callable<Integer> {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
         Circuit circuit = CircuitFiles.read(file, console);
-        if (staged) {
-            return staged(bench.question(circuit, Supposition.NOTHING));
+        Told told = Asked.arranging(circuit, lines).told();
+        if (!told.sentence().supposition().isNothing()) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("readings.supposing"));
         }
-        Asking asked = Asking.of(bench.question(circuit, Supposition.NOTHING), console);
+        Question question = bench.question(circuit, told);
+        if (staged) {
+            return staged(question);
+        }
+        Asking asked = Asking.of(question, console);
         if (json) {
             console.out().print(OutcomeJson.readings(asked));
         } else if (csv) {

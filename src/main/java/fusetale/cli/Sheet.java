@@ -7,8 +7,10 @@ import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.report.BenchSheet;
 import fusetale.report.SheetDrawing;
-import fusetale.sentence.SentenceException;
-import fusetale.sentence.SentenceParser;
+import fusetale.report.drawing.DrawingPicture;
+import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.Marks;
+import fusetale.report.drawing.SymbolStyle;
 import fusetale.sentence.SentencePrinter;
 import fusetale.store.AtomicFile;
 import fusetale.store.Preferences.Paper;
@@ -67,16 +69,18 @@ final class Sheet implements Callable<Integer> {
         }
         Path target = CircuitFiles.path(to);
         Circuit circuit = CircuitFiles.read(file, console);
-        Supposition supposition = supposition(circuit);
-        Outcome off = Asking.of(bench.sheetQuestion(circuit, supposition, false), console)
+        Asked asked = faults.isEmpty() ? Asked.arranging(circuit, List.of()) : Asked.supposing(circuit, faults);
+        Supposition supposition = asked.told().sentence().supposition();
+        Outcome off = Asking.of(bench.sheetQuestion(circuit, asked.told(), false), console)
                 .outcome();
-        Outcome on = Asking.of(bench.sheetQuestion(circuit, supposition, true), console)
+        Outcome on = Asking.of(bench.sheetQuestion(circuit, asked.told(), true), console)
                 .outcome();
+        DrawingPlan plan = DrawingPlan.of(circuit, SymbolStyle.IEC_60617);
         BenchSheet sheet = new BenchSheet(
                 off,
                 on,
                 clauses(circuit, supposition),
-                SheetDrawing.NONE,
+                SheetDrawing.of(new DrawingPicture(plan, Marks.of(plan, on), DrawingPicture.Heading.NONE).blackOnly()),
                 new BenchSheet.Details(repair, LocalDate.now(), paper, false));
         List<Path> written = name.endsWith(".pdf") ? List.of(pdf(sheet, target)) : pngs(sheet, target);
         if (json) {
@@ -110,14 +114,6 @@ final class Sheet implements Callable<Integer> {
         try {
             AtomicFile.write(target, content);
         } catch (UnwritableFile e) {
-            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
-        }
-    }
-
-    private Supposition supposition(Circuit circuit) throws Refused {
-        try {
-            return faults.isEmpty() ? Supposition.NOTHING : new SentenceParser(circuit).parse(faults);
-        } catch (SentenceException e) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
         }
     }

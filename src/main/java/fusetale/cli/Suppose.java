@@ -16,8 +16,6 @@ import fusetale.report.Settings;
 import fusetale.report.StageTables;
 import fusetale.report.SupposePicture;
 import fusetale.report.Tables;
-import fusetale.sentence.SentenceException;
-import fusetale.sentence.SentenceParser;
 import fusetale.sentence.SentencePrinter;
 import fusetale.store.AtomicFile;
 import fusetale.store.UnwritableFile;
@@ -78,41 +76,42 @@ final class Suppose implements Callable<Integer> {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("picture.ending", picture));
         }
         Circuit circuit = CircuitFiles.read(file, console);
-        Supposition supposition = supposition(circuit);
-        if (staged) {
-            return staged(circuit, supposition);
+        Asked asked = Asked.supposing(circuit, faults);
+        Supposition supposition = asked.told().sentence().supposition();
+        if (supposition.isNothing()) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("no-fault"));
         }
-        Asking asked = Asking.of(bench.question(circuit, supposition), console);
+        Question question = bench.question(circuit, asked.told());
         List<String> clauses = clauses(circuit, supposition);
-        SupposePicture drawn = new SupposePicture(
-                asked.outcome(), clauses, Settings.words(asked.outcome().question()));
+        if (staged) {
+            return staged(question, clauses);
+        }
+        Asking asking = Asking.of(question, console);
         // first, so that what cannot be done ends without half an answer
         if (picture != null) {
-            Aftermath aftermath = asked.outcome().aftermath();
-            write(
-                    CircuitFiles.path(picture),
-                    playedOut && aftermath != null
-                            ? new AftermathPicture(
-                                    asked.outcome(),
-                                    aftermath,
-                                    clauses,
-                                    Settings.words(asked.outcome().question()))
-                            : drawn);
+            write(CircuitFiles.path(picture), picture(asking.outcome(), clauses));
         }
-        print(asked, drawn);
+        print(asking, asked.text(question));
         return ExitCodes.DONE;
     }
 
-    private int staged(Circuit circuit, Supposition supposition) throws Refused {
+    private Picture picture(Outcome outcome, List<String> clauses) {
+        Aftermath aftermath = outcome.aftermath();
+        String setting = Settings.words(outcome.question());
+        return playedOut && aftermath != null
+                ? new AftermathPicture(outcome, aftermath, clauses, setting)
+                : new SupposePicture(outcome, clauses, setting);
+    }
+
+    private int staged(Question question, List<String> clauses) throws Refused {
         if (csv || picture != null) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
         }
         long start = System.nanoTime();
-        Question question = bench.question(circuit, supposition);
         StagedStart stages = Asking.staged(question, console);
         Asking last = new Asking(stages.last().outcome(), (System.nanoTime() - start) / 1e6);
-        String sentence =
-                new SupposePicture(last.outcome(), clauses(circuit, supposition), Settings.words(question)).sentence();
+        // how the bench is set differs from stage to stage
+        String sentence = new SupposePicture(last.outcome(), clauses, Settings.words(question)).sentence();
         if (json) {
             console.out().print(OutcomeJson.suppose(last, sentence, stages));
         } else {
@@ -121,31 +120,19 @@ final class Suppose implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private void print(Asking asked, SupposePicture drawn) {
-        Outcome outcome = asked.outcome();
+    private void print(Asking asking, String sentence) {
+        Outcome outcome = asking.outcome();
         if (json) {
-            console.out().print(OutcomeJson.suppose(asked, drawn.sentence(), more()));
+            console.out().print(OutcomeJson.suppose(asking, sentence, more()));
         } else if (csv) {
             console.out().print(Csv.suppose(outcome));
         } else {
-            console.print(Tables.suppose(outcome, drawn.sentence(), console.emphasis(), more()));
+            console.print(Tables.suppose(outcome, sentence, console.emphasis(), more()));
         }
     }
 
     private Tables.More more() {
         return new Tables.More(bench.everySight(), stress, playedOut);
-    }
-
-    private Supposition supposition(Circuit circuit) throws Refused {
-        try {
-            Supposition supposition = new SentenceParser(circuit).parse(faults);
-            if (supposition.isNothing()) {
-                throw new Refused(ExitCodes.UNUSABLE, WORDS.say("no-fault"));
-            }
-            return supposition;
-        } catch (SentenceException e) {
-            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
-        }
     }
 
     private static List<String> clauses(Circuit circuit, Supposition supposition) throws Refused {

@@ -37,7 +37,7 @@ public record Compared(Reading asBuilt, Reading asSupposed, HealthyRange healthy
     }
 
     /** How far it moved in two figures, so that readings of one rail are not ranked by their last digit. */
-    double movedInTwoFigures() {
+    public double movedInTwoFigures() {
         return new BigDecimal(moved).round(new MathContext(2)).doubleValue();
     }
 }

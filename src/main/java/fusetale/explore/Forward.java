@@ -9,7 +9,6 @@ import fusetale.bench.Bench;
 import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
-import fusetale.fault.Catalogue;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
@@ -57,14 +56,14 @@ final class Forward implements Board {
                     if (next != null) {
                         both.add(next);
                     }
-                    return !fits(both);
+                    return !Step.fits(question.healthy(), both);
                 });
     }
 
     @Override
     public Solved<Loads> after(List<Fault> happened, Set<String> hot) {
         try {
-            Supposition all = together(question.supposition(), happened);
+            Supposition all = Step.after(question.healthy(), question.supposition(), happened);
             Machine machine = Machine.of(question.healthy(), question.arrangement(), all);
             Circuit circuit = Board.warmed(machine.arranged(), hot);
             Bench bench = Bench.of(circuit, machine.bare(), question.meter());
@@ -89,33 +88,5 @@ final class Forward implements Board {
             }
         }
         return asBuilt;
-    }
-
-    /** What was supposed and what happened since. What happens to a part takes the place of what contradicts it. */
-    private Supposition together(Supposition supposed, List<Fault> happened) {
-        Supposition all = supposed;
-        for (Fault next : happened) {
-            List<Fault> added = new ArrayList<>(all.faults());
-            added.add(next);
-            List<Fault> instead = new ArrayList<>(all.faults().stream()
-                    .filter(f -> !f.target().equals(next.target()))
-                    .toList());
-            instead.add(next);
-            if (fits(added)) {
-                all = new Supposition(added, supposed.swaps());
-            } else if (fits(instead)) {
-                all = new Supposition(instead, supposed.swaps());
-            }
-        }
-        return all;
-    }
-
-    private boolean fits(List<Fault> faults) {
-        try {
-            Catalogue.check(question.healthy(), new Supposition(faults));
-            return true;
-        } catch (UnfitSupposition e) {
-            return false;
-        }
     }
 }

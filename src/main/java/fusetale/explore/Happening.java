@@ -25,15 +25,20 @@ public record Happening(
 
     /** Events in their order, those alike told as one at the place of the first. */
     public static List<Happening> of(Circuit circuit, List<Event> events) {
-        List<Happening> rows = new ArrayList<>();
+        return alike(events).stream().map(e -> told(circuit, e)).toList();
+    }
+
+    /** Events in their order, those alike together at the place of the first. */
+    static List<List<Event>> alike(List<Event> events) {
+        List<List<Event>> groups = new ArrayList<>();
         List<Event> left = new ArrayList<>(events);
         while (!left.isEmpty()) {
             Event first = left.get(0);
             List<Event> alike = left.stream().filter(e -> alike(first, e)).toList();
             left.removeAll(alike);
-            rows.add(told(circuit, alike));
+            groups.add(alike);
         }
-        return rows;
+        return groups;
     }
 
     private static boolean alike(Event one, Event other) {
@@ -47,7 +52,8 @@ public record Happening(
         return Math.max(one, other) <= ALIKE_RATIO * Math.min(one, other);
     }
 
-    private static Happening told(Circuit circuit, List<Event> alike) {
+    /** Events alike told as one. */
+    static Happening told(Circuit circuit, List<Event> alike) {
         Event first = alike.get(0);
         StringBuilder subject = new StringBuilder(first.part());
         for (int k = 0; k < alike.size(); k++) {

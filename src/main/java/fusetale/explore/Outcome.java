@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param bench what the arrangement itself shows: series lamp, pulses
  * @param swaps what swaps change besides the readings; empty with the power off
  * @param aftermath what follows if nobody switches off; null where it was not asked for, or the power is off
+ * @param flows every current, before any fuse has melted; empty with the power off
  */
 public record Outcome(
         Question question,
@@ -39,7 +40,8 @@ public record Outcome(
         List<ComesAndGoes> comingAndGoing,
         AtTheBench bench,
         SwapChanges swaps,
-        @Nullable Aftermath aftermath) {
+        @Nullable Aftermath aftermath,
+        List<Flow> flows) {
     /** Copies the lists. */
     public Outcome {
         readings = List.copyOf(readings);
@@ -49,6 +51,7 @@ public record Outcome(
         doubts = List.copyOf(doubts);
         observations = List.copyOf(observations);
         comingAndGoing = List.copyOf(comingAndGoing);
+        flows = List.copyOf(flows);
     }
 
     /** Of readings alone, with nothing seen, pulsed, swapped or played forward. */
@@ -72,7 +75,8 @@ public record Outcome(
                 List.of(),
                 AtTheBench.NOTHING,
                 SwapChanges.NONE,
-                null);
+                null,
+                List.of());
     }
 
     /** The same with what the arrangement itself shows, and what there is to know about that. */
@@ -92,7 +96,8 @@ public record Outcome(
                 comingAndGoing,
                 shown,
                 swaps,
-                aftermath);
+                aftermath,
+                flows);
     }
 
     /** The same with what swaps change. */
@@ -109,7 +114,8 @@ public record Outcome(
                 comingAndGoing,
                 bench,
                 changes,
-                aftermath);
+                aftermath,
+                flows);
     }
 
     /** Figures past their rating, the furthest past first; fuses, which have a table of their own, are not among them. */

@@ -36,12 +36,16 @@ public record Question(
      *
      * @param draws healthy machines drawn for the spread, 2 or more
      * @param seed of the draws: the same seed gives the same machines
-     * @param traces most waveforms to keep, of the points that moved most
+     * @param traces most waveforms to keep, of the points that moved most; {@link #EVERY_TRACE} for those of all points and fuses,
+     *     the others behind them
      * @param aftermath what to play forward; null for nothing, and the verdict on powering up is then a first look
      */
     public record Options(int draws, long seed, int traces, Aftermath.@Nullable Settings aftermath) {
         /** What the commands use. */
         public static final Options USUAL = new Options(24, 1, 3, Aftermath.Settings.USUAL);
+
+        /** Waveforms of every point and every fuse. */
+        public static final int EVERY_TRACE = Integer.MAX_VALUE;
 
         /** Nothing played forward. */
         public Options(int draws, long seed, int traces) {

@@ -32,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param held what fuses still in place carry and how long they may
  * @param race fuses that may have melted before one that was taken to melt first
  * @param solves solves in all
+ * @param first the look before anything melted
  */
 record Settled(
         Machine machine,
@@ -40,7 +41,8 @@ record Settled(
         List<Carrying> melted,
         List<Carrying> held,
         Set<String> race,
-        long solves) {
+        long solves,
+        Seen first) {
     /** Copies the lists. */
     Settled {
         melted = List.copyOf(melted);
@@ -83,6 +85,7 @@ record Settled(
         Set<String> gone = new TreeSet<>(open);
         Set<String> race = new TreeSet<>();
         long solves = 0;
+        Seen first = null;
         while (true) {
             Bench bench = Bench.of(machine.arranged(), machine.bare(), meter);
             Solved<Seen> solved = bench.look(List.of(), from, stopped);
@@ -91,24 +94,25 @@ record Settled(
             }
             Seen seen = found.value();
             solves += seen.work().solves();
+            first = first == null ? seen : first;
             List<Carrying> carrying = carrying(machine, seen, gone);
-            Carrying first = carrying.stream()
+            Carrying soonest = carrying.stream()
                     .filter(Carrying::surelyMelts)
                     .min(Comparator.comparingDouble((Carrying c) -> c.melting().maxSeconds())
                             .thenComparing(c -> c.fuse().name()))
                     .orElse(null);
-            if (first == null) {
-                return new Solved.Found<>(new Settled(machine, bench, seen, melted, carrying, race, solves));
+            if (soonest == null) {
+                return new Solved.Found<>(new Settled(machine, bench, seen, melted, carrying, race, solves, first));
             }
             for (Carrying other : carrying) {
-                if (!other.fuse().name().equals(first.fuse().name())
-                        && other.melting().minSeconds() < first.melting().maxSeconds()) {
+                if (!other.fuse().name().equals(soonest.fuse().name())
+                        && other.melting().minSeconds() < soonest.melting().maxSeconds()) {
                     race.add(other.fuse().name());
                 }
             }
-            melted.add(first);
-            gone.add(first.fuse().name());
-            machine = machine.withBlown(first.fuse().name());
+            melted.add(soonest);
+            gone.add(soonest.fuse().name());
+            machine = machine.withBlown(soonest.fuse().name());
             from = seen;
         }
     }

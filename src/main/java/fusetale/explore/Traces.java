@@ -2,11 +2,14 @@ package fusetale.explore;
 
 import fusetale.bench.Check;
 import fusetale.bench.Seen;
+import fusetale.circuit.MeterFunction;
 import fusetale.quantity.Unit;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -36,6 +39,22 @@ final class Traces {
      * @param compared the readings in the order of the question
      */
     List<Trace> chosen(List<Compared> compared) {
+        if (question.options().traces() != Question.Options.EVERY_TRACE) {
+            return chosen(compared, question.options().traces());
+        }
+        Map<String, Trace> all = new LinkedHashMap<>();
+        chosen(compared, Question.Options.USUAL.traces()).forEach(t -> all.put(t.label(), t));
+        for (int k = 0; k < compared.size(); k++) {
+            all.putIfAbsent(label(question.checks().get(k)), trace(k));
+        }
+        for (Settled.Carrying fuse : settled.held()) {
+            String name = fuse.fuse().name();
+            all.putIfAbsent(name, new Trace(name, Unit.AMPERE, baseline.seen().amps(name), fuse.amps()));
+        }
+        return List.copyOf(all.values());
+    }
+
+    private List<Trace> chosen(List<Compared> compared, int most) {
         List<Integer> ranked = IntStream.range(0, compared.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(
@@ -43,7 +62,7 @@ final class Traces {
                         .reversed())
                 .toList();
         List<Trace> fuses = fuseCurrent();
-        int room = question.options().traces() - fuses.size();
+        int room = most - fuses.size();
         for (int k : ranked) {
             if (chosen.size() >= room || (!chosen.isEmpty() && compared.get(k).tooCloseToTell())) {
                 break;
@@ -55,18 +74,22 @@ final class Traces {
     }
 
     private void consider(int k) {
-        Check check = question.checks().get(k);
-        Trace trace = new Trace(
-                label(check),
-                Unit.VOLT,
-                baseline.seen().waveforms().get(k),
-                seen.waveforms().get(k));
+        Trace trace = trace(k);
         for (Trace other : chosen) {
             if (alike(trace.asBuilt(), other.asBuilt()) && alike(trace.asSupposed(), other.asSupposed())) {
                 return;
             }
         }
         chosen.add(trace);
+    }
+
+    private Trace trace(int k) {
+        Check check = question.checks().get(k);
+        return new Trace(
+                label(check),
+                check.function() == MeterFunction.DC_AMPS ? Unit.AMPERE : Unit.VOLT,
+                baseline.seen().waveforms().get(k),
+                seen.waveforms().get(k));
     }
 
     /** Current of the first fuse that melts, or of that which may; as built beside it where it has one there. */

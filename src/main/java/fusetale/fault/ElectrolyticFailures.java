@@ -44,7 +44,7 @@ final class ElectrolyticFailures implements Failures<Electrolytic> {
                 .whole(OPEN, OPENED, rate.share(0.10))
                 .whole(LEAKY, leak(470), rate.judged(0.15))
                 .whole(DRIED_OUT, ratio(0.4, 0.01, 0.99), rate.judged(0.50))
-                .whole(HIGH_ESR, ohms(10 * esr, Math.min(esr, 0.001), 1e6), rate.judged(0.15))
+                .whole(HIGH_ESR, ohms(10 * esr, Math.min(esr, 0.001), Math.max(1e6, 100 * esr)), rate.judged(0.15))
                 .whole(REVERSED, ohms(10, 0.1, 10e3), FailureRate.HANDS.judged(1))
                 .list();
     }

@@ -1,8 +1,12 @@
 package fusetale.quantity;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Finds the word that was probably meant. Distance: insertions, deletions, substitutions and swaps of neighbours
@@ -12,6 +16,8 @@ import java.util.Optional;
 public final class Spelling {
     /** No word of ours is longer; what is longer was not meant as one. */
     private static final int LONGEST = 64;
+
+    private static final Pattern FIGURES_BEHIND = Pattern.compile("\\d{1,9}$");
 
     private Spelling() {}
 
@@ -33,6 +39,39 @@ public final class Spelling {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /**
+     * The nearest of {@code words}, nearest first, as far away as {@link #nearest} allows; of equally near ones those come
+     * first whose figures at the end differ least: to TP9, TP8 before TP1.
+     *
+     * @param most how many at most
+     */
+    public static List<String> nearestFew(String written, Collection<String> words, int most) {
+        if (written.length() > LONGEST) {
+            return List.of();
+        }
+        int bound = Math.max(2, written.length() / 3);
+        String plain = plain(written);
+        return words.stream()
+                .map(word -> new Near(word, distance(plain, plain(word)), apart(plain, plain(word))))
+                .filter(n -> n.distance() <= bound
+                        && n.distance() < Math.max(n.word().length(), written.length()))
+                .sorted(Comparator.comparingInt(Near::distance).thenComparingLong(Near::apart))
+                .limit(most)
+                .map(Near::word)
+                .toList();
+    }
+
+    private record Near(String word, int distance, long apart) {}
+
+    /** How far two names' figures at the end are apart. */
+    private static long apart(String a, String b) {
+        Matcher figuresOfA = FIGURES_BEHIND.matcher(a);
+        Matcher figuresOfB = FIGURES_BEHIND.matcher(b);
+        return figuresOfA.find() && figuresOfB.find()
+                ? Math.abs(Long.parseLong(figuresOfA.group()) - Long.parseLong(figuresOfB.group()))
+                : Long.MAX_VALUE;
     }
 
     /** As {@link #nearest}, with the empty text for none. */

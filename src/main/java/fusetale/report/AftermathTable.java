@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /** The aftermath as plain text: when what happens, in which orders, and what that rests on. */
-final class AftermathTable {
+public final class AftermathTable {
     private static final Words WORDS = Words.of(AftermathTable.class);
     private static final int MOST_ROWS = 16;
     private static final int MOST_STORIES = 5;
@@ -43,7 +43,7 @@ final class AftermathTable {
     }
 
     /** What was played, in words. */
-    static String setting(Aftermath.Settings s) {
+    public static String setting(Aftermath.Settings s) {
         return WORDS.say(
                 "timeline.setting",
                 s.machines(),

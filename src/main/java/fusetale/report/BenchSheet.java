@@ -13,8 +13,6 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Area;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -36,6 +34,9 @@ public final class BenchSheet implements Pages {
     private static final double HEAD_BASELINE = 62;
     private static final double HEAD_BOTTOM = 80;
     private static final double MOST_DRAWING_RATIO = 0.32;
+
+    /** Letters of a drawing, 15 px, are still read by whoever bends over the sheet; smaller, it gets a page of its own. */
+    private static final double LEAST_SCALE = 0.6;
     private static final double FUSE_HEIGHT = 42;
     private static final int FUSES_ACROSS = 3;
     private static final double CAUTION_LINE = 19;
@@ -64,7 +65,10 @@ public final class BenchSheet implements Pages {
 
     /** What stands on one page. */
     private record Sheet(
-            boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {}
+            boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {
+        /** The page of a drawing too large to stand beside anything. */
+        static final Sheet DRAWING = new Sheet(true, List.of(), List.of(), List.of(), false);
+    }
 
     /**
      * A sheet to print.
@@ -89,7 +93,7 @@ public final class BenchSheet implements Pages {
         this.drawing = drawing;
         this.details = details;
         List<Sheet> roomy = divided(2);
-        this.sheets = roomy.size() == 1 ? roomy : divided(1);
+        this.sheets = roomy.size() <= (drawnBeside() ? 1 : 2) ? roomy : divided(1);
     }
 
     @Override
@@ -168,7 +172,7 @@ public final class BenchSheet implements Pages {
             y = warning(g, pen, y);
         }
         if (sheet.drawn()) {
-            double height = drawingHeight();
+            double height = sheet == Sheet.DRAWING ? floor() - y - 14 : drawingHeight();
             drawing.paint(g, new Rectangle2D.Double(MARGIN, y + 14, width(), height));
             y += height + 14;
         }
@@ -223,7 +227,7 @@ public final class BenchSheet implements Pages {
         double height = warningHeight();
         Rectangle2D hatched = new Rectangle2D.Double(MARGIN, top, 32, height);
         if (on.doNotPowerUp() || details.outOfDate()) {
-            hatch(g, hatched);
+            Signs.blackHatch(g, hatched);
         }
         g.setColor(BLACK);
         g.setStroke(new BasicStroke(2f));
@@ -236,19 +240,13 @@ public final class BenchSheet implements Pages {
         return top + height;
     }
 
-    private static void hatch(Graphics2D g, Rectangle2D box) {
-        g.setColor(BLACK);
-        for (double x = box.getX() - box.getHeight(); x < box.getMaxX(); x += 10) {
-            Path2D stripe = new Path2D.Double();
-            stripe.moveTo(x, box.getMaxY());
-            stripe.lineTo(x + box.getHeight(), box.getY());
-            stripe.lineTo(x + box.getHeight() + 5, box.getY());
-            stripe.lineTo(x + 5, box.getMaxY());
-            stripe.closePath();
-            Area cut = new Area(stripe);
-            cut.intersect(new Area(box));
-            g.fill(cut);
-        }
+    private double floor() {
+        return heightPixels() - FOOT_HEIGHT;
+    }
+
+    /** Whether the drawing can be read where it stands between warning and tables. */
+    private boolean drawnBeside() {
+        return drawing.heightAt(width()) > 0 && drawing.scaleIn(width(), drawingHeight()) >= LEAST_SCALE;
     }
 
     private double drawingHeight() {
@@ -364,8 +362,8 @@ public final class BenchSheet implements Pages {
     private List<Sheet> divided(int mostAtAPoint) {
         List<SheetRow> offRows = SheetRow.of(off, mostAtAPoint);
         List<SheetRow> onRows = SheetRow.of(on, mostAtAPoint);
-        double floor = heightPixels() - FOOT_HEIGHT;
-        boolean drawn = drawing.heightAt(width()) > 0;
+        double floor = floor();
+        boolean drawn = drawnBeside();
         double top = HEAD_BOTTOM + warningHeight() + (drawn ? drawingHeight() + 14 : 0) + 18;
         double tail = fusesHeight() + cautionsHeight();
         List<Sheet> all = new ArrayList<>();
@@ -387,6 +385,9 @@ public final class BenchSheet implements Pages {
                     complete));
             done += here;
             top = HEAD_BOTTOM + 4;
+        }
+        if (!drawn && drawing.heightAt(width()) > 0) {
+            all.add(Sheet.DRAWING);
         }
         return List.copyOf(all);
     }

@@ -13,9 +13,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Figures as text: three digits that count, an SI prefix where it helps, a point for the decimals. */
-final class Figures {
+public final class Figures {
     /** What a display shows: sign, whole part, decimals, prefix with unit. */
     private static final Pattern DISPLAY = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
+
+    /** What a display shows that still moves, in one unit. */
+    private static final Pattern MOVING = Pattern.compile("^(\\S+) (\\S+) ([↑↓]) (\\S+) \\2$");
 
     private static final Words WORDS = Words.of(Figures.class);
 
@@ -26,12 +29,12 @@ final class Figures {
     private static final double NOTHING = 1e-10;
 
     /** What a meter shows where it cannot show a figure. */
-    static final String OVER_RANGE = "OL";
+    public static final String OVER_RANGE = "OL";
 
     private Figures() {}
 
     /** A pure number without trailing zeros, three digits at most. */
-    static String plain(double value) {
+    public static String plain(double value) {
         return new BigDecimal(value)
                 .round(new MathContext(3))
                 .stripTrailingZeros()
@@ -39,7 +42,7 @@ final class Figures {
     }
 
     /** {@code 47.2 A}, {@code 0.00 V}: three digits of the larger of a value and what it stands beside. */
-    static String beside(double value, double other, Unit unit) {
+    public static String beside(double value, double other, Unit unit) {
         double size = Math.max(Math.abs(value), Math.abs(other));
         int thousand = size < NOTHING ? 0 : (int) Math.floor(Math.log10(size * 1.0005) / 3);
         // A repairer reads 0.58 V rather than 580 mV: volts and amperes keep their unit down to a hundredth.
@@ -56,7 +59,7 @@ final class Figures {
     }
 
     /** A value with the digits and prefix of a reading beside it, so that a column lines up. */
-    static String like(Reading beside, double value) {
+    public static String like(Reading beside, double value) {
         Matcher shown = DISPLAY.matcher(beside.shows());
         if (Double.isInfinite(value)) {
             return beside.overRange() ? beside.shows() : OVER_RANGE;
@@ -71,7 +74,7 @@ final class Figures {
     }
 
     /** What healthy machines show of a reading, with the digits of the reading as built. */
-    static String range(Compared row) {
+    public static String range(Compared row) {
         if (row.check().function() == MeterFunction.CONTINUITY) {
             return buzzer(row);
         }
@@ -90,7 +93,7 @@ final class Figures {
     }
 
     /** What a display shows: where it still moves, what it shows after a while, and where it ends. */
-    static String display(Reading reading) {
+    public static String display(Reading reading) {
         Climbing climbing = reading.climbing();
         return climbing == null
                 ? reading.shows()
@@ -98,6 +101,11 @@ final class Figures {
                         climbing.falling() ? "climbing.falls" : "climbing.climbs",
                         climbing.after().shows(),
                         climbing.settled().shows());
+    }
+
+    /** As {@link #display}, a display that still moves naming its unit once: {@code 0.49 ↑ 0.96 kΩ}. */
+    public static String shortDisplay(Reading reading) {
+        return MOVING.matcher(display(reading)).replaceFirst("$1 $3 $4 $2");
     }
 
     /** 1000 for kΩ, 0.001 for mV, 1 for V. */

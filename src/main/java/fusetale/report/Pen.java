@@ -11,22 +11,22 @@ import java.util.List;
  * Writes text on a picture. Widths are measured without hinting, so that a PNG and an SVG break their lines in the same
  * places.
  */
-final class Pen {
+public final class Pen {
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
 
     private final Graphics2D g;
 
-    Pen(Graphics2D g) {
+    public Pen(Graphics2D g) {
         this.g = g;
     }
 
     /** Width of a text [px]. */
-    static double width(String text, Font font) {
+    public static double width(String text, Font font) {
         return font.getStringBounds(text, MEASURE).getWidth();
     }
 
     /** Writes from {@code x} to the right, {@code y} being the base line; gives the x behind the text. */
-    double write(String text, Font font, Color color, double x, double y) {
+    public double write(String text, Font font, Color color, double x, double y) {
         g.setFont(font);
         g.setColor(color);
         g.drawString(text, (float) x, (float) y);
@@ -34,12 +34,12 @@ final class Pen {
     }
 
     /** Writes so that the text ends at {@code right}. */
-    void writeEndingAt(String text, Font font, Color color, double right, double y) {
+    public void writeEndingAt(String text, Font font, Color color, double right, double y) {
         write(text, font, color, right - width(text, font), y);
     }
 
     /** As much of a text as fits a width, with an ellipsis where it is cut. */
-    static String fitted(String text, Font font, double width) {
+    public static String fitted(String text, Font font, double width) {
         if (width(text, font) <= width) {
             return text;
         }
@@ -51,7 +51,7 @@ final class Pen {
     }
 
     /** Breaks a text at its blanks into lines that fit a width. */
-    static List<String> lines(String text, Font font, double width) {
+    public static List<String> lines(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {

@@ -2,10 +2,15 @@ package fusetale.report;
 
 import java.awt.Graphics2D;
 
-/** A picture that can be written to a file, {@value #WIDTH} px wide. */
+/** A picture that can be written to a file. */
 public interface Picture {
-    /** Width [px]. */
+    /** Width of most pictures [px]. */
     int WIDTH = 1200;
+
+    /** Width [px]. */
+    default int width() {
+        return WIDTH;
+    }
 
     /** Height [px]. */
     int height();

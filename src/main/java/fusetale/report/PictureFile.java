@@ -40,10 +40,10 @@ public enum PictureFile {
             context.setComment("");
             context.setPrecision(2);
             SVGGraphics2D g = new SVGGraphics2D(context, true);
-            g.setSVGCanvasSize(new Dimension(Picture.WIDTH, picture.height()));
+            g.setSVGCanvasSize(new Dimension(picture.width(), picture.height()));
             picture.paint(g);
             Element root = g.getRoot();
-            root.setAttributeNS(null, "viewBox", "0 0 " + Picture.WIDTH + " " + picture.height());
+            root.setAttributeNS(null, "viewBox", "0 0 " + picture.width() + " " + picture.height());
             root.setAttributeNS(null, "role", "img");
             root.insertBefore(element(document, "desc", picture.description()), root.getFirstChild());
             root.insertBefore(element(document, "title", picture.sentence()), root.getFirstChild());
@@ -67,7 +67,7 @@ public enum PictureFile {
      */
     public static byte[] png(Picture picture, int scale) {
         BufferedImage image =
-                new BufferedImage(scale * Picture.WIDTH, scale * picture.height(), BufferedImage.TYPE_INT_RGB);
+                new BufferedImage(scale * picture.width(), scale * picture.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.scale(scale, scale);
         picture.paint(g);

@@ -27,6 +27,18 @@ public final class Settings {
                 question.meter().words());
     }
 
+    /** What a sentence leaves unsaid: {@code Night Ferry, mains 120 V. Meter: true rms 4000-count.} */
+    public static String besideSentence(Question question) {
+        Arrangement arrangement = question.arrangement();
+        return WORDS.say(
+                "setting.beside",
+                question.healthy().name(),
+                arrangement.powerOn()
+                        ? WORDS.say("setting.mains", quantity(arrangement.mainsVolts(), Unit.VOLT))
+                        : WORDS.say("setting.plug-out"),
+                question.meter().words());
+    }
+
     /** {@code Power on, mains 120 V, F201 pulled}. */
     public static String words(Arrangement a) {
         List<String> words = new ArrayList<>();

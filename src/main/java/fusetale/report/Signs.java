@@ -10,7 +10,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /** The product's signs: ring healthy, solid diamond supposed, hollow diamond too close to tell, hatch danger. */
-final class Signs {
+public final class Signs {
     private static final double RING_RADIUS = 5;
     private static final double DIAMOND_RADIUS = 7.5;
     private static final double HATCH_STRIPE = 5;
@@ -18,7 +18,7 @@ final class Signs {
     private Signs() {}
 
     /** A ring: healthy. */
-    static void ring(Graphics2D g, double x, double y) {
+    public static void ring(Graphics2D g, double x, double y) {
         Shape circle = new Ellipse2D.Double(x - RING_RADIUS, y - RING_RADIUS, 2 * RING_RADIUS, 2 * RING_RADIUS);
         g.setColor(Ink.PAPER);
         g.fill(circle);
@@ -28,13 +28,13 @@ final class Signs {
     }
 
     /** A solid diamond: supposed. */
-    static void diamond(Graphics2D g, double x, double y) {
+    public static void diamond(Graphics2D g, double x, double y) {
         g.setColor(Ink.MARKER_LINE);
         g.fill(diamond(x, y, DIAMOND_RADIUS));
     }
 
     /** A hollow diamond: supposed, but too close to tell. */
-    static void hollowDiamond(Graphics2D g, double x, double y, Color ground) {
+    public static void hollowDiamond(Graphics2D g, double x, double y, Color ground) {
         Shape shape = diamond(x, y, DIAMOND_RADIUS + 1.5);
         g.setColor(ground);
         g.fill(shape);
@@ -43,11 +43,21 @@ final class Signs {
         g.draw(shape);
     }
 
-    /** A box of slanting stripes: danger. Stripes are cut to the box beforehand, so that no clip is needed. */
-    static void hatch(Graphics2D g, Rectangle2D box) {
-        g.setColor(Ink.DANGER_GROUND);
+    /** A box of slanting stripes: danger. */
+    public static void hatch(Graphics2D g, Rectangle2D box) {
+        hatch(g, box, Ink.DANGER_GROUND, Ink.MARKER_FILL);
+    }
+
+    /** The same for a printer without colours. */
+    public static void blackHatch(Graphics2D g, Rectangle2D box) {
+        hatch(g, box, Color.WHITE, Color.BLACK);
+    }
+
+    /** Stripes are cut to the box beforehand, so that no clip is needed. */
+    private static void hatch(Graphics2D g, Rectangle2D box, Color ground, Color stripes) {
+        g.setColor(ground);
         g.fill(box);
-        g.setColor(Ink.MARKER_FILL);
+        g.setColor(stripes);
         double height = box.getHeight();
         for (double x = box.getX() - height; x < box.getMaxX(); x += 2 * HATCH_STRIPE) {
             Path2D stripe = new Path2D.Double();

@@ -66,14 +66,14 @@ public final class Tables {
     /**
      * As built beside as supposed.
      *
-     * @param sentence the supposition as a sentence
+     * @param sentence what is supposed and how the bench is set, as one line
      * @param more what to tell beyond the usual
      */
     public static List<String> suppose(Outcome outcome, String sentence, Emphasis emphasis, More more) {
         Tables tables = new Tables(outcome, emphasis, more);
         tables.danger();
         tables.paragraph(sentence);
-        tables.paragraph(Settings.words(outcome.question()));
+        tables.paragraph(Settings.besideSentence(outcome.question()));
         tables.comparedTable();
         tables.lines.addAll(SwapTable.lines(outcome.swaps(), emphasis));
         tables.rest();

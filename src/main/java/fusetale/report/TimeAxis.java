@@ -1,11 +1,10 @@
 package fusetale.report;
 
+import fusetale.explore.Times;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberTick;
@@ -16,9 +15,6 @@ import org.jfree.chart.ui.TextAnchor;
 /** A logarithmic axis of times after switching on, with the marks a person counts in. */
 final class TimeAxis extends LogAxis {
     private static final long serialVersionUID = 1;
-
-    /** Marks [s] and how they are called. */
-    private static final Map<Double, String> MARKS = marks();
 
     private final double low;
     private final double high;
@@ -43,15 +39,15 @@ final class TimeAxis extends LogAxis {
 
     /** The marks within the axis [s]. */
     List<Double> marksWithin() {
-        return MARKS.keySet().stream().filter(m -> m >= low && m <= high).toList();
+        return List.copyOf(Times.marks(low, high).keySet());
     }
 
     @Override
     public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
-        for (double at : marksWithin()) {
-            ticks.add(new NumberTick(TickType.MAJOR, at, MARKS.get(at), TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0));
-        }
+        Times.marks(low, high)
+                .forEach((at, text) -> ticks.add(
+                        new NumberTick(TickType.MAJOR, at, text, TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0)));
         return ticks;
     }
 
@@ -63,20 +59,5 @@ final class TimeAxis extends LogAxis {
     @Override
     public int hashCode() {
         return System.identityHashCode(this);
-    }
-
-    private static Map<Double, String> marks() {
-        Map<Double, String> marks = new LinkedHashMap<>();
-        marks.put(0.001, "1 ms");
-        marks.put(0.01, "10 ms");
-        marks.put(0.1, "0.1 s");
-        marks.put(1.0, "1 s");
-        marks.put(10.0, "10 s");
-        marks.put(60.0, "1 min");
-        marks.put(600.0, "10 min");
-        marks.put(3600.0, "1 h");
-        marks.put(8 * 3600.0, "8 h");
-        marks.put(24 * 3600.0, "1 day");
-        return marks;
     }
 }

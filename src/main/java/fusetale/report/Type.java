@@ -11,24 +11,24 @@ import java.util.List;
  * The typefaces, Atkinson Hyperlegible Next and Barlow Semi Condensed, both under the SIL Open Font License 1.1 (its text
  * lies beside the files).
  */
-final class Type {
+public final class Type {
     /** Sentences. */
-    static final Type WORDS = new Type("AtkinsonHyperlegibleNext_400Regular");
+    public static final Type WORDS = new Type("AtkinsonHyperlegibleNext_400Regular");
 
     /** Headings. */
-    static final Type HEADING = new Type("AtkinsonHyperlegibleNext_600SemiBold");
+    public static final Type HEADING = new Type("AtkinsonHyperlegibleNext_600SemiBold");
 
     /** Danger. */
-    static final Type SHOUT = new Type("AtkinsonHyperlegibleNext_700Bold");
+    public static final Type SHOUT = new Type("AtkinsonHyperlegibleNext_700Bold");
 
     /** Tables, tick labels. */
-    static final Type TABLE = new Type("BarlowSemiCondensed_500Medium");
+    public static final Type TABLE = new Type("BarlowSemiCondensed_500Medium");
 
     /** Names in tables. */
-    static final Type TABLE_NAME = new Type("BarlowSemiCondensed_600SemiBold");
+    public static final Type TABLE_NAME = new Type("BarlowSemiCondensed_600SemiBold");
 
     /** Figures that matter. */
-    static final Type TABLE_FIGURE = new Type("BarlowSemiCondensed_700Bold");
+    public static final Type TABLE_FIGURE = new Type("BarlowSemiCondensed_700Bold");
 
     /** Every one. */
     static final List<Type> ALL = List.of(WORDS, HEADING, SHOUT, TABLE, TABLE_NAME, TABLE_FIGURE);
@@ -57,7 +57,7 @@ final class Type {
     }
 
     /** This face at a size in pixels of the picture. */
-    Font at(double pixels) {
+    public Font at(double pixels) {
         return face.deriveFont((float) pixels);
     }
 }

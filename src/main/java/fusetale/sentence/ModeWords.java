@@ -45,12 +45,18 @@ final class ModeWords {
 
     /** All names of a failure. */
     static Set<String> names(FaultForm form) {
+        Set<String> names = ownNames(form);
+        names.addAll(alsoCalled(form.mode()));
+        return names;
+    }
+
+    /** The names that the vocabulary and the sentence have for a failure. */
+    static Set<String> ownNames(FaultForm form) {
         Set<String> names = new LinkedHashSet<>();
         names.add(plain(form.mode().compact()));
         names.add(plain(form.phrase().plain()));
         names.add(beforeAmount(form.phrase().measured()));
         names.add(plain(form.mode().words()));
-        names.addAll(alsoCalled(form.mode()));
         boolean stuck = form.mode() == FailureMode.STUCK_ON || form.mode() == FailureMode.STUCK_OFF;
         if (stuck && !form.telling().detail().isEmpty()) {
             // a logic output is stuck high or low

@@ -25,6 +25,17 @@ public final class SentenceException extends Exception {
         this.allowed = List.copyOf(allowed);
     }
 
+    private SentenceException(String found, List<String> near, String message) {
+        super(message);
+        this.found = found;
+        this.allowed = List.copyOf(near);
+    }
+
+    /** A message that is complete, and what comes near to what was found. */
+    static SentenceException near(String found, String message, List<String> near) {
+        return new SentenceException(found, near, message);
+    }
+
     /** The words that were not understood. */
     public String found() {
         return found;

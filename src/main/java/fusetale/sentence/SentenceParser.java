@@ -88,7 +88,7 @@ public final class SentenceParser {
         if (text.isEmpty() || text.equalsIgnoreCase("nothing")) {
             return;
         }
-        for (String clause : clauses(text)) {
+        for (String clause : Clauses.of(text, rest -> Target.begins(circuit, rest))) {
             List<Swap> swapped = swaps(clause);
             swaps.addAll(swapped);
             if (swapped.isEmpty()) {
@@ -97,8 +97,8 @@ public final class SentenceParser {
         }
     }
 
-    /** What a clause swaps; empty where it tells of a fault. */
-    private List<Swap> swaps(String clause) throws SentenceException {
+    /** What a clause swaps; empty where it tells of a fault. Not checked. */
+    List<Swap> swaps(String clause) throws SentenceException {
         Target target = Target.find(circuit, clause);
         String rest = target.rest();
         if (target.place() != null) {
@@ -108,29 +108,27 @@ public final class SentenceParser {
         return SwapWords.read(circuit, target.part(), compact ? rest.substring(1) : rest, compact);
     }
 
-    private List<String> clauses(String text) {
-        List<String> clauses = new ArrayList<>();
-        for (String joined : text.split("(?i)\\s+and\\s+|[;\\n]+", -1)) {
-            StringBuilder clause = new StringBuilder();
-            for (String piece : joined.split("(?=,)|\\s+(?=\\S+=)", -1)) {
-                String bare = piece.replaceFirst("^,", "");
-                // a comma also stands before an amount and, in some hands, for the decimal point
-                if (clause.length() > 0 && Target.begins(circuit, bare)) {
-                    clauses.add(clause.toString());
-                    clause.setLength(0);
-                    clause.append(bare);
-                } else {
-                    clause.append(piece);
-                }
-            }
-            if (!clause.toString().isBlank()) {
-                clauses.add(clause.toString());
-            }
+    /**
+     * The failures that a clause's words are the beginning of, by their own names; empty where it names no part, or says
+     * nothing of it.
+     */
+    List<FaultForm> begun(String clause) {
+        try {
+            Target target = Target.find(circuit, clause);
+            String words = ModeWords.plain(target.rest());
+            List<FaultForm> begun = words.isEmpty()
+                    ? List.of()
+                    : forms(target).stream()
+                            .filter(f -> ModeWords.ownNames(f).stream().anyMatch(n -> n.startsWith(words)))
+                            .toList();
+            return whole(target, begun).map(List::of).orElse(begun);
+        } catch (SentenceException noPart) {
+            return List.of();
         }
-        return clauses;
     }
 
-    private Fault fault(String clause) throws SentenceException {
+    /** The fault that one clause tells of; not checked. */
+    Fault fault(String clause) throws SentenceException {
         Target target = Target.find(circuit, clause);
         String rest = target.rest();
         int equals = rest.indexOf('=');

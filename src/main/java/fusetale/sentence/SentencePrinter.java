@@ -58,7 +58,7 @@ public final class SentencePrinter {
      * @throws UnfitSupposition where the circuit cannot have this fault
      */
     public String clause(Fault fault) throws UnfitSupposition {
-        FaultForm form = Catalogue.form(circuit, fault);
+        FaultForm form = form(fault);
         Quantity amount = fault.amount();
         String says = amount == null
                 ? form.phrase().plain()
@@ -66,6 +66,16 @@ public final class SentencePrinter {
         return form.placeWords().isEmpty()
                 ? form.named() + " " + says
                 : form.named() + " " + form.placeWords() + " " + says;
+    }
+
+    /** What a swapped part can have is checked against the part that was swapped in, not here. */
+    private FaultForm form(Fault fault) throws UnfitSupposition {
+        for (FaultForm form : Catalogue.possible(circuit, fault.part())) {
+            if (form.covers(fault)) {
+                return form;
+            }
+        }
+        return Catalogue.form(circuit, fault);
     }
 
     /** {@code BR201.leg1=short F201=wrong-rating:25A}; empty where nothing is supposed. */

@@ -211,7 +211,8 @@ final class SwapWords {
         throw new IllegalStateException("no words for " + fitting);
     }
 
-    private static String withArticle(String words) {
+    /** "a bridge-35A", "an 8 W". */
+    static String withArticle(String words) {
         return (words.matches("(?i)(?:[aeio8]|11\\b|18\\b|11 |18 |LED|MOS|SCR).*") ? "an " : "a ") + words;
     }
 

@@ -65,7 +65,8 @@ class IncludeTest {
     void blockIsMovedOnTheDrawing() throws IOException {
         CircuitFile file = read("  - {file: blocks/load.yaml, with: {n: 1, ohms: 8 ohm}, at: [3, 4]}");
 
-        assertThat(Objects.requireNonNull(file.circuit()).drawing()).containsEntry("R21", new Square(4, 6));
+        assertThat(Objects.requireNonNull(file.circuit()).drawing().places())
+                .containsEntry("R21", new Stand(new Square(4, 6)));
     }
 
     @Test

@@ -14,6 +14,7 @@ import fusetale.circuit.Darlington;
 import fusetale.circuit.DarlingtonModel;
 import fusetale.circuit.Diode;
 import fusetale.circuit.DiodeModel;
+import fusetale.circuit.Drawing;
 import fusetale.circuit.DualCoil;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.EndOfStroke;
@@ -47,7 +48,6 @@ import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** A board with one part of every kind; it makes no electrical sense and needs none. */
 public final class OneOfEach {
@@ -76,7 +76,7 @@ public final class OneOfEach {
                 List.of(),
                 List.of(connector()),
                 List.of(),
-                Map.of(),
+                Drawing.NONE,
                 List.of());
     }
 

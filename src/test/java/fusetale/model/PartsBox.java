@@ -5,6 +5,7 @@ import fusetale.circuit.Bridge;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Diode;
 import fusetale.circuit.DiodeModel;
+import fusetale.circuit.Drawing;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Mains;
@@ -25,7 +26,6 @@ import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Parts for tests, said in a line each. */
 public final class PartsBox {
@@ -132,7 +132,16 @@ public final class PartsBox {
                 quantity(60, Unit.HERTZ),
                 quantity(sourceOhms, Unit.OHM));
         return new Circuit(
-                "test", "", mains, net("gnd"), List.of(parts), List.of(), List.of(), List.of(), Map.of(), List.of());
+                "test",
+                "",
+                mains,
+                net("gnd"),
+                List.of(parts),
+                List.of(),
+                List.of(),
+                List.of(),
+                Drawing.NONE,
+                List.of());
     }
 
     /** A circuit fed by nothing but what is connected to its nets afterwards. */

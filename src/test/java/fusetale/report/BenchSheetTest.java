@@ -17,6 +17,10 @@ import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
+import fusetale.report.drawing.DrawingPicture;
+import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.Marks;
+import fusetale.report.drawing.SymbolStyle;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.SentenceParser;
 import fusetale.sentence.SentencePrinter;
@@ -152,7 +156,11 @@ class BenchSheetTest {
 
     @Test
     void itIsBlackOnly() throws IOException {
-        try (PDDocument document = Loader.loadPDF(sheet().pdf())) {
+        itIsBlackOnly(sheet());
+    }
+
+    private static void itIsBlackOnly(BenchSheet sheet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(sheet.pdf())) {
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 72);
             int dark = 0;
             for (int y = 0; y < image.getHeight(); y++) {
@@ -189,6 +197,11 @@ class BenchSheetTest {
             }
 
             @Override
+            public double scaleIn(double widthPixels, double heightPixels) {
+                return 1;
+            }
+
+            @Override
             public void paint(Graphics2D g, Rectangle2D box) {
                 boxes.add(box);
             }
@@ -205,6 +218,53 @@ class BenchSheetTest {
         assertThat(text).contains("Fusetale 1 of " + sheet.count(), "Fusetale " + sheet.count() + " of");
         assertThat(circuit.points()).extracting(TestPoint::name).allSatisfy(p -> assertThat(text)
                 .contains(p));
+    }
+
+    @Test
+    void theDrawingOfTheMachineIsPrintedInBlackWithItsNamesAsText() throws IOException {
+        DrawingPlan plan = DrawingPlan.of(circuit, SymbolStyle.IEC_60617);
+        BenchSheet sheet = sheet(
+                Preferences.Paper.A4,
+                false,
+                SheetDrawing.of(
+                        new DrawingPicture(plan, Marks.of(plan, on), DrawingPicture.Heading.NONE).blackOnly()));
+
+        assertThat(text(sheet)).contains("BR1", "R2", "C1");
+        itIsBlackOnly(sheet);
+    }
+
+    @Test
+    void aDrawingTooSmallToReadBesideTheTablesGetsAPageOfItsOwn() {
+        Picture poster = new Picture() {
+            @Override
+            public int width() {
+                return 2000;
+            }
+
+            @Override
+            public int height() {
+                return 1700;
+            }
+
+            @Override
+            public String sentence() {
+                return "";
+            }
+
+            @Override
+            public String description() {
+                return "";
+            }
+
+            @Override
+            public void paint(Graphics2D g) {
+                g.setColor(Color.BLACK);
+                g.fillRect(0, 0, 2000, 1700);
+            }
+        };
+
+        assertThat(sheet(Preferences.Paper.A4, false, SheetDrawing.of(poster)).count())
+                .isEqualTo(sheet().count() + 1);
     }
 
     @Test

@@ -7,6 +7,7 @@ import fusetale.bench.Check;
 import fusetale.bench.Meter;
 import fusetale.bench.Reading;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Drawing;
 import fusetale.circuit.FuseLink;
 import fusetale.circuit.Mains;
 import fusetale.circuit.MeterFunction;
@@ -55,7 +56,7 @@ final class Made {
                 points,
                 List.of(),
                 List.of(),
-                Map.of(),
+                Drawing.NONE,
                 List.of());
     }
 

@@ -34,7 +34,7 @@ class SwapSentenceTest {
     }
 
     /** Everything that fits any part of a circuit, with several values and ratings. */
-    private static List<Swap> everySwap(Circuit circuit) {
+    static List<Swap> everySwap(Circuit circuit) {
         List<Swap> all = new ArrayList<>();
         for (Part part : circuit.parts()) {
             Replacements may = Replacements.of(circuit, part.name()).orElse(null);

@@ -25,8 +25,7 @@ class AutosaveTest {
     private final BlockingQueue<Saved> told = new LinkedBlockingQueue<>();
 
     private Autosave.Keeping after(Duration pause) {
-        return new Autosave.Keeping(
-                folder.resolve("versions"), pause, Clock.fixed(TIME, ZoneOffset.UTC), told::add);
+        return new Autosave.Keeping(folder.resolve("versions"), pause, Clock.fixed(TIME, ZoneOffset.UTC), told::add);
     }
 
     private Autosave fresh() {
@@ -193,7 +192,8 @@ class AutosaveTest {
             Path own = Files.createDirectory(folder.resolve("round-" + round));
             Path repair = own.resolve("repairs").resolve("a.repair.yaml");
             Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-cp",
                             System.getProperty("java.class.path"),
                             WritesForEver.class.getName(),

@@ -40,7 +40,10 @@ class RecentTest {
 
     @Test
     void theNewestComesFirstAndTwelveAreKept() {
-        assertThat(names(opened(14))).hasSize(12).startsWith("repair 14", "repair 13").endsWith("repair 3");
+        assertThat(names(opened(14)))
+                .hasSize(12)
+                .startsWith("repair 14", "repair 13")
+                .endsWith("repair 3");
     }
 
     @Test
@@ -58,7 +61,8 @@ class RecentTest {
             recent = recent.pinned(file(i), true);
         }
 
-        assertThat(names(recent.opened(file(13), "repair 13", NOW.plusSeconds(99)))).contains("repair 13");
+        assertThat(names(recent.opened(file(13), "repair 13", NOW.plusSeconds(99))))
+                .contains("repair 13");
     }
 
     @Test

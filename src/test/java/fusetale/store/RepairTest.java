@@ -103,9 +103,7 @@ class RepairTest {
                     .mapToObj(c -> signs.substring(c, c + 1))
                     .collect(Collectors.joining());
 
-            assertThat(Repair.read(written(odd)).orElseThrow().lost())
-                    .as(odd)
-                    .isNotEmpty();
+            assertThat(Repair.read(written(odd)).orElseThrow().lost()).as(odd).isNotEmpty();
         }
     }
 

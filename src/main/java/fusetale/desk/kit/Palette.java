@@ -44,41 +44,13 @@ public record Palette(
         String hatchGround) {
     /** For daylight. */
     public static final Palette LIGHT = new Palette(
-            false,
-            "#22303C",
-            "#4C5761",
-            "#9A3B06",
-            "#1B5A9E",
-            "#7D7663",
-            "#0B4FB3",
-            "#EBE4D6",
-            "#FCF9F0",
-            "#FFFDF6",
-            "#FFD45C",
-            "#D9D0BC",
-            "#1D1D1B",
-            "#FFF7DE",
-            "#1D1D1B",
-            "#FFD45C");
+            false, "#22303C", "#4C5761", "#9A3B06", "#1B5A9E", "#7D7663", "#0B4FB3", "#EBE4D6", "#FCF9F0", "#FFFDF6",
+            "#FFD45C", "#D9D0BC", "#1D1D1B", "#FFF7DE", "#1D1D1B", "#FFD45C");
 
     /** For a dim cellar, the lamp off. */
     public static final Palette DARK = new Palette(
-            true,
-            "#F1E9DA",
-            "#CFC5B2",
-            "#FFB45C",
-            "#8CC4FF",
-            "#8B8270",
-            "#9CC9FF",
-            "#15130F",
-            "#211E18",
-            "#2C2820",
-            "#6B4E00",
-            "#3A3529",
-            "#FFD45C",
-            "#1D1D1B",
-            "#1D1D1B",
-            "#FFD45C");
+            true, "#F1E9DA", "#CFC5B2", "#FFB45C", "#8CC4FF", "#8B8270", "#9CC9FF", "#15130F", "#211E18", "#2C2820",
+            "#6B4E00", "#3A3529", "#FFD45C", "#1D1D1B", "#1D1D1B", "#FFD45C");
 
     /** Every colour under the name that style sheets look it up by. */
     public Map<String, String> colours() {

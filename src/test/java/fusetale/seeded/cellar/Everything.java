@@ -1,8 +1,11 @@
 package fusetale.seeded.cellar;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Shape;
+import javafx.scene.Node;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.ejml.data.DMatrixRMaj;
 import org.jfree.chart.JFreeChart;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -16,4 +19,7 @@ record Everything(
         DMatrixRMaj matrix,
         JFreeChart chart,
         LoadSettings yaml,
-        CommandLine command) {}
+        CommandLine command,
+        PDDocument document,
+        PdfBoxGraphics2D page,
+        Node node) {}

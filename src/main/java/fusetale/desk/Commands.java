@@ -1,0 +1,470 @@
+package fusetale.desk;
+
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.MeterFunction;
+import fusetale.circuit.TestPoint;
+import fusetale.desk.aftermath.AftermathView;
+import fusetale.desk.aftermath.StoryRow;
+import fusetale.desk.bars.BarsView;
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Shown;
+import fusetale.desk.tags.TagFigures;
+import fusetale.desk.waves.WaveModel;
+import fusetale.desk.waves.WaveView;
+import fusetale.explore.Doubt;
+import fusetale.explore.Outcome;
+import fusetale.explore.Question;
+import fusetale.explore.Words;
+import fusetale.fault.Catalogue;
+import fusetale.report.Picture;
+import fusetale.report.drawing.DrawingPicture;
+import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.DrawingText;
+import fusetale.report.drawing.Marks;
+import fusetale.report.drawing.SymbolStyle;
+import fusetale.sentence.Measured;
+import fusetale.sentence.MeasuredParser;
+import fusetale.sentence.Sentence;
+import fusetale.sentence.SentenceException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
+
+/** What each command does in the window. */
+final class Commands {
+    private static final Words WORDS = Words.of(Commands.class);
+    private static final double AFTERMATH_HEIGHT = 330;
+    private static final double SAFE_LAMP_WATTS = 100;
+
+    private final Window window;
+    private final DeskModel model;
+    private final Desk desk;
+    private boolean swallow;
+    private @Nullable Circuit drawn;
+    private @Nullable SymbolStyle drawnAs;
+    private @Nullable DrawingPlan plan;
+    private Marks marks = Marks.NONE;
+    private @Nullable Region page;
+
+    Commands(Window window, Desk desk) {
+        this.window = window;
+        this.model = window.model();
+        this.desk = desk;
+    }
+
+    /** A key went down somewhere in the window. */
+    void pressed(KeyEvent event) {
+        swallow = false;
+        boolean typing = window.getScene().getFocusOwner() instanceof TextInputControl;
+        Optional<Command> command = Command.of(event, desk.preferences().singleLetters());
+        if (command.isEmpty()
+                || (typing && !event.isShortcutDown())
+                || (typing && command.get() == Command.COPY)
+                || (event.isAltDown() && desk.preferences().singleLetters())) {
+            return;
+        }
+        if (window.overlay().showing().isPresent() && command.get() != Command.STOP) {
+            return;
+        }
+        take(command.get());
+        // a letter that moves the keyboard into a field would also be typed there
+        swallow = true;
+        event.consume();
+    }
+
+    /** What a key types. */
+    void typed(KeyEvent event) {
+        if (swallow) {
+            event.consume();
+        }
+        swallow = false;
+    }
+
+    /** Does what a command says. */
+    void take(Command command) {
+        switch (command) {
+            case SUPPOSE -> window.sentence().edit("");
+            case PUT_BACK_ALL -> say("put back");
+            case OHMS -> say("ohms");
+            case DIODE_TEST -> say("diode test");
+            case DC_VOLTS -> say("dc volts");
+            case AC_VOLTS -> say("ac volts");
+            case METER -> chooseMeter();
+            case POWER -> power();
+            case LEADS -> window.sentence().edit(WORDS.say("leads.begun") + " ");
+            case SWAP_LEADS -> say("swap leads");
+            case READING -> read();
+            case CANNOT_REACH -> cannotReach();
+            case WAVES -> waves();
+            case BARS -> bars();
+            case AFTERMATH -> aftermath();
+            case DRAWING_ONLY -> drawingOnly();
+            case FIT -> window.board().drawing().fit();
+            case ZOOM_IN -> window.board().drawing().zoom(true);
+            case ZOOM_OUT -> window.board().drawing().zoom(false);
+            case FIND -> find();
+            case UNDO -> model.undo();
+            case REDO -> model.redo();
+            case AGAIN -> model.askAgain();
+            case STOP -> stop();
+            default -> desk.take(command);
+        }
+    }
+
+    /** Looks at what is newly supposed. */
+    void lookAtSupposed(Sentence before, Sentence now) {
+        now.supposition().faults().stream()
+                .filter(f -> !before.supposition().faults().contains(f))
+                .reduce((one, two) -> two)
+                .ifPresent(f -> window.board().drawing().lookAtPart(f.part()));
+    }
+
+    /** Says a line of the sentence, and tells what is wrong with it where it is not understood. */
+    void say(String line) {
+        try {
+            model.type(line);
+        } catch (SentenceException unclear) {
+            window.notice(String.valueOf(unclear.getMessage()));
+        }
+    }
+
+    private void stop() {
+        if (window.overlay().close()) {
+            return;
+        }
+        if (window.sentence().editing()) {
+            window.sentence().leave();
+        } else if (page != null) {
+            back();
+        } else {
+            model.stop();
+        }
+    }
+
+    /** Plugs in or out. While a danger stands, plugging in is offered with a lamp in series only. */
+    private void power() {
+        Sentence now = model.state().sentence();
+        boolean on = now.arrangement().powerOn();
+        boolean danger = model.otherPowerProperty()
+                .get()
+                .filter(o -> o.sentence().supposition().equals(now.supposition()))
+                .map(Shown::outcome)
+                .map(Outcome::doNotPowerUp)
+                .orElse(false);
+        say(on ? "power off" : "power on");
+        if (!on && danger && now.arrangement().seriesLampWatts() == null) {
+            say("lamp " + (int) SAFE_LAMP_WATTS + " W");
+        }
+    }
+
+    /** Lays a short list over the window. */
+    void choose(String heading, List<ChoiceList.Choice> choices) {
+        ChoiceList list = new ChoiceList(heading, choices, window.overlay()::close);
+        window.overlay().open(list, Overlay.Side.MIDDLE, window.consequence());
+        list.begin();
+    }
+
+    private void chooseMeter() {
+        Sentence now = model.state().sentence();
+        List<ChoiceList.Choice> choices = new ArrayList<>();
+        for (MeterFunction function : MeterFunction.values()) {
+            if (now.setting().meter().has(function) && function != MeterFunction.DC_AMPS) {
+                choices.add(new ChoiceList.Choice(
+                        function.words(), now.setting().function() == function, () -> say(function.words())));
+            }
+        }
+        for (Meter meter : Meter.builtIn()) {
+            choices.add(new ChoiceList.Choice(
+                    WORDS.say("meter", meter.name()),
+                    meter.name().equals(now.setting().meter().name()),
+                    () -> say("meter " + meter.name())));
+        }
+        choices.add(new ChoiceList.Choice(WORDS.say("leads"), false, () -> take(Command.LEADS)));
+        choose(WORDS.say("meter.heading"), choices);
+    }
+
+    /** Opens the line for a reading; point and function of the focused tag are filled in. */
+    void read() {
+        Optional<TagFigures> tag = window.focusedTag();
+        Check focused = tag.map(TagFigures::check).orElse(null);
+        MeasuredParser parser = new MeasuredParser(model.board());
+        MeterFunction function = model.state().sentence().setting().function();
+        String prompt = tag.map(t -> WORDS.say("reading.at", t.name(), function.words()))
+                .orElseGet(() -> WORDS.say("reading"));
+        TypedLine line = new TypedLine(
+                prompt,
+                typed -> heard(parser, typed, focused, function),
+                typed -> take(parser, typed, focused, function),
+                window.overlay()::close);
+        window.overlay().open(line, Overlay.Side.BELOW, window.consequence());
+        line.begin();
+    }
+
+    private static TypedLine.Heard heard(
+            MeasuredParser parser, String typed, @Nullable Check focused, MeterFunction function) {
+        if (typed.isBlank()) {
+            return new TypedLine.Heard(WORDS.say("reading.hint"), List.of());
+        }
+        try {
+            return new TypedLine.Heard(parser.parse(typed, focused, function).text(), List.of());
+        } catch (SentenceException unclear) {
+            return new TypedLine.Heard(String.valueOf(unclear.getMessage()), List.of());
+        }
+    }
+
+    /** Takes a reading down and walks on to the next tag that has none. */
+    private boolean take(MeasuredParser parser, String typed, @Nullable Check focused, MeterFunction function) {
+        try {
+            Measured measured = parser.parse(typed, focused, function);
+            model.take(measured);
+            walkOn(measured.check());
+            return true;
+        } catch (SentenceException unclear) {
+            return false;
+        }
+    }
+
+    private void walkOn(Check from) {
+        List<Check> tags = model.tags();
+        int at = tags.indexOf(from);
+        for (int k = 1; k < tags.size(); k++) {
+            Check next = tags.get((at + k) % tags.size());
+            if (!model.state().measured().containsKey(next)
+                    && !model.state().outOfReach().contains(next.from())) {
+                javafx.application.Platform.runLater(() -> window.board().cord().focus(next));
+                return;
+            }
+        }
+    }
+
+    private void cannotReach() {
+        window.focusedTag().ifPresent(tag -> {
+            String point = tag.check().from();
+            model.reach(point, model.state().outOfReach().contains(point));
+            window.board().cord().focus(tag.check());
+        });
+    }
+
+    private Optional<Outcome> outcome() {
+        return model.shownProperty().get().map(Shown::outcome);
+    }
+
+    private void waves() {
+        outcome().filter(o -> !o.traces().isEmpty()).ifPresent(o -> {
+            WaveView view = new WaveView();
+            view.setModels(WaveModel.of(o));
+            turn(WORDS.say("page.waves"), view);
+            view.focusCursor();
+        });
+    }
+
+    private void bars() {
+        List<Outcome> outcomes = new ArrayList<>();
+        outcome().ifPresent(outcomes::add);
+        model.otherPowerProperty().get().map(Shown::outcome).ifPresent(outcomes::add);
+        BarsView view = new BarsView();
+        view.setOutcomes(outcomes);
+        view.show(model.state().sentence().setting().function());
+        turn(WORDS.say("page.bars"), view);
+    }
+
+    /** Turns the page in the middle of the window; Esc turns back. */
+    private void turn(String heading, Region view) {
+        Button back = new Button(WORDS.say("page.back"));
+        back.setOnAction(e -> back());
+        javafx.scene.control.Label head = new javafx.scene.control.Label(heading);
+        head.setFont(fusetale.desk.kit.Faces.HEADING.at(20));
+        Region space = new Region();
+        javafx.scene.layout.HBox.setHgrow(space, javafx.scene.layout.Priority.ALWAYS);
+        javafx.scene.layout.HBox row = new javafx.scene.layout.HBox(12, head, space, back);
+        row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        row.setPadding(new javafx.geometry.Insets(4, 0, 6, 0));
+        BorderPane turned = new BorderPane(view);
+        turned.setTop(row);
+        turned.setPadding(new javafx.geometry.Insets(4, 20, 10, 20));
+        window.show(turned);
+        page = turned;
+        back.requestFocus();
+    }
+
+    private void back() {
+        page = null;
+        model.lookForward(Optional.empty());
+        window.showBoard();
+    }
+
+    private void aftermath() {
+        Optional<Outcome> played = outcome().filter(o -> o.aftermath() != null);
+        if (played.isEmpty()) {
+            window.notice(WORDS.say("aftermath.none"));
+            return;
+        }
+        AftermathView view = new AftermathView();
+        view.setOutcome(played.get());
+        view.setOnStep(this::step);
+        view.setPrefHeight(AFTERMATH_HEIGHT);
+        page = view;
+        window.below(view, WORDS.say("page.aftermath"), WORDS.say("page.back"), this::back);
+        view.requestFocus();
+    }
+
+    /** Shows the board as it is after an event. */
+    private void step(StoryRow.Moment moment) {
+        model.lookForward(
+                moment.after() == 0
+                        ? Optional.empty()
+                        : Optional.of(new DeskModel.Forward(moment.supposition(), moment.words())));
+    }
+
+    private void drawingOnly() {
+        window.drawingOnly();
+    }
+
+    private void find() {
+        Circuit board = model.board();
+        List<String> names = new ArrayList<>();
+        board.points().stream().map(TestPoint::name).forEach(names::add);
+        names.addAll(Catalogue.designators(board));
+        names.addAll(window.board().drawing().sections());
+        TypedLine line = new TypedLine(
+                WORDS.say("find"),
+                typed -> new TypedLine.Heard(
+                        typed.isBlank() ? WORDS.say("find.hint") : WORDS.say("find.near"), near(names, typed)),
+                typed -> {
+                    List<String> found = near(names, typed);
+                    if (found.isEmpty()) {
+                        return false;
+                    }
+                    javafx.application.Platform.runLater(() -> reveal(found.get(0)));
+                    return true;
+                },
+                window.overlay()::close);
+        window.overlay().open(line, Overlay.Side.BELOW, window.consequence());
+        line.begin();
+    }
+
+    private static List<String> near(List<String> names, String typed) {
+        String wanted = typed.strip().toLowerCase(Locale.ROOT);
+        if (wanted.isEmpty()) {
+            return List.of();
+        }
+        List<String> found = new ArrayList<>();
+        names.stream().filter(n -> n.toLowerCase(Locale.ROOT).equals(wanted)).forEach(found::add);
+        names.stream()
+                .filter(n -> n.toLowerCase(Locale.ROOT).contains(wanted) && !found.contains(n))
+                .limit(12)
+                .forEach(found::add);
+        return found;
+    }
+
+    private void reveal(String name) {
+        if (window.board().drawing().sections().contains(name)) {
+            window.board().drawing().lookAtSection(name);
+            return;
+        }
+        Optional<Check> tag =
+                model.tags().stream().filter(c -> c.from().equals(name)).findFirst();
+        if (tag.isPresent()) {
+            window.board().drawing().focusNearest(name);
+            window.board().cord().focus(tag.get());
+        } else {
+            window.board().drawing().focus(name);
+        }
+    }
+
+    /** Draws the board anew where it is another. */
+    void drawing() {
+        Circuit board = model.board();
+        if (board == drawn) {
+            return;
+        }
+        drawn = board;
+        drawnAs = desk.symbols();
+        DrawingPlan made = DrawingPlan.of(board, desk.symbols());
+        plan = made;
+        marks = Marks.NONE;
+        DrawingText text = new DrawingText(made, marks);
+        window.board().drawing().show(made, text::describe);
+        window.showSections();
+    }
+
+    /** Draws it anew although it is the same, as after another choice of symbols. */
+    void redraw() {
+        drawn = null;
+        drawing();
+        marks();
+    }
+
+    /** Where a part stands and what is marked on it, in words. */
+    String place(String part) {
+        DrawingPlan drawing = plan();
+        return drawing.symbol(part)
+                .map(new DrawingText(drawing, marks)::describe)
+                .orElse("");
+    }
+
+    /** Marks what is supposed, and what follows once that is worked out. */
+    void marks() {
+        DrawingPlan drawing = plan;
+        if (drawing == null || model.board() != drawn) {
+            return;
+        }
+        Optional<Outcome> fresh = model.freshness() == DeskModel.Freshness.FRESH ? outcome() : Optional.empty();
+        Sentence asked = model.asked();
+        marks = fresh.map(o -> Marks.of(drawing, o))
+                .orElseGet(() -> Marks.of(
+                        drawing,
+                        new Question(
+                                model.board(),
+                                asked.supposition(),
+                                asked.arrangement(),
+                                asked.setting().meter(),
+                                List.of(),
+                                Question.Options.USUAL)));
+        DrawingText text = new DrawingText(drawing, marks);
+        window.board().drawing().mark(marks);
+        window.board().drawing().say(text::describe);
+    }
+
+    /** Draws with these symbols from now on. */
+    void symbols(SymbolStyle style) {
+        if (style != drawnAs) {
+            redraw();
+        }
+    }
+
+    /** The drawing as a picture with what is marked on it. */
+    Picture picture(boolean headed) {
+        Optional<Outcome> outcome = outcome();
+        String danger = outcome.stream()
+                .flatMap(o -> o.doubts().stream())
+                .filter(d -> d.severity() == Doubt.Severity.DANGER)
+                .map(Doubt::text)
+                .findFirst()
+                .orElse("");
+        DrawingPicture.Heading heading = headed
+                ? new DrawingPicture.Heading(
+                        model.sentences().text(model.asked()), model.board().name(), danger)
+                : DrawingPicture.Heading.NONE;
+        return new DrawingPicture(plan(), marks, heading);
+    }
+
+    /** The drawing alone, as a printer without colours has it. */
+    Picture printed() {
+        return new DrawingPicture(plan(), marks, DrawingPicture.Heading.NONE).blackOnly();
+    }
+
+    private DrawingPlan plan() {
+        DrawingPlan ready = plan;
+        return ready == null ? DrawingPlan.of(model.board(), desk.symbols()) : ready;
+    }
+}

@@ -1,0 +1,88 @@
+package fusetale.desk;
+
+import fusetale.bench.Check;
+import fusetale.circuit.Circuit;
+import fusetale.desk.state.BenchState;
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.History;
+import fusetale.desk.watch.CircuitWatch;
+import fusetale.sentence.Measured;
+import fusetale.sentence.MeasuredParser;
+import fusetale.sentence.Sentence;
+import fusetale.sentence.SentenceException;
+import fusetale.sentence.Sentences;
+import fusetale.store.Autosave;
+import fusetale.store.Repair;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A repair that lies open: its model, its window, what keeps it and what watches its circuit file.
+ *
+ * @param model its state
+ * @param window what shows it
+ * @param autosave keeps it after every change
+ * @param watch reads the circuit file anew when it changes
+ */
+record OpenRepair(DeskModel model, Window window, Autosave autosave, CircuitWatch watch) {
+    /** What of a repair's file the board no longer has. */
+    record Restored(BenchState state, List<String> lost) {}
+
+    /** The state a repair was left in; what its board no longer understands is told. */
+    static Restored restored(Path circuit, Circuit board, Repair repair) {
+        List<String> lost = new ArrayList<>();
+        Sentence sentence = Sentence.atFirst(board);
+        if (!repair.sentence().isBlank()) {
+            try {
+                sentence = new Sentences(board).parse(repair.sentence());
+            } catch (SentenceException e) {
+                lost.add(String.valueOf(e.getMessage()));
+            }
+        }
+        MeasuredParser parser = new MeasuredParser(board);
+        Map<Check, Measured> measured = new LinkedHashMap<>();
+        for (String reading : repair.readings()) {
+            try {
+                Measured one = parser.parse(reading, null, sentence.setting().function());
+                measured.put(one.check(), one);
+            } catch (SentenceException e) {
+                lost.add(String.valueOf(e.getMessage()));
+            }
+        }
+        return new Restored(new BenchState(circuit, board, sentence, measured, Set.of()), lost);
+    }
+
+    /** The repair as its file is to hold it. */
+    static Repair kept(DeskModel model, Instant now) {
+        History history = model.historyProperty().get();
+        List<String> undo = new ArrayList<>();
+        for (BenchState before : history.states().subList(0, history.at())) {
+            String text = new Sentences(before.board()).text(before.sentence());
+            if (undo.isEmpty() || !undo.get(undo.size() - 1).equals(text)) {
+                undo.add(text);
+            }
+        }
+        BenchState present = model.state();
+        Path file = present.file();
+        return new Repair(
+                present.board().name(),
+                file == null ? "" : file.toAbsolutePath().toString(),
+                model.sentences().text(present.sentence()),
+                undo,
+                present.measured().values().stream().map(Measured::text).toList(),
+                now);
+    }
+
+    /** Keeps what changed and lets everything go. */
+    void close() {
+        model.stop();
+        autosave.now();
+        autosave.close();
+        watch.close();
+    }
+}

@@ -1,0 +1,84 @@
+package fusetale.desk;
+
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
+
+/** What lies over the window for a moment: one thing at a time. Closing it gives the keyboard back to whoever had it. */
+final class Overlay extends Pane {
+    private static final double MARGIN = 20;
+
+    private @Nullable Region open;
+    private @Nullable Node before;
+    private Region beside = new Region();
+    private Side side = Side.MIDDLE;
+
+    /** Where it lies. */
+    enum Side {
+        /** Along the right edge. */
+        RIGHT,
+        /** In the middle. */
+        MIDDLE,
+        /** Under the sentence, as wide as the window. */
+        BELOW
+    }
+
+    Overlay() {
+        setPickOnBounds(false);
+        setVisible(false);
+    }
+
+    /** Lays something over the window, below a part of it. */
+    void open(Region node, Side where, Region below) {
+        Node had = getScene() == null ? null : getScene().getFocusOwner();
+        close();
+        before = had;
+        open = node;
+        beside = below;
+        side = where;
+        getChildren().setAll(node);
+        setVisible(true);
+        requestLayout();
+    }
+
+    /** Takes it away; gives whether there was anything. */
+    boolean close() {
+        if (open == null) {
+            return false;
+        }
+        open = null;
+        getChildren().clear();
+        setVisible(false);
+        Node back = before;
+        before = null;
+        if (back != null && back.getScene() != null && back.isVisible()) {
+            back.requestFocus();
+        }
+        return true;
+    }
+
+    /** What lies there. */
+    Optional<Region> showing() {
+        return Optional.ofNullable(open);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        Region node = open;
+        if (node == null) {
+            return;
+        }
+        double top = beside.getParent() == null
+                ? MARGIN
+                : sceneToLocal(beside.localToScene(0, beside.getHeight())).getY() + 2;
+        double width = switch (side) {
+            case BELOW -> getWidth() - 2 * MARGIN;
+            case RIGHT, MIDDLE -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
+        };
+        double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
+        double x = side == Side.RIGHT ? getWidth() - width - MARGIN : (getWidth() - width) / 2;
+        node.resizeRelocate(Math.round(x), Math.round(top), width, height);
+    }
+}

@@ -1,0 +1,379 @@
+package fusetale.desk;
+
+import fusetale.bench.Meter;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitFile;
+import fusetale.circuit.CircuitReader;
+import fusetale.circuit.Problem;
+import fusetale.desk.help.Glossary;
+import fusetale.desk.help.HelpView;
+import fusetale.desk.help.KeyLine;
+import fusetale.desk.help.OnThisBoard;
+import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Palette;
+import fusetale.desk.kit.Scaled;
+import fusetale.desk.preferences.PreferencesModel;
+import fusetale.desk.preferences.PreferencesView;
+import fusetale.desk.start.StartModel;
+import fusetale.desk.start.StartView;
+import fusetale.desk.state.BenchState;
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Workers;
+import fusetale.desk.trouble.Guard;
+import fusetale.desk.trouble.Trouble;
+import fusetale.desk.trouble.TroubleView;
+import fusetale.desk.watch.CircuitWatch;
+import fusetale.desk.watch.WatchWords;
+import fusetale.desk.watch.Watched;
+import fusetale.explore.Words;
+import fusetale.report.drawing.SymbolStyle;
+import fusetale.store.Autosave;
+import fusetale.store.Kept;
+import fusetale.store.Preferences;
+import fusetale.store.Repair;
+import fusetale.store.Saved;
+import fusetale.store.Store;
+import fusetale.store.UnwritableFile;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+
+/** The program around the window: what is open, how it is kept, and the pages that lie over it. */
+final class Program implements Desk {
+    private static final Words WORDS = Words.of(Program.class);
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 760;
+    private static final double WIDE = 1600;
+    private static final int WIDE_PER_CENT = 125;
+
+    private final Stage stage;
+    private final Store store = Store.here();
+    private final Clock clock = Clock.systemUTC();
+    private final PreferencesModel preferences;
+    private final StackPane layers = new StackPane();
+    private final Scaled scaled = new Scaled(layers);
+    private final Guard guard;
+    private @Nullable OpenRepair open;
+
+    Program(Stage stage) {
+        this.stage = stage;
+        this.preferences = new PreferencesModel(
+                store, Meter.builtIn().stream().map(Meter::name).toList());
+        this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
+    }
+
+    /** Opens what was asked for on the command line, or the first screen. */
+    void begin(List<String> arguments) {
+        Faces.load();
+        Thread.setDefaultUncaughtExceptionHandler(guard);
+        Thread.currentThread().setUncaughtExceptionHandler(guard);
+        Scene scene = new Scene(scaled, WIDTH, HEIGHT);
+        scene.getStylesheets()
+                .add(Objects.requireNonNull(Faces.class.getResource("desk.css")).toExternalForm());
+        scene.setOnDragOver(this::dragged);
+        scene.setOnDragDropped(this::dropped);
+        stage.setScene(scene);
+        stage.setTitle(WORDS.say("brand"));
+        stage.setOnHidden(e -> closeRepair());
+        preferences.preferencesProperty().addListener(changed -> prefer());
+        scene.widthProperty().addListener(changed -> prefer());
+        prefer();
+        if (arguments.isEmpty()) {
+            showStart();
+        } else {
+            open(Path.of(arguments.get(0)));
+            OpenRepair repair = open;
+            if (repair != null && arguments.size() > 1) {
+                repair.window().commands().say(String.join(" and ", arguments.subList(1, arguments.size())));
+            }
+        }
+        stage.show();
+    }
+
+    @Override
+    public Preferences preferences() {
+        return preferences.preferences();
+    }
+
+    @Override
+    public SymbolStyle symbols() {
+        return preferences().symbols() == Preferences.Symbols.IEEE_315 ? SymbolStyle.IEEE_315 : SymbolStyle.IEC_60617;
+    }
+
+    @Override
+    public void take(Command command) {
+        switch (command) {
+            case OPEN -> showStart();
+            case PREFERENCES -> show(new PreferencesView(preferences, this::chosenFolder, this::leave));
+            case KEYS -> help("");
+            case TEXT_LARGER -> preferences.textPerCent(preferences().textPerCent() + 10);
+            case TEXT_SMALLER -> preferences.textPerCent(preferences().textPerCent() - 10);
+            case TEXT_AS_DRAWN -> preferences.textPerCent(100);
+            default -> {
+                OpenRepair repair = open;
+                if (repair != null) {
+                    paper(repair).take(command);
+                }
+            }
+        }
+    }
+
+    private Papers paper(OpenRepair repair) {
+        return new Papers(repair, this, stage);
+    }
+
+    /** Lays a page over everything. */
+    void show(Node page) {
+        OpenRepair repair = open;
+        layers.getChildren().setAll(repair == null ? List.of(page) : List.of(repair.window(), page));
+        page.requestFocus();
+    }
+
+    /** Takes the page away; with nothing open the first screen comes back. */
+    void leave() {
+        OpenRepair repair = open;
+        if (repair == null) {
+            showStart();
+        } else {
+            layers.getChildren().setAll(repair.window());
+            repair.window().sentence().begin();
+        }
+    }
+
+    private void help(String word) {
+        List<KeyLine> keys = Arrays.stream(Command.values())
+                .map(c -> new KeyLine(c.keys(), WORDS.say("command." + c)))
+                .toList();
+        OpenRepair repair = open;
+        Glossary glossary = Glossary.all(
+                repair == null
+                        ? java.util.Map.of()
+                        : OnThisBoard.of(repair.model().board()));
+        HelpView view = new HelpView(keys, glossary, this::leave);
+        show(view);
+        if (!word.isEmpty()) {
+            view.lookUp(word);
+        }
+    }
+
+    private void showStart() {
+        show(new StartView(new StartModel(store, ZoneId.systemDefault()), new StartView.Deeds() {
+            @Override
+            public void begin(Path circuit) {
+                Program.this.open(circuit);
+            }
+
+            @Override
+            public void open(Path repair) {
+                Program.this.open(repair);
+            }
+
+            @Override
+            public Optional<Path> chosenRepair() {
+                FileChooser chooser = new FileChooser();
+                chooser.getExtensionFilters()
+                        .add(new FileChooser.ExtensionFilter(WORDS.say("files"), "*.yaml", "*.yml"));
+                return Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath);
+            }
+
+            @Override
+            public void leave() {
+                if (open != null) {
+                    Program.this.leave();
+                }
+            }
+        }));
+    }
+
+    /** Opens a circuit as a new repair, or a repair where it was left. */
+    void open(Path file) {
+        boolean isRepair = file.getFileName() != null
+                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".repair.yaml");
+        if (isRepair) {
+            openRepair(file);
+        } else {
+            openCircuit(file);
+        }
+    }
+
+    private void openCircuit(Path file) {
+        CircuitFile read = CircuitReader.withShippedParts().read(file);
+        Circuit board = read.circuit();
+        if (board == null) {
+            trouble(file, read.errors());
+            return;
+        }
+        BenchState first = BenchState.atFirst(file, board);
+        Path kept = Store.freshRepair(preferences().repairs(store), board.name());
+        Autosave autosave = new Autosave.Keeping(store, this::saved).fresh(kept);
+        show(first, autosave, List.of());
+    }
+
+    private void openRepair(Path file) {
+        Optional<Kept<Repair>> found = Repair.read(file);
+        Optional<Path> circuit = found.flatMap(k -> k.value().circuitFile(file));
+        if (found.isEmpty() || circuit.isEmpty()) {
+            tellIn(WORDS.say("no-repair", file));
+            return;
+        }
+        CircuitFile read = CircuitReader.withShippedParts().read(circuit.get());
+        Circuit board = read.circuit();
+        if (board == null) {
+            trouble(circuit.get(), read.errors());
+            return;
+        }
+        OpenRepair.Restored restored =
+                OpenRepair.restored(circuit.get(), board, found.get().value());
+        Autosave autosave = new Autosave.Keeping(store, this::saved).opened(file, found.get());
+        List<String> lost = new ArrayList<>(found.get().lost());
+        lost.addAll(restored.lost());
+        show(restored.state(), autosave, lost);
+    }
+
+    private void show(BenchState first, Autosave autosave, List<String> lost) {
+        closeRepair();
+        Workers workers = new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
+        DeskModel model = new DeskModel(workers, first);
+        Window window = new Window(model, this);
+        CircuitWatch watch = CircuitWatch.over(
+                Objects.requireNonNull(first.file()),
+                CircuitReader.withShippedParts(),
+                CircuitWatch.BETWEEN,
+                watched -> Platform.runLater(() -> watched(model, window, watched)));
+        open = new OpenRepair(model, window, autosave, watch);
+        model.historyProperty().addListener(changed -> autosave.changed(OpenRepair.kept(model, clock.instant())));
+        stage.setTitle(WORDS.say("title", first.board().name()));
+        leave();
+        if (!lost.isEmpty()) {
+            window.notice(WORDS.say("lost", String.join(" ", lost)));
+        }
+        Path kept = autosave.file();
+        autosave.changed(OpenRepair.kept(model, clock.instant()));
+        try {
+            store.changeRecent(r -> r.opened(kept, first.board().name(), clock.instant()));
+        } catch (UnwritableFile e) {
+            window.notice(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** The circuit file was read anew. The first reading is the one the window opened with. */
+    private static void watched(DeskModel model, Window window, Watched watched) {
+        Circuit board = watched.board();
+        if (watched.current() && board != null && !board.equals(model.board())) {
+            model.redrawn(board);
+            window.notice(WatchWords.line(watched));
+        } else if (!watched.current()) {
+            window.notice(WatchWords.line(watched));
+        } else {
+            window.notice("");
+        }
+    }
+
+    private void saved(Saved saved) {
+        OpenRepair repair = open;
+        if (repair == null) {
+            return;
+        }
+        Platform.runLater(() -> repair.window().saved(saved));
+    }
+
+    private Optional<Saved> keep() {
+        OpenRepair repair = open;
+        return repair == null ? Optional.empty() : repair.autosave().now();
+    }
+
+    private String sentence() {
+        OpenRepair repair = open;
+        return repair == null
+                ? ""
+                : repair.model().sentences().text(repair.model().state().sentence());
+    }
+
+    private void tell(Trouble trouble) {
+        show(new TroubleView(trouble, () -> {
+            guard.told();
+            leave();
+        }));
+    }
+
+    private void trouble(Path file, List<Problem> problems) {
+        String first = problems.isEmpty() ? "" : problems.get(0).toString();
+        tellIn(WORDS.say("no-board", file, first));
+    }
+
+    /** Says something in the window, or on the first screen where none is open. */
+    private void tellIn(String text) {
+        OpenRepair repair = open;
+        if (repair != null) {
+            leave();
+            repair.window().notice(text);
+        } else {
+            showStart();
+            javafx.scene.control.Label said = new javafx.scene.control.Label(text);
+            said.setWrapText(true);
+            said.getStyleClass().add("notice");
+            StackPane.setAlignment(said, javafx.geometry.Pos.BOTTOM_CENTER);
+            layers.getChildren().add(said);
+        }
+    }
+
+    private void closeRepair() {
+        OpenRepair repair = open;
+        open = null;
+        if (repair != null) {
+            repair.close();
+        }
+    }
+
+    private String chosenFolder() {
+        File folder = new DirectoryChooser().showDialog(stage);
+        return folder == null ? "" : folder.toString();
+    }
+
+    /** Paints and scales everything as the user likes it. */
+    private void prefer() {
+        Preferences now = preferences();
+        // this version of JavaFX cannot tell what the system is set to
+        boolean dark = now.light() == Preferences.Light.LAMP_OFF;
+        scaled.setStyle((dark ? Palette.DARK : Palette.LIGHT).style());
+        boolean wide = stage.getScene() != null && stage.getScene().getWidth() >= WIDE;
+        int perCent = wide ? Math.max(now.textPerCent(), WIDE_PER_CENT) : now.textPerCent();
+        scaled.factorProperty().set(perCent / 100.0);
+        OpenRepair repair = open;
+        if (repair != null) {
+            repair.window().commands().symbols(symbols());
+        }
+    }
+
+    private void dragged(DragEvent event) {
+        if (event.getDragboard().hasFiles()) {
+            event.acceptTransferModes(TransferMode.COPY);
+            event.consume();
+        }
+    }
+
+    private void dropped(DragEvent event) {
+        if (event.getDragboard().hasFiles()) {
+            open(event.getDragboard().getFiles().get(0).toPath());
+            event.setDropCompleted(true);
+            event.consume();
+        }
+    }
+}

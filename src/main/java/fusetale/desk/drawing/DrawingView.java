@@ -1,0 +1,408 @@
+package fusetale.desk.drawing;
+
+import fusetale.report.drawing.Box;
+import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.DrawnPart;
+import fusetale.report.drawing.DrawnPoint;
+import fusetale.report.drawing.Marks;
+import fusetale.report.drawing.Section;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.geometry.Point2D;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.transform.Scale;
+import javafx.scene.transform.Translate;
+
+/**
+ * The drawing of a board: parts that can have the keyboard, wires, test points, and marks over them. It can be zoomed, panned,
+ * fitted and searched.
+ */
+public final class DrawingView extends Region {
+    private static final double STEP = 1.25;
+    private static final double PAN = 80;
+    private static final double FAR = 0.5;
+    private static final double READABLE = 0.6;
+    private static final double MOST_FIT = 1.25;
+
+    private final Group sheet = new Group();
+    private final Group sectionLayer = new Group();
+    private final Group swipes = new Group();
+    private final Group ink = new Group();
+    private final Group marks = new Group();
+    private final Scale scale = new Scale(1, 1, 0, 0);
+    private final Translate translate = new Translate();
+    private final Map<String, PartNode> parts = new LinkedHashMap<>();
+    private final Map<String, SectionNode> sections = new LinkedHashMap<>();
+    private final Map<String, DrawnPoint> points = new HashMap<>();
+    private Viewport viewport = new Viewport(1, 0, 0);
+    private Box whole = new Box(0, 0, 1, 1);
+    private Optional<Box> shown = Optional.empty();
+    private boolean placed;
+    private Consumer<String> chosen = part -> {};
+    private Consumer<String> upward = part -> {};
+    private Runnable moved = () -> {};
+    private Runnable looked = () -> {};
+    private double dragX;
+    private double dragY;
+
+    /** An empty sheet. */
+    public DrawingView() {
+        getStyleClass().add("drawing");
+        getStylesheets().add(DrawingView.class.getResource("drawing.css").toExternalForm());
+        swipes.setMouseTransparent(true);
+        marks.setMouseTransparent(true);
+        sheet.getChildren().addAll(sectionLayer, swipes, ink, marks);
+        sheet.getTransforms().addAll(translate, scale);
+        getChildren().add(sheet);
+        Rectangle clip = new Rectangle();
+        clip.widthProperty().bind(widthProperty());
+        clip.heightProperty().bind(heightProperty());
+        setClip(clip);
+        addEventHandler(ScrollEvent.SCROLL, this::scrolled);
+        addEventHandler(MouseEvent.MOUSE_PRESSED, e -> {
+            dragX = e.getX();
+            dragY = e.getY();
+        });
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, e -> {
+            go(viewport.moved(e.getX() - dragX, e.getY() - dragY));
+            dragX = e.getX();
+            dragY = e.getY();
+        });
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        widthProperty().addListener(changed -> resized());
+        heightProperty().addListener(changed -> resized());
+    }
+
+    /** Told which part was pressed. */
+    public void onChosen(Consumer<String> listener) {
+        chosen = listener;
+    }
+
+    /** Told from which part one goes back up to the tags. */
+    public void onUpward(Consumer<String> listener) {
+        upward = listener;
+    }
+
+    /** Told when the sheet moves under the tags. */
+    public void onMoved(Runnable listener) {
+        moved = listener;
+    }
+
+    /** Told when another section is looked at. */
+    public void onLooked(Runnable listener) {
+        looked = listener;
+    }
+
+    /**
+     * Shows a board.
+     *
+     * @param plan its drawing
+     * @param spoken what a screen reader says of a part
+     */
+    public void show(DrawingPlan plan, Function<DrawnPart, String> spoken) {
+        parts.clear();
+        sections.clear();
+        points.clear();
+        sectionLayer.getChildren().clear();
+        ink.getChildren().clear();
+        marks.getChildren().clear();
+        swipes.getChildren().clear();
+        whole = new Box(0, 0, plan.width(), plan.height());
+        Map<String, Section> sectionOf = new HashMap<>();
+        for (Section section : plan.sections()) {
+            section.parts().forEach(p -> sectionOf.put(p, section));
+            SectionNode node = new SectionNode(section, () -> look(Optional.of(section.bounds())));
+            sections.put(section.heading(), node);
+            sectionLayer.getChildren().add(node);
+        }
+        plan.nets().forEach(n -> {
+            Node net = Nodes.net(n);
+            net.setMouseTransparent(true);
+            ink.getChildren().add(net);
+        });
+        plan.symbols().forEach(p -> {
+            PartNode node = new PartNode(p, spoken.apply(p));
+            node.setOnMousePressed(e -> node.requestFocus());
+            node.setOnMouseClicked(e -> {
+                if (e.isStillSincePress()) {
+                    chosen.accept(p.name());
+                }
+            });
+            node.focusedProperty().addListener((property, before, now) -> {
+                if (now) {
+                    reveal(p.extent());
+                }
+            });
+            parts.put(p.name(), node);
+            ink.getChildren().add(node);
+        });
+        plan.points().forEach(p -> {
+            points.put(p.name(), p);
+            Node node = Nodes.point(p);
+            node.setMouseTransparent(true);
+            ink.getChildren().add(node);
+        });
+        shown = Optional.empty();
+        placed = false;
+        requestLayout();
+    }
+
+    /** Says something else of every part. */
+    public void say(Function<DrawnPart, String> spoken) {
+        parts.values().forEach(p -> p.say(spoken.apply(p.part())));
+    }
+
+    /** Marks what is supposed and what follows: swipes behind the ink, strokes and figures over it. */
+    public void mark(Marks what) {
+        swipes.getChildren().setAll(Nodes.strokes(what.swipes()));
+        List<Node> over = Nodes.strokes(what.strokes());
+        what.labels().forEach(l -> over.add(Nodes.label(l)));
+        marks.getChildren().setAll(over);
+    }
+
+    /** Fits the whole sheet. */
+    public void fit() {
+        look(Optional.empty());
+    }
+
+    /** Shows the section of a part where the part is not seen, or too small to read. */
+    public void lookAtPart(String part) {
+        PartNode node = parts.get(part);
+        if (node == null || getWidth() == 0) {
+            return;
+        }
+        Box box = node.part().extent();
+        boolean seen = viewport.x(box.x()) >= 0
+                && viewport.x(box.right()) <= getWidth()
+                && viewport.y(box.y()) >= 0
+                && viewport.y(box.bottom()) <= getHeight();
+        if (!seen || viewport.scale() < READABLE) {
+            sectionOf(part).ifPresentOrElse(this::lookAtSection, () -> reveal(box));
+        }
+    }
+
+    /** The section that is shown; empty for the whole sheet or a piece of it. */
+    public Optional<String> shownSection() {
+        return shown.flatMap(box -> sections.values().stream()
+                .map(SectionNode::section)
+                .filter(s -> s.bounds().equals(box))
+                .map(Section::heading)
+                .findFirst());
+    }
+
+    /** Shows one section, or the whole sheet. */
+    public void look(Optional<Box> box) {
+        shown = box;
+        go(fitting(box.orElse(whole)));
+        looked.run();
+    }
+
+    /** Headings of the sections, in the order of the sheet. */
+    public List<String> sections() {
+        return List.copyOf(sections.keySet());
+    }
+
+    /** Shows the section of a heading. */
+    public void lookAtSection(String heading) {
+        SectionNode node = sections.get(heading);
+        if (node != null) {
+            look(Optional.of(node.section().bounds()));
+        }
+    }
+
+    /** The heading of the section a part stands in. */
+    public Optional<String> sectionOf(String part) {
+        return sections.values().stream()
+                .map(SectionNode::section)
+                .filter(s -> s.parts().contains(part))
+                .map(Section::heading)
+                .findFirst();
+    }
+
+    /** Larger or smaller around the middle. */
+    public void zoom(boolean in) {
+        go(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, getHeight() / 2));
+    }
+
+    /** Puts the keyboard on a part, and shows it; gives whether there is one. */
+    public boolean focus(String part) {
+        PartNode node = parts.get(part);
+        if (node != null) {
+            node.requestFocus();
+            reveal(node.part().extent());
+        }
+        return node != null;
+    }
+
+    /** Puts the keyboard on the part nearest to a test point. */
+    public void focusNearest(String point) {
+        DrawnPoint at = points.get(point);
+        if (at == null) {
+            return;
+        }
+        parts.values().stream()
+                .min(Comparator.comparingDouble(p -> Math.hypot(
+                        p.part().bounds().middleX() - at.red().x(),
+                        p.part().bounds().middleY() - at.red().y())))
+                .ifPresent(p -> focus(p.part().name()));
+    }
+
+    /** How far a part is from a test point on the sheet [px]; infinite where either is not there. */
+    public double distance(String part, String point) {
+        PartNode node = parts.get(part);
+        DrawnPoint at = points.get(point);
+        return node == null || at == null
+                ? Double.POSITIVE_INFINITY
+                : Math.hypot(
+                        node.part().bounds().middleX() - at.red().x(),
+                        node.part().bounds().middleY() - at.red().y());
+    }
+
+    /** The part that has the keyboard. */
+    public Optional<String> focused() {
+        return parts.values().stream()
+                .filter(Node::isFocused)
+                .map(p -> p.part().name())
+                .findFirst();
+    }
+
+    /** Where a test point is in the view; empty where it is not on the sheet. */
+    public Optional<Point2D> point(String name) {
+        return Optional.ofNullable(points.get(name))
+                .map(p ->
+                        new Point2D(viewport.x(p.red().x()), viewport.y(p.red().y())));
+    }
+
+    /** Where a test point is on the sheet, for the order of tags. */
+    public double sheetX(String name) {
+        DrawnPoint point = points.get(name);
+        return point == null ? 0 : point.red().x();
+    }
+
+    /** Radius of a point's ring in the view [px]. */
+    public double pointRadius() {
+        return DrawnPoint.RADIUS * viewport.scale();
+    }
+
+    private Viewport fitting(Box box) {
+        return Viewport.showing(box, getWidth(), getHeight(), MOST_FIT);
+    }
+
+    private void reveal(Box box) {
+        if (getWidth() > 0) {
+            go(viewport.revealing(box, getWidth(), getHeight()));
+        }
+    }
+
+    private void go(Viewport next) {
+        viewport = next;
+        scale.setX(next.scale());
+        scale.setY(next.scale());
+        translate.setX(next.left());
+        translate.setY(next.top());
+        boolean far = next.scale() < FAR;
+        pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("far"), far);
+        sections.values().forEach(s -> s.showAt(next.scale()));
+        moved.run();
+    }
+
+    /** Of a sheet too large to be read as a whole: its first section with a test point. */
+    private Optional<Box> begin() {
+        return sections.values().stream()
+                .map(s -> s.section().bounds())
+                .filter(b -> points.values().stream()
+                        .anyMatch(p -> b.holds(p.red().x(), p.red().y())))
+                .findFirst();
+    }
+
+    /** The section looked at, or the whole sheet, fits anew when the window changes its size. */
+    private void resized() {
+        if (placed && getWidth() > 0 && getHeight() > 0) {
+            go(fitting(shown.orElse(whole)));
+        }
+    }
+
+    @Override
+    protected void layoutChildren() {
+        if (!placed && getWidth() > 0) {
+            placed = true;
+            if (shown.isEmpty() && fitting(whole).scale() < READABLE) {
+                shown = begin();
+            }
+            go(fitting(shown.orElse(whole)));
+            looked.run();
+        } else {
+            moved.run();
+        }
+    }
+
+    private void scrolled(ScrollEvent event) {
+        if (event.isInertia()) {
+            return;
+        }
+        if (event.isControlDown()) {
+            go(viewport.zoomed(event.getDeltaY() > 0 ? STEP : 1 / STEP, event.getX(), event.getY()));
+        } else {
+            go(viewport.moved(event.getDeltaX(), event.getDeltaY()));
+        }
+        event.consume();
+    }
+
+    private void key(KeyEvent event) {
+        Optional<PartNode> at = parts.values().stream().filter(Node::isFocused).findFirst();
+        KeyCode code = event.getCode();
+        if (event.isShiftDown() && code.isArrowKey()) {
+            go(viewport.moved(
+                    code == KeyCode.LEFT ? PAN : code == KeyCode.RIGHT ? -PAN : 0,
+                    code == KeyCode.UP ? PAN : code == KeyCode.DOWN ? -PAN : 0));
+            event.consume();
+        } else if (code.isArrowKey() && at.isPresent()) {
+            Optional<PartNode> next = next(at.get(), code);
+            if (next.isPresent()) {
+                next.get().requestFocus();
+            } else if (code == KeyCode.UP) {
+                upward.accept(at.get().part().name());
+            }
+            event.consume();
+        } else if ((code == KeyCode.ENTER || code == KeyCode.SPACE) && at.isPresent()) {
+            chosen.accept(at.get().part().name());
+            event.consume();
+        }
+    }
+
+    /** The nearest part in a direction; what lies aside counts twice. */
+    private Optional<PartNode> next(PartNode from, KeyCode code) {
+        Box here = from.part().bounds();
+        return parts.values().stream()
+                .filter(p -> p != from && ahead(here, p.part().bounds(), code) > 4)
+                .min(Comparator.comparingDouble(p -> {
+                    double along = ahead(here, p.part().bounds(), code);
+                    double aside = code == KeyCode.LEFT || code == KeyCode.RIGHT
+                            ? p.part().bounds().middleY() - here.middleY()
+                            : p.part().bounds().middleX() - here.middleX();
+                    return along + 2 * Math.abs(aside);
+                }));
+    }
+
+    private static double ahead(Box here, Box there, KeyCode code) {
+        return switch (code) {
+            case LEFT -> here.middleX() - there.middleX();
+            case RIGHT -> there.middleX() - here.middleX();
+            case UP -> here.middleY() - there.middleY();
+            default -> there.middleY() - here.middleY();
+        };
+    }
+}

@@ -1,0 +1,63 @@
+package fusetale.desk.drawing;
+
+import fusetale.desk.kit.Faces;
+import fusetale.report.drawing.Box;
+import fusetale.report.drawing.Label;
+import fusetale.report.drawing.Section;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.input.KeyCode;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Text;
+
+/** A section's frame and its heading, which keeps a readable size however small the sheet is shown. Pressing it shows the section. */
+final class SectionNode extends Group {
+    /** Least size of a heading in the view [px]. */
+    private static final double LEAST = 14;
+
+    private final Section section;
+    private final Text heading = new Text();
+
+    SectionNode(Section section, Runnable look) {
+        this.section = section;
+        getStyleClass().add("section");
+        Box box = section.bounds();
+        Rectangle frame = new Rectangle(box.x(), box.y(), box.width(), box.height());
+        frame.getStyleClass().add("section-frame");
+        frame.setMouseTransparent(true);
+        heading.setText(section.title().text());
+        heading.getStyleClass().setAll("drawn-fill", "tone-ink");
+        getChildren().addAll(frame, heading);
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.BUTTON);
+        setAccessibleText(section.heading());
+        heading.setOnMouseClicked(e -> {
+            if (e.isStillSincePress()) {
+                look.run();
+            }
+        });
+        setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+                look.run();
+                e.consume();
+            }
+        });
+        showAt(1);
+    }
+
+    Section section() {
+        return section;
+    }
+
+    /** Sizes the heading for a scale of the sheet. */
+    void showAt(double scale) {
+        double drawn = Label.Role.HEADING.pixels();
+        double room = 0.92
+                * section.bounds().width()
+                / Math.max(1, section.title().bounds().width());
+        double size = drawn * Math.max(1, Math.min(room, LEAST / scale / drawn));
+        heading.setFont(Faces.HEADING.at(size));
+        heading.setX(section.title().bounds().x());
+        heading.setY(section.title().y() + (size - drawn) * 0.7);
+    }
+}

@@ -1,0 +1,371 @@
+package fusetale.desk.state;
+
+import fusetale.bench.Check;
+import fusetale.circuit.Circuit;
+import fusetale.desk.work.Newest;
+import fusetale.explore.Answer;
+import fusetale.explore.Compared;
+import fusetale.explore.Glance;
+import fusetale.explore.Glances;
+import fusetale.explore.Outcome;
+import fusetale.explore.Preparation;
+import fusetale.explore.Prepared;
+import fusetale.explore.Question;
+import fusetale.fault.Supposition;
+import fusetale.sentence.Measured;
+import fusetale.sentence.Sentence;
+import fusetale.sentence.SentenceException;
+import fusetale.sentence.Sentences;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the window shows and what can be done with it. Commands make a new state and ask anew; answers arrive later, stamped with
+ * what they answer, so that an old one never looks like a new one. Belongs to the window's thread; knows no scene.
+ */
+public final class DeskModel {
+    private final Workers workers;
+    private final Newest answering;
+    private final Newest otherwise;
+    private final Newest glancing;
+    private final Benches benches = new Benches();
+    private @Nullable Glances glances;
+
+    private final ReadOnlyObjectWrapper<History> history;
+    private final ReadOnlyObjectWrapper<Sentence> sentence;
+    private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Shown>> otherPower = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Glanced>> glanced = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Forward>> forward = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Working> working = new ReadOnlyObjectWrapper<>(Working.NOTHING);
+    private final ReadOnlyObjectWrapper<Optional<Answer.Unanswered>> refusal =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /**
+     * A model of a board that has just been opened; it is asked about at once.
+     *
+     * @param first where the repair begins, or was left
+     */
+    public DeskModel(Workers workers, BenchState first) {
+        this.workers = workers;
+        this.answering = workers.line();
+        this.otherwise = workers.line();
+        this.glancing = workers.oneByOne();
+        this.history = new ReadOnlyObjectWrapper<>(History.of(first));
+        this.sentence = new ReadOnlyObjectWrapper<>(first.sentence());
+        ask();
+    }
+
+    /**
+     * Readings at a glance, while a hand moves.
+     *
+     * @param sentence what they answer
+     * @param readings in the order of the checks
+     */
+    public record Glanced(Sentence sentence, List<Compared> readings) {
+        /** Copies the list. */
+        public Glanced {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    /**
+     * A look at the board as it is after something has happened.
+     *
+     * @param supposition what is then true of it
+     * @param words after what
+     */
+    public record Forward(Supposition supposition, String words) {}
+
+    /** How far what is shown can be trusted. */
+    public enum Freshness {
+        /** It answers the sentence. */
+        FRESH,
+        /** The answer is being worked out; what is shown is the one before. */
+        WORKING,
+        /** Nothing is being worked out, and what is shown answers another sentence. */
+        OUT_OF_DATE
+    }
+
+    /** Where one has been. */
+    public ReadOnlyObjectProperty<History> historyProperty() {
+        return history.getReadOnlyProperty();
+    }
+
+    /** The sentence as it stands, also while a hand is changing it. */
+    public ReadOnlyObjectProperty<Sentence> sentenceProperty() {
+        return sentence.getReadOnlyProperty();
+    }
+
+    /** The last good answer; empty before the first. */
+    public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** The same with the plug out where it is in, and in where it is out; empty where there is none (yet). */
+    public ReadOnlyObjectProperty<Optional<Shown>> otherPowerProperty() {
+        return otherPower.getReadOnlyProperty();
+    }
+
+    /** Readings that follow the hand; empty while none moves. */
+    public ReadOnlyObjectProperty<Optional<Glanced>> glancedProperty() {
+        return glanced.getReadOnlyProperty();
+    }
+
+    /** The moment after switching on that is looked at; empty for the present. */
+    public ReadOnlyObjectProperty<Optional<Forward>> forwardProperty() {
+        return forward.getReadOnlyProperty();
+    }
+
+    /** What is being worked out. */
+    public ReadOnlyObjectProperty<Working> workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /** Why there is no answer to the present sentence; empty where there is one. */
+    public ReadOnlyObjectProperty<Optional<Answer.Unanswered>> refusalProperty() {
+        return refusal.getReadOnlyProperty();
+    }
+
+    /** The present state. */
+    public BenchState state() {
+        return history.get().present();
+    }
+
+    /** The machine as drawn. */
+    public Circuit board() {
+        return state().board();
+    }
+
+    /** The grammar of this board. */
+    public Sentences sentences() {
+        return new Sentences(board());
+    }
+
+    /** What the tags show. */
+    public List<Check> tags() {
+        return Asked.tags(board(), sentence.get());
+    }
+
+    /** What is asked: the sentence, or the board after what has happened. */
+    public Sentence asked() {
+        Sentence now = state().sentence();
+        return forward.get().map(f -> now.withSupposition(f.supposition())).orElse(now);
+    }
+
+    /** Whether the last good answer is one to what is asked now. */
+    public Freshness freshness() {
+        boolean fresh = shown.get().map(s -> s.answers(board(), asked())).orElse(false);
+        if (fresh) {
+            return Freshness.FRESH;
+        }
+        return working.get().busy() ? Freshness.WORKING : Freshness.OUT_OF_DATE;
+    }
+
+    /**
+     * One typed line.
+     *
+     * @throws SentenceException where it is not understood; nothing changes then
+     */
+    public void type(String line) throws SentenceException {
+        change(sentences().apply(state().sentence(), line));
+    }
+
+    /** Says another sentence, and asks it. */
+    public void change(Sentence next) {
+        go(state().with(next));
+    }
+
+    /** Changes the sentence by a rule. */
+    public void change(UnaryOperator<Sentence> rule) {
+        change(rule.apply(state().sentence()));
+    }
+
+    /** Takes a reading down. */
+    public void take(Measured reading) {
+        go(state().with(reading));
+    }
+
+    /** Marks a point as one that cannot be reached, or as one that can. */
+    public void reach(String point, boolean canBeReached) {
+        go(state().reaching(point, canBeReached));
+    }
+
+    /** Forgets a reading. */
+    public void forget(Check check) {
+        go(state().without(check));
+    }
+
+    /** Opens another board; where one has been stays with the other. */
+    public void open(@Nullable Path file, Circuit board) {
+        open(BenchState.atFirst(file, board));
+    }
+
+    /** Opens a repair where it was left. */
+    public void open(BenchState first) {
+        history.set(History.of(first));
+        shown.set(Optional.empty());
+        arrived();
+    }
+
+    /** Takes a board that was drawn anew in its file; what is supposed and arranged stays as far as the board still has it. */
+    public void redrawn(Circuit board) {
+        Sentence now = state().sentence();
+        Sentence kept;
+        try {
+            kept = new Sentences(board).parse(sentences().text(now));
+        } catch (SentenceException gone) {
+            kept = Sentence.atFirst(board);
+        }
+        history.set(history.get().plus(state().with(board).with(kept)));
+        arrived();
+    }
+
+    /** One back. */
+    public void undo() {
+        history.set(history.get().back());
+        arrived();
+    }
+
+    /** One forward. */
+    public void redo() {
+        history.set(history.get().forward());
+        arrived();
+    }
+
+    /** Follows a hand: shows what the meter would say, without keeping the sentence. */
+    public void drag(Sentence moving) {
+        sentence.set(moving);
+        Glances eyes = glances;
+        if (eyes == null || !eyes.prepared().question().arrangement().equals(moving.arrangement())) {
+            return;
+        }
+        HashSet<Check> wanted = new HashSet<>(tags());
+        glancing.start(turn -> {
+            Optional<Glance> glance = eyes.at(moving.supposition(), wanted, turn::stopped);
+            turn.show(() -> glanced.set(glance.map(g -> new Glanced(moving, g.readings()))));
+        });
+    }
+
+    /** The hand lets go: the sentence is kept, and asked in earnest. */
+    public void drop(Sentence moved) {
+        glancing.stop();
+        change(moved);
+    }
+
+    /** Looks at the board as it is after something has happened; empty for the present again. */
+    public void lookForward(Optional<Forward> moment) {
+        forward.set(moment);
+        ask();
+    }
+
+    /** Stops what is being worked out; the last good answer stays, marked out of date. */
+    public void stop() {
+        answering.stop();
+        otherwise.stop();
+        glancing.stop();
+        glanced.set(Optional.empty());
+        sentence.set(state().sentence());
+        working.set(Working.NOTHING);
+    }
+
+    /** Asks again, as after a stop. */
+    public void askAgain() {
+        ask();
+    }
+
+    private void go(BenchState next) {
+        History before = history.get();
+        history.set(before.plus(next));
+        if (history.get() != before || !sentence.get().equals(next.sentence())) {
+            arrived();
+        }
+    }
+
+    private void arrived() {
+        glancing.stop();
+        glanced.set(Optional.empty());
+        forward.set(Optional.empty());
+        sentence.set(state().sentence());
+        if (freshness() != Freshness.FRESH) {
+            ask();
+        }
+    }
+
+    private void ask() {
+        Circuit board = board();
+        Sentence question = asked();
+        refusal.set(Optional.empty());
+        working.set(Working.at(Working.Step.ANSWER));
+        boolean plays = question.arrangement().powerOn()
+                && !question.supposition().isNothing()
+                && forward.get().isEmpty();
+        answering.start(turn -> answer(turn, board, question, plays));
+        otherwise.start(turn -> answerOtherwise(turn, board, question));
+    }
+
+    private void answer(Newest.Turn turn, Circuit board, Sentence question, boolean plays) {
+        Question asked = Asked.of(board, question);
+        Preparation preparation = benches.of(
+                asked,
+                (done, of) -> turn.show(() -> working.set(new Working(true, Working.Step.HEALTHY, done, of))),
+                turn::stopped);
+        if (!(preparation instanceof Preparation.Ready ready)) {
+            refuse(turn, ((Preparation.None) preparation).reason());
+            return;
+        }
+        Prepared prepared = ready.prepared();
+        turn.show(() -> {
+            working.set(Working.at(Working.Step.ANSWER));
+            if (glances == null || glances.prepared() != prepared) {
+                glances = new Glances(prepared);
+            }
+        });
+        Answer first = prepared.answer(question.supposition(), null, turn::stopped);
+        if (!(first instanceof Answer.Answered quick)) {
+            refuse(turn, (Answer.Unanswered) first);
+            return;
+        }
+        turn.show(() -> {
+            shown.set(Optional.of(new Shown(board, question, quick.outcome(), !plays)));
+            glanced.set(Optional.empty());
+            working.set(plays ? Working.at(Working.Step.AFTERMATH) : Working.NOTHING);
+        });
+        if (plays) {
+            Answer second = prepared.answer(question.supposition(), Asked.evening(), turn::stopped);
+            Outcome outcome = second instanceof Answer.Answered played ? played.outcome() : quick.outcome();
+            turn.show(() -> {
+                shown.set(Optional.of(new Shown(board, question, outcome, true)));
+                working.set(Working.NOTHING);
+            });
+        }
+    }
+
+    private void answerOtherwise(Newest.Turn turn, Circuit board, Sentence question) {
+        Preparation preparation = benches.of(Asked.otherwise(board, question), (done, of) -> {}, turn::stopped);
+        boolean plays =
+                !question.arrangement().powerOn() && !question.supposition().isNothing();
+        if (preparation instanceof Preparation.Ready ready
+                && ready.prepared().answer(question.supposition(), plays ? Asked.evening() : null, turn::stopped)
+                        instanceof Answer.Answered answered) {
+            turn.show(() -> otherPower.set(Optional.of(new Shown(board, question, answered.outcome(), true))));
+        } else {
+            turn.show(() -> otherPower.set(Optional.empty()));
+        }
+    }
+
+    private void refuse(Newest.Turn turn, Answer.Unanswered reason) {
+        if (!Benches.onRequest(reason)) {
+            turn.show(() -> {
+                refusal.set(Optional.of(reason));
+                working.set(Working.NOTHING);
+            });
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package fusetale.desk.state;
+
+import fusetale.circuit.Circuit;
+import fusetale.explore.Outcome;
+import fusetale.sentence.Sentence;
+
+/**
+ * An answer with the question it belongs to.
+ *
+ * @param board the machine it was asked of
+ * @param sentence what was asked
+ * @param outcome the answer
+ * @param whole whether all of it is there: before what follows is played forward the verdict is a first look
+ */
+public record Shown(Circuit board, Sentence sentence, Outcome outcome, boolean whole) {
+    /** Whether it answers this question of this board. */
+    public boolean answers(Circuit asked, Sentence question) {
+        return board == asked && sentence.equals(question);
+    }
+}

@@ -1,0 +1,5 @@
+/** Stands for the service that solves. */
+@NullMarked
+package fusetale.seeded.explore;
+
+import org.jspecify.annotations.NullMarked;
