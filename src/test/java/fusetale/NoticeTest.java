@@ -22,8 +22,10 @@ class NoticeTest {
     @Test
     void everyLibraryAndTypefaceIsNamed() throws IOException {
         String pom = Files.readString(Path.of("pom.xml"));
-        List<String> libraries =
-                SHIPPED.matcher(pom).results().map((MatchResult m) -> m.group(1)).toList();
+        List<String> libraries = SHIPPED.matcher(pom)
+                .results()
+                .map((MatchResult m) -> m.group(1))
+                .toList();
 
         assertThat(libraries).hasSizeGreaterThan(8).contains("pdfbox", "jfreechart", "javafx-controls");
         assertThat(notice()).contains(libraries).contains("Atkinson Hyperlegible Next", "Barlow Semi Condensed");

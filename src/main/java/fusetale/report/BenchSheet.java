@@ -37,6 +37,7 @@ public final class BenchSheet implements Pages {
 
     /** Letters of a drawing, 15 px, are still read by whoever bends over the sheet; smaller, it gets a page of its own. */
     private static final double LEAST_SCALE = 0.6;
+
     private static final double FUSE_HEIGHT = 42;
     private static final int FUSES_ACROSS = 3;
     private static final double CAUTION_LINE = 19;
@@ -64,8 +65,7 @@ public final class BenchSheet implements Pages {
     public record Details(String repair, LocalDate day, Preferences.Paper paper, boolean outOfDate) {}
 
     /** What stands on one page. */
-    private record Sheet(
-            boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {
+    private record Sheet(boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {
         /** The page of a drawing too large to stand beside anything. */
         static final Sheet DRAWING = new Sheet(true, List.of(), List.of(), List.of(), false);
     }
@@ -93,7 +93,7 @@ public final class BenchSheet implements Pages {
         this.drawing = drawing;
         this.details = details;
         List<Sheet> roomy = divided(2);
-        this.sheets = roomy.size() <= (drawnBeside() ? 1 : 2) ? roomy : divided(1);
+        this.sheets = roomy.size() == (drawnAlone() ? 2 : 1) ? roomy : divided(1);
     }
 
     @Override
@@ -249,6 +249,10 @@ public final class BenchSheet implements Pages {
         return drawing.heightAt(width()) > 0 && drawing.scaleIn(width(), drawingHeight()) >= LEAST_SCALE;
     }
 
+    private boolean drawnAlone() {
+        return drawing.heightAt(width()) > 0 && !drawnBeside();
+    }
+
     private double drawingHeight() {
         return Math.min(drawing.heightAt(width()), heightPixels() * MOST_DRAWING_RATIO);
     }
@@ -386,7 +390,7 @@ public final class BenchSheet implements Pages {
             done += here;
             top = HEAD_BOTTOM + 4;
         }
-        if (!drawn && drawing.heightAt(width()) > 0) {
+        if (drawnAlone()) {
             all.add(Sheet.DRAWING);
         }
         return List.copyOf(all);
@@ -421,8 +425,7 @@ public final class BenchSheet implements Pages {
         List<String> lines = new ArrayList<>();
         on.doubts().stream()
                 .filter(d -> d.severity() == Doubt.Severity.DANGER)
-                .forEach(d -> lines.addAll(
-                        Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH)));
+                .forEach(d -> lines.addAll(Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH)));
         String pages = WORDS.say(count() == 1 ? "sheet.one-page" : "sheet.pages", title(), count());
         lines.addAll(Paragraph.lines(pages, TextTable.WIDTH));
         return lines;

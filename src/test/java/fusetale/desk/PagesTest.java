@@ -23,7 +23,6 @@ import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
 import fusetale.desk.trouble.Trouble;
 import fusetale.desk.trouble.TroubleView;
-import fusetale.store.Recent;
 import fusetale.store.Saved;
 import fusetale.store.Store;
 import fusetale.store.UnwritableFile;
@@ -94,47 +93,53 @@ class PagesTest {
         Runnable leave = () -> left++;
         Store store = new Store(folder, folder);
         return switch (which) {
-            case HELP -> new HelpView(
-                    List.of(new KeyLine("S", "suppose"), new KeyLine("Shift+Z", "do again what was undone")),
-                    Glossary.all(OnThisBoard.of(nightFerry())),
-                    leave);
-            case PREFERENCES -> new PreferencesView(
-                    new PreferencesModel(
-                            store, Meter.builtIn().stream().map(Meter::name).toList()),
-                    () -> "",
-                    leave);
+            case HELP ->
+                new HelpView(
+                        List.of(new KeyLine("S", "suppose"), new KeyLine("Shift+Z", "do again what was undone")),
+                        Glossary.all(OnThisBoard.of(nightFerry())),
+                        leave);
+            case PREFERENCES ->
+                new PreferencesView(
+                        new PreferencesModel(
+                                store, Meter.builtIn().stream().map(Meter::name).toList()),
+                        () -> "",
+                        leave);
             case START -> start(store, leave);
-            case TROUBLE -> new TroubleView(
-                    Trouble.of(
-                            new IllegalStateException("a fuse without clips"),
-                            Optional.of(new Saved.There(folder.resolve("a.repair.yaml"), Instant.EPOCH)),
-                            "Suppose D1 is shorted.",
-                            Instant.EPOCH,
-                            Trouble.system()),
-                    leave);
-            case SHEET -> new SheetView(
-                    "Bench sheet: Night Ferry",
-                    List.of(new SheetPage(PagesTest::png, "page one"), new SheetPage(PagesTest::png, "page two")),
-                    (pages, title) -> Printing.Result.NO_PRINTER,
-                    () -> {},
-                    leave);
-            case EXPORT -> new ExportView(
-                    new ExportModel(
-                            List.of(
-                                    new Offer("Readings", "PNG 1×", "a.png", () -> new byte[0]),
-                                    new Offer("Readings", "SVG", "a.svg", () -> new byte[0]),
-                                    new Offer("Bench sheet", "PDF", "a.pdf", () -> new byte[0])),
-                            offer -> Optional.empty(),
-                            Runnable::run,
-                            Runnable::run),
-                    true,
-                    leave);
+            case TROUBLE ->
+                new TroubleView(
+                        Trouble.of(
+                                new IllegalStateException("a fuse without clips"),
+                                Optional.of(new Saved.There(folder.resolve("a.repair.yaml"), Instant.EPOCH)),
+                                "Suppose D1 is shorted.",
+                                Instant.EPOCH,
+                                Trouble.system()),
+                        leave);
+            case SHEET ->
+                new SheetView(
+                        "Bench sheet: Night Ferry",
+                        List.of(new SheetPage(PagesTest::png, "page one"), new SheetPage(PagesTest::png, "page two")),
+                        (pages, title) -> Printing.Result.NO_PRINTER,
+                        () -> {},
+                        leave);
+            case EXPORT ->
+                new ExportView(
+                        new ExportModel(
+                                List.of(
+                                        new Offer("Readings", "PNG 1×", "a.png", () -> new byte[0]),
+                                        new Offer("Readings", "SVG", "a.svg", () -> new byte[0]),
+                                        new Offer("Bench sheet", "PDF", "a.pdf", () -> new byte[0])),
+                                offer -> Optional.empty(),
+                                Runnable::run,
+                                Runnable::run),
+                        true,
+                        leave);
         };
     }
 
     private StartView start(Store store, Runnable leave) throws UnwritableFile {
-        store.changeRecent(r -> r.opened(folder.resolve("gone.repair.yaml"), "a repair whose file is gone", Instant.EPOCH)
-                .opened(folder.resolve("there.repair.yaml"), "Night Ferry, blows F201", Instant.EPOCH));
+        store.changeRecent(
+                r -> r.opened(folder.resolve("gone.repair.yaml"), "a repair whose file is gone", Instant.EPOCH)
+                        .opened(folder.resolve("there.repair.yaml"), "Night Ferry, blows F201", Instant.EPOCH));
         try {
             Files.writeString(folder.resolve("there.repair.yaml"), "");
         } catch (IOException e) {
@@ -190,9 +195,10 @@ class PagesTest {
 
         List<Node> focusable = OnScreen.all(view, Node::isFocusTraversable);
 
-        assertThat(focusable).isNotEmpty().allSatisfy(n -> assertThat(n.getAccessibleText())
-                .as(n.toString())
-                .isNotBlank());
+        assertThat(focusable)
+                .isNotEmpty()
+                .allSatisfy(
+                        n -> assertThat(n.getAccessibleText()).as(n.toString()).isNotBlank());
     }
 
     @ParameterizedTest
@@ -200,8 +206,7 @@ class PagesTest {
     void whateverCanBePressedIsLargeEnough(Which which) {
         Region view = shown(which, Palette.DARK, 1);
 
-        assertThat(OnScreen.all(
-                        view, n -> n instanceof Button || n instanceof ToggleButton || n instanceof TextField))
+        assertThat(OnScreen.all(view, n -> n instanceof Button || n instanceof ToggleButton || n instanceof TextField))
                 .isNotEmpty()
                 .allSatisfy(n -> {
                     assertThat(n.getLayoutBounds().getHeight()).as(n.toString()).isGreaterThanOrEqualTo(LEAST_TARGET);

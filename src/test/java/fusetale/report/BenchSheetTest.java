@@ -81,8 +81,7 @@ class BenchSheetTest {
     }
 
     private BenchSheet sheet(Preferences.Paper paper, boolean outOfDate, SheetDrawing drawing) {
-        return new BenchSheet(
-                off, on, clauses, drawing, new BenchSheet.Details("the plank", DAY, paper, outOfDate));
+        return new BenchSheet(off, on, clauses, drawing, new BenchSheet.Details("the plank", DAY, paper, outOfDate));
     }
 
     private BenchSheet sheet() {
@@ -103,8 +102,9 @@ class BenchSheetTest {
                 .contains("Bench sheet", "First Light, the plank", "25 November 2026", "Do not power up")
                 .contains("Power off, plug out", "Power on, mains 120 V", "you read", "F1", "2 A slow, 6.3 × 32 mm")
                 .contains("supposed to hold 10 A slow", "capacitor", "primary", "Fusetale 1 of 1");
-        assertThat(circuit.points()).extracting(TestPoint::name).allSatisfy(p -> assertThat(text)
-                .contains(p));
+        assertThat(circuit.points())
+                .extracting(TestPoint::name)
+                .allSatisfy(p -> assertThat(text).contains(p));
     }
 
     @Test
@@ -128,8 +128,7 @@ class BenchSheetTest {
             List<PDFont> fonts = new ArrayList<>();
             for (PDPage page : document.getPages()) {
                 for (var name : page.getResources().getXObjectNames()) {
-                    var form = (PDFormXObject)
-                            page.getResources().getXObject(name);
+                    var form = (PDFormXObject) page.getResources().getXObject(name);
                     for (var font : form.getResources().getFontNames()) {
                         fonts.add(form.getResources().getFont(font));
                     }
@@ -143,8 +142,8 @@ class BenchSheetTest {
     @Test
     void pagesHaveTheSizeOfTheirPaperAcross() throws IOException {
         try (PDDocument a4 = Loader.loadPDF(sheet().pdf());
-                PDDocument letter = Loader.loadPDF(
-                        sheet(Preferences.Paper.LETTER, false, SheetDrawing.NONE).pdf())) {
+                PDDocument letter = Loader.loadPDF(sheet(Preferences.Paper.LETTER, false, SheetDrawing.NONE)
+                        .pdf())) {
             assertThat(a4.getPage(0).getMediaBox().getWidth())
                     .isCloseTo((float) (297 * POINTS_IN_A_MILLIMETRE), within(0.01f));
             assertThat(a4.getPage(0).getMediaBox().getHeight())
@@ -184,7 +183,8 @@ class BenchSheetTest {
     void whatIsOutOfDateSaysSo() throws IOException {
         assertThat(text(sheet())).doesNotContain("Out of date");
         assertThat(text(sheet(Preferences.Paper.A4, true, SheetDrawing.NONE))).contains("Out of date");
-        assertThat(sheet(Preferences.Paper.A4, true, SheetDrawing.NONE).spoken(0)).contains("Out of date");
+        assertThat(sheet(Preferences.Paper.A4, true, SheetDrawing.NONE).spoken(0))
+                .contains("Out of date");
     }
 
     @Test
@@ -216,8 +216,9 @@ class BenchSheetTest {
             assertThat(b.getHeight()).isLessThan(sheet.heightPixels() / 2);
         });
         assertThat(text).contains("Fusetale 1 of " + sheet.count(), "Fusetale " + sheet.count() + " of");
-        assertThat(circuit.points()).extracting(TestPoint::name).allSatisfy(p -> assertThat(text)
-                .contains(p));
+        assertThat(circuit.points())
+                .extracting(TestPoint::name)
+                .allSatisfy(p -> assertThat(text).contains(p));
     }
 
     @Test
@@ -226,8 +227,7 @@ class BenchSheetTest {
         BenchSheet sheet = sheet(
                 Preferences.Paper.A4,
                 false,
-                SheetDrawing.of(
-                        new DrawingPicture(plan, Marks.of(plan, on), DrawingPicture.Heading.NONE).blackOnly()));
+                SheetDrawing.of(new DrawingPicture(plan, Marks.of(plan, on), DrawingPicture.Heading.NONE).blackOnly()));
 
         assertThat(text(sheet)).contains("BR1", "R2", "C1");
         itIsBlackOnly(sheet);

@@ -128,8 +128,8 @@ class ExportsTest {
     @Test
     void theFileIsWrittenWhereItWasAskedForAndThatIsSaid() {
         Offer offer = new Offer("Readings", "CSV", "a.csv", () -> new byte[] {65});
-        ExportModel model = new ExportModel(
-                List.of(offer), o -> Optional.of(folder.resolve("mine")), Runnable::run, Runnable::run);
+        ExportModel model =
+                new ExportModel(List.of(offer), o -> Optional.of(folder.resolve("mine")), Runnable::run, Runnable::run);
 
         model.write(offer);
 

@@ -39,7 +39,12 @@ class GlossaryTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"rect,'Rectifier, bridge'", "BRID,'Rectifier, bridge'", "tp,'Test point, TP'", "capac,'Filter capacitor, reservoir capacitor'"})
+    @CsvSource({
+        "rect,'Rectifier, bridge'",
+        "BRID,'Rectifier, bridge'",
+        "tp,'Test point, TP'",
+        "capac,'Filter capacitor, reservoir capacitor'"
+    })
     void aBeginningFindsItsWord(String typed, String title) {
         assertThat(titles(ALL.startingWith(typed))).contains(title);
     }

@@ -70,7 +70,11 @@ class GuardTest {
     @Test
     void thatItCouldNotBeKeptIsSaid() {
         Trouble trouble = Trouble.of(
-                new IllegalStateException("one"), Optional.of(new Saved.Failed("the disk is full")), "", CLOCK.instant(), "");
+                new IllegalStateException("one"),
+                Optional.of(new Saved.Failed("the disk is full")),
+                "",
+                CLOCK.instant(),
+                "");
 
         assertThat(trouble.where()).contains("NOT", "the disk is full");
     }

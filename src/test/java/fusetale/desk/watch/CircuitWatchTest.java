@@ -12,15 +12,14 @@ import java.util.Objects;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.jspecify.annotations.Nullable;
 
 class CircuitWatchTest {
-    private static final String BOARD =
-            """
+    private static final String BOARD = """
             format: 1
             name: Plank
             mains: {volts: 120 V, range: 110..126 V, hertz: 60 Hz}
@@ -35,8 +34,7 @@ class CircuitWatchTest {
             drawing: {T1: {square: [1, 1]}}
             """;
 
-    private static final String BLOCK =
-            """
+    private static final String BLOCK = """
             format: 1
             parameters: [n]
             parts:
