@@ -9,6 +9,6 @@ package fusetale.sentence;
 public record Leads(String red, String black) {
     /** The same two points with the leads exchanged. */
     public Leads turned() {
-        return new Leads(black, red);
+        return new Leads(/* red= */ black, /* black= */ red);
     }
 }
