@@ -135,6 +135,30 @@ final class BenchOptions {
                 new Question.Options(draws, seed, Question.Options.USUAL.traces(), Question.Options.USUAL.aftermath()));
     }
 
+    /**
+     * One side of a bench sheet: every test point with the power on, or off, and the pairs asked for besides.
+     *
+     * @param powerOn which side; the option for it is refused
+     */
+    Question sheetQuestion(Circuit circuit, Told told, boolean powerOn) throws Refused {
+        if (power != null) {
+            throw unusable(WORDS.say("sheet.power"));
+        }
+        Question side = question(circuit, told);
+        Arrangement set = side.arrangement().withPower(powerOn);
+        if (powerOn && !(set.mainsVolts() > 0)) {
+            set = set.withMainsVolts(circuit.mains().volts().si());
+        }
+        Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, powerOn));
+        for (String pair : pairs) {
+            List<String> ends = two("--between", pair, ",");
+            Arrays.stream(MeterFunction.values())
+                    .filter(f -> f.usual() && f.powered() == powerOn)
+                    .forEach(f -> checks.add(new Check(ends.get(0), ends.get(1), f)));
+        }
+        return new Question(circuit, side.supposition(), set, side.meter(), new ArrayList<>(checks), side.options());
+    }
+
     private Arrangement arranged(Circuit circuit, Sentence said) throws Refused {
         Arrangement set = named(circuit);
         if (arrangement == null

@@ -100,6 +100,7 @@ public final class Main implements Runnable {
         line.addSubcommand("readings", new Readings(console));
         line.addSubcommand("suppose", new Suppose(console));
         line.addSubcommand("modes", new Modes(console));
+        line.addSubcommand("sheet", new Sheet(console));
         line.setResourceBundle(WORDS.bundle());
         line.setUsageHelpWidth(100);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(emphasis == Emphasis.TERMINAL ? Ansi.ON : Ansi.OFF));

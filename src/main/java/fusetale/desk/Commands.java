@@ -474,6 +474,11 @@ final class Commands {
         return new DrawingPicture(plan(), marks, heading);
     }
 
+    /** The drawing alone, as a printer without colours has it. */
+    Picture printed() {
+        return new DrawingPicture(plan(), marks, DrawingPicture.Heading.NONE).blackOnly();
+    }
+
     private DrawingPlan plan() {
         DrawingPlan ready = plan;
         return ready == null ? DrawingPlan.of(model.board(), desk.symbols()) : ready;

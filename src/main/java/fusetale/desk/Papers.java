@@ -96,7 +96,7 @@ final class Papers {
                 on ? two.get() : one.get(),
                 on ? one.get() : two.get(),
                 faults(one.get()),
-                SheetDrawing.of(repair.window().commands().picture(false)),
+                SheetDrawing.of(repair.window().commands().printed()),
                 new BenchSheet.Details(
                         "", LocalDate.now(), program.preferences().paper(), old())));
     }

@@ -13,15 +13,12 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Area;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -37,6 +34,10 @@ public final class BenchSheet implements Pages {
     private static final double HEAD_BASELINE = 62;
     private static final double HEAD_BOTTOM = 80;
     private static final double MOST_DRAWING_RATIO = 0.32;
+
+    /** Letters of a drawing, 15 px, are still read by whoever bends over the sheet; smaller, it gets a page of its own. */
+    private static final double LEAST_SCALE = 0.6;
+
     private static final double FUSE_HEIGHT = 42;
     private static final int FUSES_ACROSS = 3;
     private static final double CAUTION_LINE = 19;
@@ -64,8 +65,10 @@ public final class BenchSheet implements Pages {
     public record Details(String repair, LocalDate day, Preferences.Paper paper, boolean outOfDate) {}
 
     /** What stands on one page. */
-    private record Sheet(
-            boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {}
+    private record Sheet(boolean drawn, List<SheetRow> off, List<SheetRow> on, List<FuseFate> fuses, boolean cautions) {
+        /** The page of a drawing too large to stand beside anything. */
+        static final Sheet DRAWING = new Sheet(true, List.of(), List.of(), List.of(), false);
+    }
 
     /**
      * A sheet to print.
@@ -90,7 +93,7 @@ public final class BenchSheet implements Pages {
         this.drawing = drawing;
         this.details = details;
         List<Sheet> roomy = divided(2);
-        this.sheets = roomy.size() == 1 ? roomy : divided(1);
+        this.sheets = roomy.size() == (drawnAlone() ? 2 : 1) ? roomy : divided(1);
     }
 
     @Override
@@ -169,7 +172,7 @@ public final class BenchSheet implements Pages {
             y = warning(g, pen, y);
         }
         if (sheet.drawn()) {
-            double height = drawingHeight();
+            double height = sheet == Sheet.DRAWING ? floor() - y - 14 : drawingHeight();
             drawing.paint(g, new Rectangle2D.Double(MARGIN, y + 14, width(), height));
             y += height + 14;
         }
@@ -224,7 +227,7 @@ public final class BenchSheet implements Pages {
         double height = warningHeight();
         Rectangle2D hatched = new Rectangle2D.Double(MARGIN, top, 32, height);
         if (on.doNotPowerUp() || details.outOfDate()) {
-            hatch(g, hatched);
+            Signs.blackHatch(g, hatched);
         }
         g.setColor(BLACK);
         g.setStroke(new BasicStroke(2f));
@@ -237,19 +240,17 @@ public final class BenchSheet implements Pages {
         return top + height;
     }
 
-    private static void hatch(Graphics2D g, Rectangle2D box) {
-        g.setColor(BLACK);
-        for (double x = box.getX() - box.getHeight(); x < box.getMaxX(); x += 10) {
-            Path2D stripe = new Path2D.Double();
-            stripe.moveTo(x, box.getMaxY());
-            stripe.lineTo(x + box.getHeight(), box.getY());
-            stripe.lineTo(x + box.getHeight() + 5, box.getY());
-            stripe.lineTo(x + 5, box.getMaxY());
-            stripe.closePath();
-            Area cut = new Area(stripe);
-            cut.intersect(new Area(box));
-            g.fill(cut);
-        }
+    private double floor() {
+        return heightPixels() - FOOT_HEIGHT;
+    }
+
+    /** Whether the drawing can be read where it stands between warning and tables. */
+    private boolean drawnBeside() {
+        return drawing.heightAt(width()) > 0 && drawing.scaleIn(width(), drawingHeight()) >= LEAST_SCALE;
+    }
+
+    private boolean drawnAlone() {
+        return drawing.heightAt(width()) > 0 && !drawnBeside();
     }
 
     private double drawingHeight() {
@@ -365,8 +366,8 @@ public final class BenchSheet implements Pages {
     private List<Sheet> divided(int mostAtAPoint) {
         List<SheetRow> offRows = SheetRow.of(off, mostAtAPoint);
         List<SheetRow> onRows = SheetRow.of(on, mostAtAPoint);
-        double floor = heightPixels() - FOOT_HEIGHT;
-        boolean drawn = drawing.heightAt(width()) > 0;
+        double floor = floor();
+        boolean drawn = drawnBeside();
         double top = HEAD_BOTTOM + warningHeight() + (drawn ? drawingHeight() + 14 : 0) + 18;
         double tail = fusesHeight() + cautionsHeight();
         List<Sheet> all = new ArrayList<>();
@@ -389,6 +390,9 @@ public final class BenchSheet implements Pages {
             done += here;
             top = HEAD_BOTTOM + 4;
         }
+        if (drawnAlone()) {
+            all.add(Sheet.DRAWING);
+        }
         return List.copyOf(all);
     }
 
@@ -401,14 +405,29 @@ public final class BenchSheet implements Pages {
         return sentence;
     }
 
-    /** Lines of both tables as cells, for whoever copies them: heads first. */
-    public List<List<String>> cells() {
-        List<List<String>> cells = new ArrayList<>();
-        cells.add(Stream.of("sheet.where", "sheet.meter-on", "sheet.healthy", "sheet.supposed")
+    /** The heads of the tables' first four columns: where, meter on, healthy, as supposed. */
+    public List<String> heads() {
+        return Stream.of("sheet.where", "sheet.meter-on", "sheet.healthy", "sheet.supposed")
                 .map(WORDS::say)
-                .collect(Collectors.toList()));
-        sheets.stream().flatMap(s -> s.off().stream()).forEach(r -> cells.add(r.cells()));
-        sheets.stream().flatMap(s -> s.on().stream()).forEach(r -> cells.add(r.cells()));
-        return cells;
+                .toList();
+    }
+
+    /** The lines of the table with the power on, or off, as cells under {@link #heads}. */
+    public List<List<String>> cells(boolean powerOn) {
+        return sheets.stream()
+                .flatMap(s -> (powerOn ? s.on() : s.off()).stream())
+                .map(SheetRow::cells)
+                .toList();
+    }
+
+    /** What a person who had it made is told: what must not be missed, then what it is; lines of at most 100 columns. */
+    public List<String> told() {
+        List<String> lines = new ArrayList<>();
+        on.doubts().stream()
+                .filter(d -> d.severity() == Doubt.Severity.DANGER)
+                .forEach(d -> lines.addAll(Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH)));
+        String pages = WORDS.say(count() == 1 ? "sheet.one-page" : "sheet.pages", title(), count());
+        lines.addAll(Paragraph.lines(pages, TextTable.WIDTH));
+        return lines;
     }
 }

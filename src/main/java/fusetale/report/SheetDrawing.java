@@ -13,6 +13,11 @@ public interface SheetDrawing {
         }
 
         @Override
+        public double scaleIn(double widthPixels, double heightPixels) {
+            return 1;
+        }
+
+        @Override
         public void paint(Graphics2D g, Rectangle2D box) {}
     };
 
@@ -25,8 +30,13 @@ public interface SheetDrawing {
             }
 
             @Override
+            public double scaleIn(double widthPixels, double heightPixels) {
+                return Math.min(widthPixels / picture.width(), heightPixels / picture.height());
+            }
+
+            @Override
             public void paint(Graphics2D g, Rectangle2D box) {
-                double scale = Math.min(box.getWidth() / picture.width(), box.getHeight() / picture.height());
+                double scale = scaleIn(box.getWidth(), box.getHeight());
                 Graphics2D inside = (Graphics2D) g.create();
                 inside.translate(
                         box.getX() + (box.getWidth() - scale * picture.width()) / 2,
@@ -40,6 +50,9 @@ public interface SheetDrawing {
 
     /** How high it would like to be at a width, both in px of 1/96 inch; it may get less. */
     double heightAt(double widthPixels);
+
+    /** How large its letters come out in a box [px of 1/96 inch]; 1 is as they are meant. */
+    double scaleIn(double widthPixels, double heightPixels);
 
     /** Paints it into a box, keeping its own proportions; nothing outside. */
     void paint(Graphics2D g, Rectangle2D box);

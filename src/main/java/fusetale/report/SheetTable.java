@@ -74,23 +74,23 @@ record SheetTable(String heading, List<SheetRow> rows, boolean supposed) {
         Font small = Type.TABLE.at(13);
         Font plain = Type.TABLE.at(16);
         double room = at.meter() - at.where() - GAP;
-        boolean labelled = !row.label().isEmpty();
+        boolean labelled = !row.label().isEmpty() || !row.moving().isEmpty();
         double first = labelled ? line - 7 : line;
         Font name = Type.TABLE_NAME.at(17);
         pen.write(Pen.fitted(row.where(), name, room), name, BLACK, at.where(), first);
         pen.write(row.meterOn(), plain, BLACK, at.meter(), first);
-        if (labelled) {
+        if (!row.label().isEmpty()) {
             String label = Pen.fitted(row.label(), small, at.healthy() - at.where() - GAP);
             pen.write(label, small, BLACK, at.where(), line + 8);
         }
-        fitting(pen, row.healthy(), Type.TABLE_FIGURE, at.healthy(), at.supposed() - at.healthy() - GAP, line);
+        double wide = at.supposed() - at.healthy() - GAP;
+        fitting(pen, row.healthy(), Type.TABLE_FIGURE, at.healthy(), wide, first);
         if (supposed) {
-            boolean moving = !row.moving().isEmpty();
-            double base = moving ? line - 7 : line;
-            double wide = at.box() - at.supposed() - GAP;
-            fitting(pen, row.supposed(), row.told() ? Type.TABLE_NAME : Type.TABLE, at.supposed(), wide, base);
-            if (moving) {
-                pen.write(Pen.fitted(row.moving(), small, wide), small, BLACK, at.supposed(), line + 8);
+            Type type = row.told() ? Type.TABLE_NAME : Type.TABLE;
+            double beside = at.box() - at.supposed() - GAP;
+            fitting(pen, row.supposed(), type, at.supposed(), beside, first);
+            if (!row.moving().isEmpty()) {
+                pen.write(Pen.fitted(row.moving(), small, beside), small, BLACK, at.supposed(), line + 8);
             }
         }
         box(g, at.box(), top + (ROW_HEIGHT - BOX_HEIGHT) / 2);

@@ -43,11 +43,21 @@ public final class Signs {
         g.draw(shape);
     }
 
-    /** A box of slanting stripes: danger. Stripes are cut to the box beforehand, so that no clip is needed. */
+    /** A box of slanting stripes: danger. */
     public static void hatch(Graphics2D g, Rectangle2D box) {
-        g.setColor(Ink.DANGER_GROUND);
+        hatch(g, box, Ink.DANGER_GROUND, Ink.MARKER_FILL);
+    }
+
+    /** The same for a printer without colours. */
+    public static void blackHatch(Graphics2D g, Rectangle2D box) {
+        hatch(g, box, Color.WHITE, Color.BLACK);
+    }
+
+    /** Stripes are cut to the box beforehand, so that no clip is needed. */
+    private static void hatch(Graphics2D g, Rectangle2D box, Color ground, Color stripes) {
+        g.setColor(ground);
         g.fill(box);
-        g.setColor(Ink.MARKER_FILL);
+        g.setColor(stripes);
         double height = box.getHeight();
         for (double x = box.getX() - height; x < box.getMaxX(); x += 2 * HATCH_STRIPE) {
             Path2D stripe = new Path2D.Double();

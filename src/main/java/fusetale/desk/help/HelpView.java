@@ -17,8 +17,8 @@ import javafx.scene.layout.VBox;
 
 /** Every key and every word, and a line to look one up in: its first letters are enough. */
 public final class HelpView extends StackPane {
-    private static final double KEY_LINE_WIDTH = 384;
-    private static final double KEY_WIDTH = 128;
+    private static final double KEY_LINE_WIDTH = 364;
+    private static final double KEY_WIDTH = 116;
     private static final Words WORDS = Words.of(HelpView.class);
 
     private final Page page;
@@ -82,7 +82,7 @@ public final class HelpView extends StackPane {
         if (wanted.isEmpty() || line.keys().toLowerCase(Locale.ROOT).equals(wanted)) {
             return true;
         }
-        for (String word : line.label().toLowerCase(Locale.ROOT).split("\\W+")) {
+        for (String word : line.label().toLowerCase(Locale.ROOT).split("\\W+", -1)) {
             if (word.startsWith(wanted)) {
                 return true;
             }

@@ -6,6 +6,7 @@ import fusetale.report.Pen;
 import fusetale.report.Picture;
 import fusetale.report.Signs;
 import fusetale.report.Type;
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -25,6 +26,7 @@ public final class DrawingPicture implements Picture {
     private final DrawingPlan plan;
     private final Marks marks;
     private final Heading heading;
+    private final boolean blackOnly;
 
     /**
      * What stands above a drawing.
@@ -46,9 +48,19 @@ public final class DrawingPicture implements Picture {
      * @param heading what stands above it
      */
     public DrawingPicture(DrawingPlan plan, Marks marks, Heading heading) {
+        this(plan, marks, heading, false);
+    }
+
+    private DrawingPicture(DrawingPlan plan, Marks marks, Heading heading, boolean blackOnly) {
         this.plan = plan;
         this.marks = marks;
         this.heading = heading;
+        this.blackOnly = blackOnly;
+    }
+
+    /** The drawing alone as a printer without colours has it: black on white, the highlighter a pale grey. */
+    public DrawingPicture blackOnly() {
+        return new DrawingPicture(plan, marks, Heading.NONE, true);
     }
 
     @Override
@@ -105,11 +117,11 @@ public final class DrawingPicture implements Picture {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setColor(Ink.PAPER);
+        g.setColor(blackOnly ? Color.WHITE : Ink.PAPER);
         g.fill(new Rectangle2D.Double(0, 0, width(), height()));
         head(g);
         g.translate(0, headHeight());
-        Painter painter = new Painter(g);
+        Painter painter = new Painter(g, blackOnly);
         painter.sections(plan.sections());
         marks.swipes().forEach(painter::stroke);
         painter.headings(plan.sections());

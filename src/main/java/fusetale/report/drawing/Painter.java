@@ -16,9 +16,16 @@ import java.util.List;
 final class Painter {
     private final Graphics2D g;
     private final Pen pen;
+    private final boolean blackOnly;
 
-    Painter(Graphics2D g) {
+    /**
+     * A painter.
+     *
+     * @param blackOnly whether only black and greys are used
+     */
+    Painter(Graphics2D g, boolean blackOnly) {
         this.g = g;
+        this.blackOnly = blackOnly;
         this.pen = new Pen(g);
     }
 
@@ -26,7 +33,7 @@ final class Painter {
     void sections(List<Section> sections) {
         for (Section section : sections) {
             Box box = section.bounds();
-            g.setColor(Ink.FAINT_RULE);
+            g.setColor(color(Tone.FAINT_RULE));
             g.setStroke(new BasicStroke(1.25f));
             g.draw(new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height()));
         }
@@ -48,7 +55,7 @@ final class Painter {
     }
 
     private void net(DrawnNet net) {
-        g.setColor(Ink.INK);
+        g.setColor(color(Tone.INK));
         g.setStroke(line(Weight.WIRE));
         for (Segment wire : net.wires()) {
             g.draw(new Line2D.Double(wire.x1(), wire.y1(), wire.x2(), wire.y2()));
@@ -63,10 +70,10 @@ final class Painter {
     }
 
     private void point(DrawnPoint point) {
-        ring(point, point.red(), Ink.PAPER, Tone.INK);
+        ring(point, point.red(), color(Tone.PAPER), Tone.INK);
         Spot black = point.black();
         if (black != null) {
-            ring(point, black, Ink.INK, Tone.PAPER);
+            ring(point, black, color(Tone.INK), Tone.PAPER);
         }
     }
 
@@ -74,7 +81,7 @@ final class Painter {
         Shape circle = shape(Outline.circle(at.x(), at.y(), DrawnPoint.RADIUS));
         g.setColor(ground);
         g.fill(circle);
-        g.setColor(Ink.INK);
+        g.setColor(color(Tone.INK));
         g.setStroke(line(Weight.WIRE));
         g.draw(circle);
         label(new Label(point.number(), at.x(), at.y() + 4.5, Label.Anchor.MIDDLE, Label.Role.POINT, number));
@@ -84,7 +91,12 @@ final class Painter {
     void stroke(Stroke stroke) {
         if (stroke.tone() == Tone.HATCH) {
             Box box = stroke.outline().bounds();
-            Signs.hatch(g, new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height()));
+            Rectangle2D hatched = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
+            if (blackOnly) {
+                Signs.blackHatch(g, hatched);
+            } else {
+                Signs.hatch(g, hatched);
+            }
             return;
         }
         g.setColor(color(stroke.tone()));
@@ -112,7 +124,22 @@ final class Painter {
         return new BasicStroke((float) weight.pixels(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
-    private static Color color(Tone tone) {
+    private Color color(Tone tone) {
+        return blackOnly ? grey(tone) : onLightPaper(tone);
+    }
+
+    private static Color grey(Tone tone) {
+        return switch (tone) {
+            case INK, SOFT_INK, MARKER_LINE, HATCH -> Color.BLACK;
+            case RULE -> new Color(0x707070);
+            case FAINT_RULE -> new Color(0xB0B0B0);
+            case PAPER -> Color.WHITE;
+            case MARKER_FILL -> new Color(0xD8D8D8);
+            case SHADE -> new Color(0xE8E8E8);
+        };
+    }
+
+    private static Color onLightPaper(Tone tone) {
         return switch (tone) {
             case INK -> Ink.INK;
             case SOFT_INK -> Ink.SOFT_INK;
