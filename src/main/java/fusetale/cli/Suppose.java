@@ -10,8 +10,6 @@ import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.report.AftermathPicture;
 import fusetale.report.Csv;
-import fusetale.report.Picture;
-import fusetale.report.PictureFile;
 import fusetale.report.Settings;
 import fusetale.report.StageTables;
 import fusetale.report.SupposePicture;
@@ -19,9 +17,6 @@ import fusetale.report.Tables;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.SentenceParser;
 import fusetale.sentence.SentencePrinter;
-import fusetale.store.AtomicFile;
-import fusetale.store.UnwritableFile;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -50,6 +45,9 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "picture")
     private @Nullable String picture;
 
+    @Mixin
+    private DrawingOptions drawing = new DrawingOptions();
+
     @Option(names = "--staged", descriptionKey = "staged")
     private boolean staged;
 
@@ -74,9 +72,8 @@ final class Suppose implements Callable<Integer> {
         if (json && csv) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
-        if (picture != null && PictureFile.of(CircuitFiles.path(picture)).isEmpty()) {
-            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("picture.ending", picture));
-        }
+        PictureFiles.check(picture);
+        drawing.check();
         Circuit circuit = CircuitFiles.read(file, console);
         Supposition supposition = supposition(circuit);
         if (staged) {
@@ -89,22 +86,24 @@ final class Suppose implements Callable<Integer> {
         // first, so that what cannot be done ends without half an answer
         if (picture != null) {
             Aftermath aftermath = asked.outcome().aftermath();
-            write(
-                    CircuitFiles.path(picture),
+            PictureFiles.write(
+                    picture,
                     playedOut && aftermath != null
                             ? new AftermathPicture(
                                     asked.outcome(),
                                     aftermath,
                                     clauses,
                                     Settings.words(asked.outcome().question()))
-                            : drawn);
+                            : drawn,
+                    console);
         }
+        drawing.draw(asked.outcome(), drawn.sentence(), console);
         print(asked, drawn);
         return ExitCodes.DONE;
     }
 
     private int staged(Circuit circuit, Supposition supposition) throws Refused {
-        if (csv || picture != null) {
+        if (csv || picture != null || drawing.asked()) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
         }
         long start = System.nanoTime();
@@ -152,15 +151,6 @@ final class Suppose implements Callable<Integer> {
         try {
             return new SentencePrinter(circuit).clauses(supposition);
         } catch (UnfitSupposition e) {
-            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
-        }
-    }
-
-    private void write(Path path, Picture drawn) throws Refused {
-        try {
-            AtomicFile.write(path, PictureFile.of(path).orElseThrow().bytes(drawn));
-            console.err().print(WORDS.say("picture.written", path) + "\n");
-        } catch (UnwritableFile e) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
         }
     }

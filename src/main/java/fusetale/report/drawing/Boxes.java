@@ -20,15 +20,20 @@ final class Boxes {
 
     boolean anyMeets(Box box) {
         boolean[] meets = {false};
-        each(box, key -> meets[0] |= !meets[0] && fields.getOrDefault(key, List.of()).stream().anyMatch(box::meets));
+        each(
+                box,
+                key -> meets[0] |= !meets[0]
+                        && fields.getOrDefault(key, List.of()).stream().anyMatch(box::meets));
         return meets[0];
     }
 
     int countMeeting(Box box) {
         Set<Box> meeting = new HashSet<>();
-        each(box, key -> fields.getOrDefault(key, List.of()).stream()
-                .filter(box::meets)
-                .forEach(meeting::add));
+        each(
+                box,
+                key -> fields.getOrDefault(key, List.of()).stream()
+                        .filter(box::meets)
+                        .forEach(meeting::add));
         return meeting.size();
     }
 

@@ -79,6 +79,6 @@ public final class DrawingText {
                 .toList();
         return others.isEmpty() || others.size() > MOST_NEIGHBOURS
                 ? net
-                : String.join(" " + WORDS.say("text.and") + " ", others);
+                : String.join(", ", others);
     }
 }
