@@ -37,7 +37,13 @@ class DrawingJourneyTest {
         Path file = folder.resolve("first-light.svg");
 
         Typed typed = Typed.in(
-                "suppose", FIRST_LIGHT, "BR1.leg1=short", "F1=wrong-rating:10A", "--draws=2", "--drawing", file.toString());
+                "suppose",
+                FIRST_LIGHT,
+                "BR1.leg1=short",
+                "F1=wrong-rating:10A",
+                "--draws=2",
+                "--drawing",
+                file.toString());
 
         assertThat(typed.code()).isZero();
         assertThat(Files.readString(file))

@@ -138,7 +138,7 @@ final class FaultPath {
             Leg leg = symbol.legs().containsKey(place)
                     ? symbol.leg(place)
                     : new Leg(from.x(), from.y(), to.x(), to.y(), 0);
-boolean source = symbol.name().equals(Mains.NAME)
+            boolean source = symbol.name().equals(Mains.NAME)
                     || circuit.part(symbol.name()).orElse(null) instanceof Battery;
             links.add(new Link(symbol.name() + of, source, from, to, leg));
         }

@@ -38,9 +38,7 @@ class MarksTest {
         try {
             return new Question(
                     circuit,
-                    faults.length == 0
-                            ? Supposition.NOTHING
-                            : new SentenceParser(circuit).parse(List.of(faults)),
+                    faults.length == 0 ? Supposition.NOTHING : new SentenceParser(circuit).parse(List.of(faults)),
                     arrangement,
                     Meter.trueRms4000(),
                     List.of(),
@@ -220,12 +218,12 @@ class MarksTest {
 
     @Test
     void drawingIsToldInWordsWhatIsMarkedFirst() {
-        Marks marks = Marks.of(
-                LIGHT_PLAN, question(LIGHT, Arrangement.powered(LIGHT), "F1=wrong-rating:10A"));
+        Marks marks = Marks.of(LIGHT_PLAN, question(LIGHT, Arrangement.powered(LIGHT), "F1=wrong-rating:10A"));
 
         assertThat(new DrawingText(LIGHT_PLAN, marks).lines())
                 .startsWith("F1, fuse, 2 A slow, between J1.1 and BR1: 10 A fitted, drawing says 2 A")
-                .contains("C1, electrolytic, 4700 μF, between BR1, R1, R2 and ground gnd",
+                .contains(
+                        "C1, electrolytic, 4700 μF, between BR1, R1, R2 and ground gnd",
                         "BR1, bridge, 4 A; ac1 at F1; ac2 at J1.2; plus at C1, R1, R2; minus at ground gnd");
     }
 }
