@@ -167,7 +167,7 @@ final class FaultPath {
     private static @Nullable Port pin(DrawnPart symbol, char letter) {
         return symbol.ports().entrySet().stream()
                 .filter(e -> e.getKey().charAt(0) == letter
-                        || letter == 'k' && e.getKey().equals("cathode"))
+                        || (letter == 'k' && e.getKey().equals("cathode")))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElse(null);

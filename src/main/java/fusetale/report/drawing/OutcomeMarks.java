@@ -55,7 +55,7 @@ final class OutcomeMarks {
     private void fuse(FuseFate fuse) {
         FuseFate.Between seconds = fuse.seconds();
         boolean melts = fuse.state() == FuseFate.State.MELTS;
-        if (seconds == null || !melts && fuse.state() != FuseFate.State.MAY_MELT) {
+        if (seconds == null || (!melts && fuse.state() != FuseFate.State.MAY_MELT)) {
             return;
         }
         sketch.symbol(fuse.part()).ifPresent(part -> {
