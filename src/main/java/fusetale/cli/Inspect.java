@@ -20,6 +20,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -32,6 +33,9 @@ final class Inspect implements Callable<Integer> {
 
     @Parameters(arity = "1..*", paramLabel = "FILE", descriptionKey = "inspect.file")
     private List<String> files = new ArrayList<>();
+
+    @Mixin
+    private DrawingOptions drawing = new DrawingOptions();
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
@@ -54,6 +58,10 @@ final class Inspect implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refused {
+        drawing.check();
+        if (drawing.asked() && files.size() > 1) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("drawing.one-file"));
+        }
         CircuitReader reader = CircuitReader.withShippedParts();
         List<Inspected> all = new ArrayList<>();
         for (String file : files) {
@@ -61,6 +69,10 @@ final class Inspect implements Callable<Integer> {
             PartFiles models = PartFiles.readIfModels(path, reader.library());
             CircuitFile read = models == null ? reader.read(path) : new CircuitFile(null, List.of());
             all.add(new Inspected(file, read, models));
+        }
+        Circuit first = all.get(0).read().circuit();
+        if (drawing.asked() && first != null) {
+            drawing.draw(first, console);
         }
         if (json) {
             console.out().print(json(all));

@@ -11,15 +11,11 @@ import fusetale.fault.UnfitSupposition;
 import fusetale.report.AftermathPicture;
 import fusetale.report.Csv;
 import fusetale.report.Picture;
-import fusetale.report.PictureFile;
 import fusetale.report.Settings;
 import fusetale.report.StageTables;
 import fusetale.report.SupposePicture;
 import fusetale.report.Tables;
 import fusetale.sentence.SentencePrinter;
-import fusetale.store.AtomicFile;
-import fusetale.store.UnwritableFile;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -48,6 +44,9 @@ final class Suppose implements Callable<Integer> {
     @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "picture")
     private @Nullable String picture;
 
+    @Mixin
+    private DrawingOptions drawing = new DrawingOptions();
+
     @Option(names = "--staged", descriptionKey = "staged")
     private boolean staged;
 
@@ -72,9 +71,8 @@ final class Suppose implements Callable<Integer> {
         if (json && csv) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
-        if (picture != null && PictureFile.of(CircuitFiles.path(picture)).isEmpty()) {
-            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("picture.ending", picture));
-        }
+        PictureFiles.check(picture);
+        drawing.check();
         Circuit circuit = CircuitFiles.read(file, console);
         Asked asked = Asked.supposing(circuit, faults);
         Supposition supposition = asked.told().sentence().supposition();
@@ -89,8 +87,9 @@ final class Suppose implements Callable<Integer> {
         Asking asking = Asking.of(question, console);
         // first, so that what cannot be done ends without half an answer
         if (picture != null) {
-            write(CircuitFiles.path(picture), picture(asking.outcome(), clauses));
+            PictureFiles.write(picture, picture(asking.outcome(), clauses), console);
         }
+        drawing.draw(asking.outcome(), asked.text(question), console);
         print(asking, asked.text(question));
         return ExitCodes.DONE;
     }
@@ -104,7 +103,7 @@ final class Suppose implements Callable<Integer> {
     }
 
     private int staged(Question question, List<String> clauses) throws Refused {
-        if (csv || picture != null) {
+        if (csv || picture != null || drawing.asked()) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
         }
         long start = System.nanoTime();
@@ -139,15 +138,6 @@ final class Suppose implements Callable<Integer> {
         try {
             return new SentencePrinter(circuit).clauses(supposition);
         } catch (UnfitSupposition e) {
-            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
-        }
-    }
-
-    private void write(Path path, Picture drawn) throws Refused {
-        try {
-            AtomicFile.write(path, PictureFile.of(path).orElseThrow().bytes(drawn));
-            console.err().print(WORDS.say("picture.written", path) + "\n");
-        } catch (UnwritableFile e) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(e.getMessage()));
         }
     }

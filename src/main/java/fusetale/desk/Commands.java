@@ -18,7 +18,6 @@ import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
-import fusetale.report.Picture;
 import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
 import fusetale.report.drawing.DrawingText;
@@ -459,7 +458,7 @@ final class Commands {
     }
 
     /** The drawing as a picture with what is marked on it. */
-    Picture picture(boolean headed) {
+    DrawingPicture picture(boolean headed) {
         Optional<Outcome> outcome = outcome();
         String danger = outcome.stream()
                 .flatMap(o -> o.doubts().stream())

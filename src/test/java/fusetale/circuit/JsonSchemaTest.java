@@ -144,7 +144,7 @@ class JsonSchemaTest {
                 "R1: {square: [1, 0]}|R1: {square: [1]}",
                 "R1: {square: [1, 0]}|R1: {square: [a, b]}",
                 "R1: {square: [1, 0]}|R1: [1, 0]",
-                "R1: {square: [1, 0]}|R.1: {square: [1, 0]}",
+                "R1: {square: [1, 0]}|R..1: {square: [1, 0]}",
                 "drawing:|picture:",
                 "drawing:|include: blocks/a.yaml\\ndrawing:",
                 "sec: {pins: [raw, gnd], volts: 12 V, ohms: 1 ohm}|sec: {pins: [raw, gnd], volts: 12 V}",

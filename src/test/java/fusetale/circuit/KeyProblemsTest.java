@@ -25,7 +25,7 @@ class KeyProblemsTest {
                         "bench.yaml:1: key 'ground' is missing: the net that readings are taken against unless said"
                                 + " otherwise.",
                         "bench.yaml:4: key 'gruond' is not known here; nearest: 'ground'. Allowed: format, name, story,"
-                                + " mains, ground, include, parts, testpoints, connectors, arrangements, staged start, drawing.");
+                                + " mains, ground, include, parts, testpoints, connectors, arrangements, staged start, drawing, sections.");
     }
 
     @Test

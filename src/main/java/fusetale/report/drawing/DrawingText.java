@@ -77,8 +77,6 @@ public final class DrawingText {
         List<String> others = partsOn.getOrDefault(net, List.of()).stream()
                 .filter(n -> !n.equals(part.name()))
                 .toList();
-        return others.isEmpty() || others.size() > MOST_NEIGHBOURS
-                ? net
-                : String.join(" " + WORDS.say("text.and") + " ", others);
+        return others.isEmpty() || others.size() > MOST_NEIGHBOURS ? net : String.join(", ", others);
     }
 }

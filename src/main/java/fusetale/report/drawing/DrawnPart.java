@@ -16,8 +16,7 @@ import java.util.Map;
  * @param strokes its symbol, back to front
  * @param labels its name, its value and what stands inside it
  * @param ports ends of its leads by pin; a controller also has {@code check 1} and so on
- * @param legs where marks go: {@code ""} for the whole part, else the place of a fault ({@code leg1}, {@code sol}, {@code
- *     ce})
+ * @param legs where marks go: the empty text for the whole part, else the place of a fault, as {@code sol} of a winding
  */
 public record DrawnPart(
         String name,

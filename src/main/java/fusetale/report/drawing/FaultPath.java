@@ -1,9 +1,11 @@
 package fusetale.report.drawing;
 
+import fusetale.circuit.Battery;
 import fusetale.circuit.Bridge;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Controller;
 import fusetale.circuit.LogicOutput;
+import fusetale.circuit.Mains;
 import fusetale.circuit.Part;
 import fusetale.circuit.Relay;
 import fusetale.circuit.Transformer;
@@ -15,7 +17,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,8 +24,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The loop that the current of a short or a leak flows round, found from the currents that were worked out: of all ways from
- * one end of the fault to the other the one through the parts whose current grew most. What carries no more than on a healthy
- * machine is no part of it.
+ * one end of the fault to the other the one through a winding, a battery or the mains and the parts whose current grew most.
+ * What carries no more than on a healthy machine is no part of it.
  */
 final class FaultPath {
     /** Of the widest ways the one with fewest parts is taken among those this wide. */
@@ -36,6 +37,8 @@ final class FaultPath {
     /** Less has not grown [A]. */
     private static final double LEAST_AMPS = 1e-3;
 
+    private static final String PRIMARY = "primary";
+
     private static final List<String> MAIN_PINS =
             List.of("collector", "emitter", "drain", "source", "anode", "cathode", "in", "out");
 
@@ -46,7 +49,7 @@ final class FaultPath {
     private final List<Link> links = new ArrayList<>();
 
     /** Something a current flows through, from port to port. */
-    private record Link(String current, String part, Port one, Port two, Leg leg) {
+    private record Link(String current, boolean source, Port one, Port two, Leg leg) {
         boolean at(String net) {
             return one.net().equals(net) || two.net().equals(net);
         }
@@ -122,8 +125,8 @@ final class FaultPath {
             Leg whole = symbol.leg(winding.name());
             String current = symbol.name() + "." + winding.name() + (sections > 1 ? "." + k : "");
             if (one != null && two != null) {
-                links.add(new Link(
-                        current, symbol.name(), one, two, new Leg(whole.x1(), one.y(), whole.x2(), two.y(), 0)));
+                boolean source = !current.startsWith(symbol.name() + "." + PRIMARY);
+                links.add(new Link(current, source, one, two, new Leg(whole.x1(), one.y(), whole.x2(), two.y(), 0)));
             }
         }
     }
@@ -135,7 +138,9 @@ final class FaultPath {
             Leg leg = symbol.legs().containsKey(place)
                     ? symbol.leg(place)
                     : new Leg(from.x(), from.y(), to.x(), to.y(), 0);
-            links.add(new Link(symbol.name() + of, symbol.name(), from, to, leg));
+            boolean source = symbol.name().equals(Mains.NAME)
+                    || circuit.part(symbol.name()).orElse(null) instanceof Battery;
+            links.add(new Link(symbol.name() + of, source, from, to, leg));
         }
     }
 
@@ -152,7 +157,7 @@ final class FaultPath {
             Port two = pin(symbol, place.charAt(1));
             return one == null || two == null
                     ? Optional.empty()
-                    : Optional.of(new Link("", name, one, two, symbol.leg(place)));
+                    : Optional.of(new Link("", false, one, two, symbol.leg(place)));
         }
         String current = place.isEmpty() ? name : name + "." + place;
         return links.stream().filter(l -> l.current().equals(current)).findFirst();
@@ -162,7 +167,7 @@ final class FaultPath {
     private static @Nullable Port pin(DrawnPart symbol, char letter) {
         return symbol.ports().entrySet().stream()
                 .filter(e -> e.getKey().charAt(0) == letter
-                        || letter == 'k' && e.getKey().equals("cathode"))
+                        || (letter == 'k' && e.getKey().equals("cathode")))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElse(null);
@@ -178,9 +183,7 @@ final class FaultPath {
             return List.of();
         }
         List<Link> others = links.stream()
-                .filter(l -> !(l.part().equals(fault.part())
-                        && l.one().equals(fault.one())
-                        && l.two().equals(fault.two())))
+                .filter(l -> l.source() || !l.current().equals(fault.current()))
                 .filter(l -> grown(l) > LEAST_AMPS)
                 .sorted(Comparator.comparingDouble(this::grown).reversed().thenComparing(Link::current))
                 .toList();
@@ -199,26 +202,34 @@ final class FaultPath {
         return List.of();
     }
 
+    /** Where a way has come to: a net, and whether a source lies behind. */
+    private record Reached(String net, boolean fed) {}
+
+    /** The way with fewest parts that leads through a source. */
     private static List<Link> shortest(Link fault, List<Link> links) {
-        String goal = fault.one().net();
-        Map<String, Link> by = new LinkedHashMap<>();
-        ArrayDeque<String> reached = new ArrayDeque<>(List.of(fault.two().net()));
-        while (!reached.isEmpty() && !by.containsKey(goal)) {
-            String net = reached.poll();
+        Reached start = new Reached(fault.two().net(), false);
+        Reached goal = new Reached(fault.one().net(), true);
+        Map<Reached, Reached> before = new HashMap<>();
+        Map<Reached, Link> by = new HashMap<>();
+        ArrayDeque<Reached> queue = new ArrayDeque<>(List.of(start));
+        while (!queue.isEmpty() && !by.containsKey(goal)) {
+            Reached at = queue.poll();
             for (Link link : links) {
-                String beyond = link.at(net) ? link.other(net).net() : net;
-                if (!beyond.equals(fault.two().net()) && !by.containsKey(beyond) && !beyond.equals(net)) {
-                    by.put(beyond, link);
-                    reached.add(beyond);
+                if (link.at(at.net()) && !link.equals(by.get(at))) {
+                    Reached next = new Reached(link.other(at.net()).net(), at.fed() || link.source());
+                    if (!next.equals(start) && !by.containsKey(next)) {
+                        by.put(next, link);
+                        before.put(next, at);
+                        queue.add(next);
+                    }
                 }
             }
         }
         List<Link> way = new ArrayList<>();
-        String net = goal;
-        while (by.containsKey(net)) {
-            Link link = by.get(net);
-            way.add(0, link);
-            net = link.other(net).net();
+        Reached at = goal;
+        while (by.containsKey(at)) {
+            way.add(0, by.get(at));
+            at = before.get(at);
         }
         return way;
     }

@@ -88,7 +88,10 @@ final class LoadSymbols {
     Symbol lamp(Lamp l) {
         String volts = Symbols.value(l.volts());
         Symbol s = of(l, "lamp", l.count() > 1 ? Symbols.WORDS.say("lamp.several", volts, l.count()) : volts);
-        s.leads(l, 12, 20).line(Outline.circle(0, 0, 12), Weight.SYMBOL).solid(-13, -13, 13, 13);
+        s.leads(l, 12, 20)
+                .leg("one", -20, 0, 20, 0, 24)
+                .line(Outline.circle(0, 0, 12), Weight.SYMBOL)
+                .solid(-13, -13, 13, 13);
         return iec
                 ? s.line("M -8.5 -8.5 L 8.5 8.5", Weight.WIRE).line("M -8.5 8.5 L 8.5 -8.5", Weight.WIRE)
                 : s.line("M -12 0 L -5 0 C -7 -10 7 -10 5 0 L 12 0", Weight.WIRE);

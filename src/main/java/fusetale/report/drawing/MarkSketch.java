@@ -41,8 +41,22 @@ final class MarkSketch {
         return plan.symbol(name);
     }
 
+    /** A piece of the path of a fault; texts keep off it. */
     void swipe(Stroke stroke) {
         swipes.add(stroke);
+        List<Outline.Line> ends = new ArrayList<>();
+        stroke.outline().mapped((x, y) -> {
+            ends.add(new Outline.Line(x, y));
+            return new double[] {x, y};
+        });
+        for (int i = 1; i < ends.size(); i++) {
+            clearing.keepOff(Box.between(
+                            ends.get(i - 1).x(),
+                            ends.get(i - 1).y(),
+                            ends.get(i).x(),
+                            ends.get(i).y())
+                    .grown(Weight.SWIPE.pixels() / 2 - 2));
+        }
     }
 
     void over(Outline outline, Weight weight, Tone tone) {

@@ -157,7 +157,7 @@ final class Maze {
 
     /** Whether a net may go straight over a node along a side: what else is there runs straight across. */
     boolean crossable(int node, Side along, int net) {
-        Side across = Side.values()[(along.ordinal() + 1) % 4];
+        Side across = along.clockwise();
         int one = edge(node, across);
         int ahead = edge(node, along);
         int behind = edge(node, along.opposite());

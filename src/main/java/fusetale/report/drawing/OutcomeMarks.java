@@ -55,7 +55,7 @@ final class OutcomeMarks {
     private void fuse(FuseFate fuse) {
         FuseFate.Between seconds = fuse.seconds();
         boolean melts = fuse.state() == FuseFate.State.MELTS;
-        if (seconds == null || !melts && fuse.state() != FuseFate.State.MAY_MELT) {
+        if (seconds == null || (!melts && fuse.state() != FuseFate.State.MAY_MELT)) {
             return;
         }
         sketch.symbol(fuse.part()).ifPresent(part -> {
@@ -77,8 +77,9 @@ final class OutcomeMarks {
 
     /** A leg's figures are told of {@code BR201.leg2}, a contact's of connector and pin. */
     private void hatched(Stress stress) {
-        String figure =
-                Symbols.value(new Quantity(stress.value(), stress.strain().unit()));
+        String figure = stress.strain() == Strain.TEMPERATURE
+                ? WORDS.say("past", Symbols.value(new Quantity(stress.limit(), Unit.CELSIUS)))
+                : Symbols.value(new Quantity(stress.value(), stress.strain().unit()));
         MarkSketch.Line line = new MarkSketch.Line(figure, MarkSketch.Ground.HATCHED);
         int dot = stress.part().indexOf('.');
         String place = dot < 0 ? stress.place() : stress.part().substring(dot + 1);

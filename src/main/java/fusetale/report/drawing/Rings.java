@@ -40,7 +40,7 @@ final class Rings {
                             router.everywhere(),
                             limit,
                             (node, arriving) -> cost(w, node, arriving) + wired);
-            if (way.nodes().length > 0) {
+            if (!way.nodes().isEmpty()) {
                 best = way;
                 on = w;
             }
@@ -49,7 +49,7 @@ final class Rings {
             return null;
         }
         router.lay(on, best.nodes());
-        int node = best.nodes()[best.nodes().length - 1];
+        int node = best.nodes().get(best.nodes().size() - 1);
         keep(node, on.id());
         return new Spot(maze.x(node), maze.y(node));
     }

@@ -126,12 +126,12 @@ final class Router {
         while (!left.isEmpty()) {
             Search.Way way = search.find(
                     w.id(), reached(w, joined), within, limit, (node, arriving) -> meeting(left, node, arriving));
-            if (way.nodes().length == 0) {
+            if (way.nodes().isEmpty()) {
                 split(w, joined, left);
                 return;
             }
             lay(w, way.nodes());
-            int end = way.nodes()[way.nodes().length - 1];
+            int end = way.nodes().get(way.nodes().size() - 1);
             left.stream().filter(t -> t.node() == end).forEach(joined::add);
             left.removeIf(t -> t.node() == end);
         }
@@ -171,15 +171,15 @@ final class Router {
         }
     }
 
-    void lay(Wiring w, int[] nodes) {
+    void lay(Wiring w, List<Integer> nodes) {
         int id = w.id();
         for (int node : nodes) {
             w.nodes().add(node);
         }
-        for (int i = 1; i < nodes.length; i++) {
+        for (int i = 1; i < nodes.size(); i++) {
             for (Side side : Side.values()) {
-                if (maze.beside(nodes[i - 1], side) == nodes[i]) {
-                    maze.lay(nodes[i - 1], side, id);
+                if (maze.beside(nodes.get(i - 1), side) == nodes.get(i)) {
+                    maze.lay(nodes.get(i - 1), side, id);
                 }
             }
         }
@@ -198,9 +198,9 @@ final class Router {
             return choice == null ? -1 : choice.cost();
         });
         Terminal first = w.terminals().get(0);
-        int[] nodes = way.nodes().length == 0 ? new int[] {first.node()} : way.nodes();
+        List<Integer> nodes = way.nodes().isEmpty() ? List.of(first.node()) : way.nodes();
         Side arriving = arriving(nodes);
-        int last = nodes[nodes.length - 1];
+        int last = nodes.get(nodes.size() - 1);
         Choice choice = choice(w, last, arriving);
         Side side = choice != null ? choice.side() : first.side() == null ? Side.UP : first.side();
         lay(w, nodes);
@@ -209,12 +209,12 @@ final class Router {
         maze.block(flag.bounds(), false);
     }
 
-    private @Nullable Side arriving(int[] nodes) {
-        if (nodes.length < 2) {
+    private @Nullable Side arriving(List<Integer> nodes) {
+        if (nodes.size() < 2) {
             return null;
         }
         for (Side side : Side.values()) {
-            if (maze.beside(nodes[nodes.length - 2], side) == nodes[nodes.length - 1]) {
+            if (maze.beside(nodes.get(nodes.size() - 2), side) == nodes.get(nodes.size() - 1)) {
                 return side;
             }
         }

@@ -1,6 +1,8 @@
 package fusetale.report.drawing;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +21,6 @@ final class Search {
 
     private static final int DIRECTIONS = 5;
     private static final int NO_DIRECTION = 4;
-    private static final int[] NONE = {};
 
     private final Maze maze;
     private final int[] costs;
@@ -50,7 +51,7 @@ final class Search {
     }
 
     /** A way found: nodes in order, its cost. */
-    record Way(int[] nodes, int cost) {}
+    record Way(List<Integer> nodes, int cost) {}
 
     /**
      * The cheapest way from any of the starts.
@@ -83,7 +84,7 @@ final class Search {
             done[state] = true;
             int node = state / DIRECTIONS;
             int direction = state % DIRECTIONS;
-            Side arriving = direction == NO_DIRECTION ? null : Side.values()[direction];
+            Side arriving = direction == NO_DIRECTION ? null : Side.numbered(direction);
             if (!maze.foreign(node, net)) {
                 int more = goal.cost(node, arriving);
                 if (more >= 0 && next[0] + more < best) {
@@ -95,7 +96,7 @@ final class Search {
                 step(queue, net, state, side, within);
             }
         }
-        return bestState < 0 ? new Way(NONE, limit) : new Way(way(bestState), best);
+        return bestState < 0 ? new Way(List.of(), limit) : new Way(way(bestState), best);
     }
 
     private int startCost(int net, int node) {
@@ -106,12 +107,12 @@ final class Search {
     private void step(PriorityQueue<long[]> queue, int net, int state, Side side, Box within) {
         int node = state / DIRECTIONS;
         int direction = state % DIRECTIONS;
-        if (direction != NO_DIRECTION && side == Side.values()[direction].opposite()) {
+        if (direction != NO_DIRECTION && side == Side.numbered(direction).opposite()) {
             return;
         }
-        boolean turns = direction != NO_DIRECTION && side.ordinal() != direction;
+        boolean turns = direction != NO_DIRECTION && side.number() != direction;
         boolean crossing = maze.foreign(node, net);
-        if (crossing && turns || maze.edge(node, side) != Maze.FREE) {
+        if ((crossing && turns) || maze.edge(node, side) != Maze.FREE) {
             return;
         }
         int next = maze.beside(node, side);
@@ -119,7 +120,7 @@ final class Search {
             return;
         }
         int owner = maze.owner(next);
-        if (owner != Maze.FREE && owner != net || maze.degree(next, net) > 0) {
+        if ((owner != Maze.FREE && owner != net) || maze.degree(next, net) > 0) {
             return;
         }
         int cost = STEP_COST + (turns ? BEND_COST : 0);
@@ -133,12 +134,12 @@ final class Search {
             cost += NEAR_COST;
         }
         cost += beside(net, node, side) ? BESIDE_COST : 0;
-        reach(queue, next * DIRECTIONS + side.ordinal(), costs[state] + cost, state);
+        reach(queue, next * DIRECTIONS + side.number(), costs[state] + cost, state);
     }
 
     /** Whether another wire runs along the next edge one step aside. */
     private boolean beside(int net, int node, Side side) {
-        Side across = Side.values()[(side.ordinal() + 1) % 4];
+        Side across = side.clockwise();
         return parallel(net, maze.beside(node, across), side)
                 || parallel(net, maze.beside(node, across.opposite()), side);
     }
@@ -173,14 +174,10 @@ final class Search {
         touchedCount = 0;
     }
 
-    private int[] way(int end) {
-        int length = 0;
+    private List<Integer> way(int end) {
+        List<Integer> nodes = new ArrayList<>();
         for (int state = end; state >= 0; state = from[state]) {
-            length++;
-        }
-        int[] nodes = new int[length];
-        for (int state = end; state >= 0; state = from[state]) {
-            nodes[--length] = state / DIRECTIONS;
+            nodes.add(0, state / DIRECTIONS);
         }
         return nodes;
     }

@@ -38,12 +38,52 @@ public enum Side {
 
     /** The other way. */
     public Side opposite() {
-        return values()[(ordinal() + 2) % 4];
+        return switch (this) {
+            case RIGHT -> LEFT;
+            case DOWN -> UP;
+            case LEFT -> RIGHT;
+            case UP -> DOWN;
+        };
+    }
+
+    /** A quarter turn clockwise. */
+    public Side clockwise() {
+        return switch (this) {
+            case RIGHT -> DOWN;
+            case DOWN -> LEFT;
+            case LEFT -> UP;
+            case UP -> RIGHT;
+        };
+    }
+
+    /** Its number, clockwise from 0 for the right. */
+    int number() {
+        return switch (this) {
+            case RIGHT -> 0;
+            case DOWN -> 1;
+            case LEFT -> 2;
+            case UP -> 3;
+        };
+    }
+
+    /** The side of a number. */
+    static Side numbered(int number) {
+        return switch (number) {
+            case 0 -> RIGHT;
+            case 1 -> DOWN;
+            case 2 -> LEFT;
+            default -> UP;
+        };
     }
 
     /** As a part that stands like this has it. */
     Side on(Stand stand) {
         Side seen = stand.mirrored() && level() ? opposite() : this;
-        return values()[(seen.ordinal() + stand.turn().ordinal()) % 4];
+        return switch (stand.turn()) {
+            case NONE -> seen;
+            case RIGHT -> seen.clockwise();
+            case HALF -> seen.opposite();
+            case LEFT -> seen.clockwise().opposite();
+        };
     }
 }

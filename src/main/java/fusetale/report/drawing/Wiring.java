@@ -3,6 +3,7 @@ package fusetale.report.drawing;
 import fusetale.circuit.Net;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Some terminals of one net that are joined by wires. Belongs to one draughtsman. */
@@ -11,7 +12,7 @@ final class Wiring {
     private final Net net;
     private final Kind kind;
     private List<Terminal> terminals;
-    private final TreeSet<Integer> nodes = new TreeSet<>();
+    private final Set<Integer> nodes = new TreeSet<>();
     private final List<Flag> flags = new ArrayList<>();
     private boolean flagged;
     private boolean named;
@@ -59,7 +60,7 @@ final class Wiring {
     }
 
     /** Nodes of its terminals and wires. Modified as wires are laid. */
-    TreeSet<Integer> nodes() {
+    Set<Integer> nodes() {
         return nodes;
     }
 

@@ -34,7 +34,8 @@ class SheetViewTest {
     @Start
     void start(Stage shown) {
         stage = shown;
-        List<SheetPage> pages = List.of(new SheetPage(SheetViewTest::png, "one"), new SheetPage(SheetViewTest::png, "two"));
+        List<SheetPage> pages =
+                List.of(new SheetPage(SheetViewTest::png, "one"), new SheetPage(SheetViewTest::png, "two"));
         Printing printing = (of, title) -> {
             printed.add(of);
             return result;

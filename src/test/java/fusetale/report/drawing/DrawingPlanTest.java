@@ -32,7 +32,7 @@ class DrawingPlanTest {
     @ParameterizedTest(name = "{0}, {1}")
     @MethodSource("drawings")
     void linesDotsAndNamesJoinWhatTheFileJoins(String name, SymbolStyle style, Circuit circuit, DrawingPlan plan) {
-        Map<Net, TreeSet<String>> expected = new LinkedHashMap<>();
+        Map<Net, Set<String>> expected = new LinkedHashMap<>();
         for (Part part : circuit.parts()) {
             for (Pin pin : part.pins()) {
                 pinOn(expected, pin.net(), part.name() + "." + pin.name());
@@ -56,7 +56,7 @@ class DrawingPlanTest {
         assertThat(Walked.groups(plan)).containsExactlyInAnyOrderElementsOf(expected.values());
     }
 
-    private static void pinOn(Map<Net, TreeSet<String>> nets, Net net, String pin) {
+    private static void pinOn(Map<Net, Set<String>> nets, Net net, String pin) {
         nets.computeIfAbsent(net, n -> new TreeSet<>()).add(pin);
     }
 

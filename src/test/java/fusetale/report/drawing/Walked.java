@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -44,9 +45,9 @@ final class Walked {
     }
 
     /** Groups of ports that hang together. */
-    static List<TreeSet<String>> groups(DrawingPlan plan) {
+    static List<Set<String>> groups(DrawingPlan plan) {
         Walked walked = new Walked(plan);
-        Map<Object, TreeSet<String>> groups = new LinkedHashMap<>();
+        Map<Object, Set<String>> groups = new LinkedHashMap<>();
         walked.ports
                 .keySet()
                 .forEach(name -> groups.computeIfAbsent(walked.root(name), r -> new TreeSet<>())
@@ -81,8 +82,10 @@ final class Walked {
 
     private Object root(Object item) {
         Object at = item;
-        while (!parents.getOrDefault(at, at).equals(at)) {
-            at = parents.get(at);
+        Object up = parents.get(at);
+        while (up != null && !up.equals(at)) {
+            at = up;
+            up = parents.get(at);
         }
         return at;
     }
