@@ -198,7 +198,7 @@ class TypedLineTest {
         Scribble scribble = new Scribble(circuit, sentences, 3);
         Sentence now = Sentence.atFirst(circuit);
         int understood = 0;
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < 800; i++) {
             String line = scribble.next();
             Understood answer = sentences.understood(now, line);
             assertThat(sentences.completions(now, line)).as(line).hasSizeLessThanOrEqualTo(12);
@@ -218,7 +218,7 @@ class TypedLineTest {
                 assertThat(unclear.problem()).as(line).isNotBlank().isNotEqualTo("null");
             }
         }
-        assertThat(understood).isGreaterThan(100);
+        assertThat(understood).isGreaterThan(40);
     }
 
     /** Lines as cats and tired people type them. */
