@@ -18,6 +18,7 @@ import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
+import fusetale.report.Picture;
 import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
 import fusetale.report.drawing.DrawingText;
@@ -458,7 +459,7 @@ final class Commands {
     }
 
     /** The drawing as a picture with what is marked on it. */
-    DrawingPicture picture(boolean headed) {
+    Picture picture() {
         Optional<Outcome> outcome = outcome();
         String danger = outcome.stream()
                 .flatMap(o -> o.doubts().stream())
@@ -466,10 +467,8 @@ final class Commands {
                 .map(Doubt::text)
                 .findFirst()
                 .orElse("");
-        DrawingPicture.Heading heading = headed
-                ? new DrawingPicture.Heading(
-                        model.sentences().text(model.asked()), model.board().name(), danger)
-                : DrawingPicture.Heading.NONE;
+        DrawingPicture.Heading heading = new DrawingPicture.Heading(
+                model.sentences().text(model.asked()), model.board().name(), danger);
         return new DrawingPicture(plan(), marks, heading);
     }
 

@@ -139,7 +139,7 @@ final class Papers {
             repair.window().notice(WORDS.say("sheet.wait"));
             return;
         }
-        Picture drawing = repair.window().commands().picture(true);
+        Picture drawing = repair.window().commands().picture();
         Drawn drawn = new Drawn() {
             @Override
             public byte[] png(int scale) {
