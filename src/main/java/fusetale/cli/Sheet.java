@@ -17,6 +17,7 @@ import fusetale.store.Preferences.Paper;
 import fusetale.store.UnwritableFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -81,7 +82,7 @@ final class Sheet implements Callable<Integer> {
                 on,
                 clauses(circuit, supposition),
                 SheetDrawing.of(new DrawingPicture(plan, Marks.of(plan, on), DrawingPicture.Heading.NONE).blackOnly()),
-                new BenchSheet.Details(repair, LocalDate.now(), paper, false));
+                new BenchSheet.Details(repair, LocalDate.now(ZoneId.systemDefault()), paper, false));
         List<Path> written = name.endsWith(".pdf") ? List.of(pdf(sheet, target)) : pngs(sheet, target);
         if (json) {
             console.out().print(SheetJson.text(sheet, on, written));

@@ -27,6 +27,7 @@ import fusetale.store.UnwritableFile;
 import java.io.File;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -98,7 +99,10 @@ final class Papers {
                 faults(one.get()),
                 SheetDrawing.of(repair.window().commands().printed()),
                 new BenchSheet.Details(
-                        "", LocalDate.now(), program.preferences().paper(), old())));
+                        "",
+                        LocalDate.now(ZoneId.systemDefault()),
+                        program.preferences().paper(),
+                        old())));
     }
 
     private void sheet() {

@@ -178,7 +178,8 @@ final class Window extends StackPane {
     private Region consequenceRow() {
         VBox row = new VBox(consequence);
         row.setPadding(new Insets(2, MARGIN, 4, MARGIN));
-        row.setMinHeight(34);
+        // a danger is never cut: the board gives way
+        row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 

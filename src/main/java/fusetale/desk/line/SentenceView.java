@@ -163,7 +163,7 @@ public final class SentenceView extends StackPane {
                 words(piece.text(), words, nodes);
             } else {
                 PieceView view = piece(piece, font);
-                FlowPane.setMargin(view, new Insets(0, 3, 0, 3));
+                FlowPane.setMargin(view, new Insets(0, 0, 0, 2));
                 nodes.add(view);
             }
         }

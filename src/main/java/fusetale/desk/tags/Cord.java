@@ -138,11 +138,16 @@ public final class Cord extends Region {
         return rows().stream().mapToDouble(Row::bottom).max().orElse(0);
     }
 
-    /** Where the string of a tag begins, in the cord's own coordinates; stubs have one only while they have the keyboard. */
+    /**
+     * Where the string of a tag begins, in the cord's own coordinates; where tags are many, those that did not move have one
+     * only while they have the keyboard.
+     */
     public Map<TagFigures, Point2D> stringStarts() {
         Map<TagFigures, Point2D> starts = new HashMap<>();
         for (TagView view : views.values()) {
-            if (!view.size().isStub() || view.isFocused()) {
+            boolean told = view.size() == TagView.Size.LARGE
+                    || (!view.size().isStub() && view.figures().stands());
+            if (told || view.isFocused()) {
                 starts.put(
                         view.figures(),
                         new Point2D(view.getLayoutX() + view.size().width / 2, view.getLayoutY() + view.size().height));
