@@ -111,7 +111,7 @@ final class Commands {
             case SWAP_LEADS -> say("swap leads");
             case READING -> read();
             case CANNOT_REACH -> cannotReach();
-            case WAVES -> waves();
+            case WAVES -> waves(null);
             case BARS -> bars();
             case AFTERMATH -> aftermath();
             case DRAWING_ONLY -> drawingOnly();
@@ -274,10 +274,14 @@ final class Commands {
         return model.shownProperty().get().map(Shown::outcome);
     }
 
-    private void waves() {
+    /** Turns to the large waveforms, at one of the small ones or the first. */
+    void waves(@Nullable WaveModel chosen) {
         outcome().filter(o -> !o.traces().isEmpty()).ifPresent(o -> {
             WaveView view = new WaveView();
             view.setModels(WaveModel.of(o));
+            if (chosen != null) {
+                view.show(chosen);
+            }
             turn(WORDS.say("page.waves"), view);
             view.focusCursor();
         });

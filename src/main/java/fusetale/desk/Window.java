@@ -111,6 +111,7 @@ final class Window extends StackPane {
         board.drawing().onUpward(part -> board.cord().focus(nearestTag(part)));
         board.cord().onChosen(tag -> commands.read());
         strip.setOnChosen(this::goTo);
+        waves.setOnChosen(commands::waves);
         patience.setOnFinished(e -> showTags());
         model.shownProperty().addListener(changed -> showOutcome());
         model.otherPowerProperty().addListener(changed -> {
@@ -377,7 +378,10 @@ final class Window extends StackPane {
 
     private void follow() {
         showTags();
-        model.glancedProperty().get().ifPresent(g -> strip.setRows(StripRows.of(model.board(), g.readings(), 0)));
+        model.glancedProperty()
+                .get()
+                .ifPresent(g -> strip.setRows(
+                        StripRows.of(model.board(), g.readings(), strip.rows().clampOnly())));
     }
 
     private void showWork() {

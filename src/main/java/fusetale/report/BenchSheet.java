@@ -172,7 +172,7 @@ public final class BenchSheet implements Pages {
             y = warning(g, pen, y);
         }
         if (sheet.drawn()) {
-            double height = sheet == Sheet.DRAWING ? floor() - y - 14 : drawingHeight();
+            double height = sheet.equals(Sheet.DRAWING) ? floor() - y - 14 : drawingHeight();
             drawing.paint(g, new Rectangle2D.Double(MARGIN, y + 14, width(), height));
             y += height + 14;
         }
