@@ -49,7 +49,7 @@ record SheetRow(
         String red = row.check().from();
         String black = row.check().to();
         String ground = point.against().name();
-        return red.equals(point.name()) && black.equals(ground) || red.equals(ground) && black.equals(point.name());
+        return (red.equals(point.name()) && black.equals(ground)) || (red.equals(ground) && black.equals(point.name()));
     }
 
     private static List<Compared> chosen(TestPoint point, List<Compared> here, int most) {
