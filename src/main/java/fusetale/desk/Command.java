@@ -1,5 +1,6 @@
 package fusetale.desk;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -44,11 +45,11 @@ enum Command {
     STOP("Esc");
 
     private final String keys;
-    private final KeyCode[] codes;
+    private final List<KeyCode> codes;
 
     Command(String keys, KeyCode... codes) {
         this.keys = keys;
-        this.codes = codes.clone();
+        this.codes = List.of(codes);
     }
 
     /** As the key strip and the page of all keys show it. */
@@ -79,10 +80,8 @@ enum Command {
             return Optional.of(KEYS);
         }
         for (Command command : values()) {
-            for (KeyCode one : command.codes) {
-                if (one == code) {
-                    return Optional.of(command);
-                }
+            if (command.codes.contains(code)) {
+                return Optional.of(command);
             }
         }
         return Optional.empty();
