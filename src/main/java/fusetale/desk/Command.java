@@ -1,6 +1,6 @@
 package fusetale.desk;
 
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -10,33 +10,33 @@ import javafx.scene.input.KeyEvent;
  * outside text fields.
  */
 enum Command {
-    SUPPOSE("S", KeyCode.S),
-    PUT_BACK_ALL("B", KeyCode.B),
-    OHMS("1", KeyCode.DIGIT1),
-    DIODE_TEST("2", KeyCode.DIGIT2),
-    DC_VOLTS("3", KeyCode.DIGIT3),
-    AC_VOLTS("4", KeyCode.DIGIT4),
-    METER("M", KeyCode.M),
-    POWER("O", KeyCode.O),
-    LEADS("L", KeyCode.L),
-    SWAP_LEADS("X", KeyCode.X),
-    READING("R", KeyCode.R),
-    CANNOT_REACH("U", KeyCode.U),
-    WAVES("V", KeyCode.V),
-    BARS("C", KeyCode.C),
-    AFTERMATH("H", KeyCode.H),
-    DRAWING_ONLY("D", KeyCode.D),
-    FIT("F", KeyCode.F),
-    ZOOM_IN("+", KeyCode.PLUS, KeyCode.ADD, KeyCode.EQUALS),
-    ZOOM_OUT("-", KeyCode.MINUS, KeyCode.SUBTRACT),
-    FIND("/", KeyCode.SLASH, KeyCode.DIVIDE),
-    SHEET("P", KeyCode.P),
-    EXPORT("E", KeyCode.E),
-    UNDO("Z", KeyCode.Z),
+    SUPPOSE("S"),
+    PUT_BACK_ALL("B"),
+    OHMS("1"),
+    DIODE_TEST("2"),
+    DC_VOLTS("3"),
+    AC_VOLTS("4"),
+    METER("M"),
+    POWER("O"),
+    LEADS("L"),
+    SWAP_LEADS("X"),
+    READING("R"),
+    CANNOT_REACH("U"),
+    WAVES("V"),
+    BARS("C"),
+    AFTERMATH("H"),
+    DRAWING_ONLY("D"),
+    FIT("F"),
+    ZOOM_IN("+"),
+    ZOOM_OUT("-"),
+    FIND("/"),
+    SHEET("P"),
+    EXPORT("E"),
+    UNDO("Z"),
     REDO("Shift+Z"),
-    AGAIN("A", KeyCode.A),
+    AGAIN("A"),
     KEYS("?"),
-    PREFERENCES(",", KeyCode.COMMA),
+    PREFERENCES(","),
     OPEN("Ctrl+O"),
     COPY("Ctrl+C"),
     TEXT_LARGER("Ctrl +"),
@@ -44,12 +44,37 @@ enum Command {
     TEXT_AS_DRAWN("Ctrl 0"),
     STOP("Esc");
 
-    private final String keys;
-    private final List<KeyCode> codes;
+    private static final Map<KeyCode, Command> BY_KEY = Map.ofEntries(
+            Map.entry(KeyCode.S, SUPPOSE),
+            Map.entry(KeyCode.B, PUT_BACK_ALL),
+            Map.entry(KeyCode.DIGIT1, OHMS),
+            Map.entry(KeyCode.DIGIT2, DIODE_TEST),
+            Map.entry(KeyCode.DIGIT3, DC_VOLTS),
+            Map.entry(KeyCode.DIGIT4, AC_VOLTS),
+            Map.entry(KeyCode.M, METER),
+            Map.entry(KeyCode.O, POWER),
+            Map.entry(KeyCode.L, LEADS),
+            Map.entry(KeyCode.X, SWAP_LEADS),
+            Map.entry(KeyCode.R, READING),
+            Map.entry(KeyCode.U, CANNOT_REACH),
+            Map.entry(KeyCode.V, WAVES),
+            Map.entry(KeyCode.C, BARS),
+            Map.entry(KeyCode.H, AFTERMATH),
+            Map.entry(KeyCode.D, DRAWING_ONLY),
+            Map.entry(KeyCode.F, FIT),
+            Map.entry(KeyCode.PLUS, ZOOM_IN), Map.entry(KeyCode.ADD, ZOOM_IN), Map.entry(KeyCode.EQUALS, ZOOM_IN),
+            Map.entry(KeyCode.MINUS, ZOOM_OUT), Map.entry(KeyCode.SUBTRACT, ZOOM_OUT),
+            Map.entry(KeyCode.SLASH, FIND), Map.entry(KeyCode.DIVIDE, FIND),
+            Map.entry(KeyCode.P, SHEET),
+            Map.entry(KeyCode.E, EXPORT),
+            Map.entry(KeyCode.Z, UNDO),
+            Map.entry(KeyCode.A, AGAIN),
+            Map.entry(KeyCode.COMMA, PREFERENCES));
 
-    Command(String keys, KeyCode... codes) {
+    private final String keys;
+
+    Command(String keys) {
         this.keys = keys;
-        this.codes = List.of(codes);
     }
 
     /** As the key strip and the page of all keys show it. */
@@ -79,12 +104,7 @@ enum Command {
         if ("?".equals(event.getText()) || (code == KeyCode.SLASH && event.isShiftDown())) {
             return Optional.of(KEYS);
         }
-        for (Command command : values()) {
-            if (command.codes.contains(code)) {
-                return Optional.of(command);
-            }
-        }
-        return Optional.empty();
+        return Optional.ofNullable(BY_KEY.get(code));
     }
 
     private static Optional<Command> withControl(KeyEvent event, KeyCode code) {

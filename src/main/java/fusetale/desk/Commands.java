@@ -404,7 +404,7 @@ final class Commands {
     /** Draws the board anew where it is another. */
     void drawing() {
         Circuit board = model.board();
-        if (board == drawn) {
+        if (board.equals(drawn)) {
             return;
         }
         drawn = board;
@@ -435,7 +435,7 @@ final class Commands {
     /** Marks what is supposed, and what follows once that is worked out. */
     void marks() {
         DrawingPlan drawing = plan;
-        if (drawing == null || model.board() != drawn) {
+        if (drawing == null || !model.board().equals(drawn)) {
             return;
         }
         Optional<Outcome> fresh = model.freshness() == DeskModel.Freshness.FRESH ? outcome() : Optional.empty();

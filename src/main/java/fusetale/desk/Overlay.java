@@ -79,6 +79,6 @@ final class Overlay extends Pane {
         };
         double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
         double x = side == Side.RIGHT ? getWidth() - width - MARGIN : (getWidth() - width) / 2;
-        node.resizeRelocate(Math.round(x), Math.round(top), width, height);
+        node.resizeRelocate(Math.rint(x), Math.rint(top), width, height);
     }
 }

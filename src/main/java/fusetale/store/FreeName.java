@@ -3,6 +3,7 @@ package fusetale.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Locale;
 
 /** Names for files that stand in nobody's way. */
@@ -30,19 +31,24 @@ final class FreeName {
         return file;
     }
 
+    /** The folder a file lies in; a file always lies in one. */
+    private static Path folderOf(Path file) {
+        return Objects.requireNonNull(file.toAbsolutePath().getParent());
+    }
+
     /** A name beside a file for what cannot go into it: {@code night-ferry-2.repair.yaml}. */
     static Path beside(Path file) {
         String name = file.getFileName().toString();
         int dot = name.indexOf('.', 1);
         String stem = (dot < 0 ? name : name.substring(0, dot)).replaceFirst("-\\d+$", "");
-        return in(file.toAbsolutePath().getParent(), stem, dot < 0 ? "" : name.substring(dot));
+        return in(folderOf(file), stem, dot < 0 ? "" : name.substring(dot));
     }
 
     /** Gives a file that could not be understood another name, so that nothing is written over it. */
     static void moveAside(Path file) throws UnwritableFile {
         String name = file.getFileName().toString();
         try {
-            Files.move(file, in(file.toAbsolutePath().getParent(), name, ".unreadable"));
+            Files.move(file, in(folderOf(file), name, ".unreadable"));
         } catch (IOException e) {
             throw new UnwritableFile("cannot put the damaged '" + file + "' aside: " + e.getMessage(), e);
         }

@@ -52,7 +52,7 @@ final class Written {
                 case '\r' -> quoted.append("\\r");
                 case '\t' -> quoted.append("\\t");
                 default -> {
-                    if (c < 0x20 || c >= 0x7F && c < 0xA0 || c == 0x2028 || c == 0x2029 || c == 0xFEFF || lone(c)) {
+                    if (c < 0x20 || (c >= 0x7F && c < 0xA0) || c == 0x2028 || c == 0x2029 || c == 0xFEFF || lone(c)) {
                         quoted.append(String.format("\\u%04X", c));
                     } else {
                         quoted.appendCodePoint(c);
@@ -65,6 +65,6 @@ final class Written {
 
     /** Half of a pair, or no sign at all: nothing that a file may hold as it is. */
     private static boolean lone(int c) {
-        return c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE || c == 0xFFFE || c == 0xFFFF;
+        return (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE) || c == 0xFFFE || c == 0xFFFF;
     }
 }

@@ -45,7 +45,7 @@ public record Consequence(boolean danger, List<String> sentences, boolean old) {
         Outcome outcome = shown.get().outcome();
         Optional<Outcome> powered = powered(model, shown.get());
         boolean danger = powered.map(Outcome::doNotPowerUp).orElse(false);
-        powered.filter(o -> o != outcome)
+        powered.filter(o -> !outcome.question().arrangement().powerOn())
                 .ifPresent(o -> o.doubts().stream()
                         .filter(d -> d.severity() == Doubt.Severity.DANGER)
                         .forEach(d -> said.add(d.text())));

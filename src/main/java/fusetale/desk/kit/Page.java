@@ -82,7 +82,7 @@ public final class Page extends VBox {
 
     private void begin() {
         Scene scene = getScene();
-        if (scene == null || scene.getFocusOwner() != null && isWithin(scene.getFocusOwner(), this)) {
+        if (scene == null || (scene.getFocusOwner() != null && isWithin(scene.getFocusOwner(), this))) {
             return;
         }
         Node node = first == null ? firstIn(this) : first;

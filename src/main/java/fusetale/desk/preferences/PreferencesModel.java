@@ -76,7 +76,7 @@ public final class PreferencesModel {
             store.keep(preferences.get());
             said.set("");
         } catch (UnwritableFile e) {
-            said.set(WORDS.say("not-kept", e.getMessage()));
+            said.set(WORDS.say("not-kept", String.valueOf(e.getMessage())));
         }
     }
 

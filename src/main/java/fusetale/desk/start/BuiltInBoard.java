@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Arrays;
 import java.util.List;
 
@@ -72,9 +73,9 @@ public enum BuiltInBoard {
         // what was copied, beside what somebody may have made of it
         Path asCopied = store.circuits().resolve(".as-shipped").resolve(name);
         byte[] shipped = shipped(name);
-        if (!Files.exists(target) || same(target, asCopied) && !same(target, shipped)) {
-            Store.folder(target.getParent());
-            Store.folder(asCopied.getParent());
+        if (!Files.exists(target) || (same(target, asCopied) && !same(target, shipped))) {
+            Store.folder(Objects.requireNonNull(target.getParent()));
+            Store.folder(Objects.requireNonNull(asCopied.getParent()));
             AtomicFile.write(target, shipped);
             AtomicFile.write(asCopied, shipped);
         }

@@ -60,7 +60,7 @@ public final class StartModel {
         try {
             return Optional.of(board.file(store));
         } catch (UnwritableFile e) {
-            said.set(WORDS.say("not-copied", board.title(), e.getMessage()));
+            said.set(WORDS.say("not-copied", board.title(), String.valueOf(e.getMessage())));
             return Optional.empty();
         }
     }
@@ -84,7 +84,7 @@ public final class StartModel {
     public String remark(Recent.Entry entry) {
         return entry.missing()
                 ? WORDS.say("missing", entry.file())
-                : WORDS.say("opened", day(entry.opened()), entry.file().getParent());
+                : WORDS.say("opened", day(entry.opened()), String.valueOf(entry.file().getParent()));
     }
 
     private String day(Instant time) {

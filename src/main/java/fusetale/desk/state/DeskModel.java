@@ -30,7 +30,6 @@ import org.jspecify.annotations.Nullable;
  * what they answer, so that an old one never looks like a new one. Belongs to the window's thread; knows no scene.
  */
 public final class DeskModel {
-    private final Workers workers;
     private final Newest answering;
     private final Newest otherwise;
     private final Newest glancing;
@@ -53,7 +52,6 @@ public final class DeskModel {
      * @param first where the repair begins, or was left
      */
     public DeskModel(Workers workers, BenchState first) {
-        this.workers = workers;
         this.answering = workers.line();
         this.otherwise = workers.line();
         this.glancing = workers.oneByOne();
@@ -281,11 +279,8 @@ public final class DeskModel {
     }
 
     private void go(BenchState next) {
-        History before = history.get();
-        history.set(before.plus(next));
-        if (history.get() != before || !sentence.get().equals(next.sentence())) {
-            arrived();
-        }
+        history.set(history.get().plus(next));
+        arrived();
     }
 
     private void arrived() {

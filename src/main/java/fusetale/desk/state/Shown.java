@@ -15,6 +15,6 @@ import fusetale.sentence.Sentence;
 public record Shown(Circuit board, Sentence sentence, Outcome outcome, boolean whole) {
     /** Whether it answers this question of this board. */
     public boolean answers(Circuit asked, Sentence question) {
-        return board == asked && sentence.equals(question);
+        return board.equals(asked) && sentence.equals(question);
     }
 }

@@ -248,7 +248,7 @@ public final class Cord extends Region {
         List<Double> lefts = CordPlan.lefts(wanted, widths, row.gap(), begin, getWidth());
         for (int k = 0; k < row.tags().size(); k++) {
             TagView tag = row.tags().get(k);
-            tag.resizeRelocate(Math.round(lefts.get(k)), row.top(), tag.size().width, tag.size().height);
+            tag.resizeRelocate(Math.rint(lefts.get(k)), row.top(), tag.size().width, tag.size().height);
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ public final class CircuitWatch implements AutoCloseable {
     private final Path file;
     private final CircuitReader reader;
     private final Consumer<Watched> told;
+    private @Nullable ScheduledFuture<?> looking;
     private final ScheduledExecutorService later = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "watches the circuit file");
         thread.setDaemon(true);
@@ -69,7 +71,9 @@ public final class CircuitWatch implements AutoCloseable {
     public static CircuitWatch over(Path file, CircuitReader reader, Duration between, Consumer<Watched> told) {
         CircuitWatch watch = new CircuitWatch(file, reader, told);
         watch.begin();
-        watch.later.scheduleWithFixedDelay(watch::look, between.toMillis(), between.toMillis(), TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> looking = watch.later.scheduleWithFixedDelay(
+                watch::look, between.toMillis(), between.toMillis(), TimeUnit.MILLISECONDS);
+        watch.looking = looking;
         return watch;
     }
 
@@ -111,6 +115,10 @@ public final class CircuitWatch implements AutoCloseable {
     /** Stops watching. */
     @Override
     public void close() {
+        ScheduledFuture<?> looks = looking;
+        if (looks != null) {
+            looks.cancel(false);
+        }
         later.shutdownNow();
     }
 }
