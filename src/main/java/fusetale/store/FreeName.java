@@ -3,8 +3,8 @@ package fusetale.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.Locale;
+import java.util.Objects;
 
 /** Names for files that stand in nobody's way. */
 final class FreeName {

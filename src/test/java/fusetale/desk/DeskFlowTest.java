@@ -95,9 +95,7 @@ class DeskFlowTest extends ApplicationTest {
     }
 
     private void keys(String text) {
-        for (char c : text.toCharArray()) {
-            write(c);
-        }
+        text.chars().forEach(c -> write((char) c));
     }
 
     private String sentence() {

@@ -72,7 +72,7 @@ class PagesTest {
     @TempDir
     Path folder;
 
-    private Stage stage;
+    private @Nullable Stage stage;
     private int left;
 
     @Start
@@ -183,7 +183,7 @@ class PagesTest {
     private Region shown(Which which, Palette palette, double factor) {
         return OnScreen.on(() -> {
             Region view = view(which);
-            OnScreen.show(stage, view, palette, factor);
+            OnScreen.show(Objects.requireNonNull(stage), view, palette, factor);
             return view;
         });
     }
@@ -261,7 +261,8 @@ class PagesTest {
         Set<Node> met = new LinkedHashSet<>();
 
         for (int i = 0; i < 90 && !met.containsAll(wanted); i++) {
-            Node owner = OnScreen.on(() -> stage.getScene().getFocusOwner());
+            Node owner =
+                    OnScreen.on(() -> Objects.requireNonNull(stage).getScene().getFocusOwner());
             assertThat(owner).as("something has the keyboard").isNotNull();
             met.add(owner);
             if (!(owner instanceof ScrollPane)) {

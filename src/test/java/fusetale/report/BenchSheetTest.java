@@ -115,10 +115,11 @@ class BenchSheetTest {
         for (Outcome outcome : List.of(off, on)) {
             List<String> shown =
                     outcome.readings().stream().map(r -> r.asSupposed().shows()).toList();
-            assertThat(sheet().cells(outcome == on)).allSatisfy(row -> {
-                assertThat(shown).contains(row.get(3));
-                assertThat(text).contains(row.get(2)).contains(row.get(3));
-            });
+            assertThat(sheet().cells(outcome.question().arrangement().powerOn()))
+                    .allSatisfy(row -> {
+                        assertThat(shown).contains(row.get(3));
+                        assertThat(text).contains(row.get(2)).contains(row.get(3));
+                    });
         }
     }
 

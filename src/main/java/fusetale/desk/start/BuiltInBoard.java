@@ -9,9 +9,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /** The boards that come with the program. They travel in the jar and are copied where they can be looked at and changed. */
 public enum BuiltInBoard {

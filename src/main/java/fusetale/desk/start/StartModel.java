@@ -84,7 +84,10 @@ public final class StartModel {
     public String remark(Recent.Entry entry) {
         return entry.missing()
                 ? WORDS.say("missing", entry.file())
-                : WORDS.say("opened", day(entry.opened()), String.valueOf(entry.file().getParent()));
+                : WORDS.say(
+                        "opened",
+                        day(entry.opened()),
+                        String.valueOf(entry.file().getParent()));
     }
 
     private String day(Instant time) {

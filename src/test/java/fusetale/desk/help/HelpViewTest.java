@@ -6,7 +6,9 @@ import fusetale.desk.kit.OnScreen;
 import fusetale.desk.kit.Palette;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -15,13 +17,14 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith(ApplicationExtension.class)
 class HelpViewTest {
-    private Stage stage;
+    private @Nullable Stage stage;
 
     @Start
     void start(Stage shown) {
         stage = shown;
         List<KeyLine> keys = List.of(new KeyLine("S", "suppose"), new KeyLine("Z", "undo"));
-        OnScreen.show(stage, new HelpView(keys, Glossary.all(Map.of()), () -> {}), Palette.LIGHT, 1);
+        OnScreen.show(
+                Objects.requireNonNull(stage), new HelpView(keys, Glossary.all(Map.of()), () -> {}), Palette.LIGHT, 1);
     }
 
     private List<String> texts() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -66,8 +67,8 @@ class PaletteTest {
 
     private static double contrast(Palette palette, String one, String two) {
         Map<String, String> colours = palette.colours();
-        double a = luminance(colours.get(one));
-        double b = luminance(colours.get(two));
+        double a = luminance(Objects.requireNonNull(colours.get(one)));
+        double b = luminance(Objects.requireNonNull(colours.get(two)));
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 

@@ -12,12 +12,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javafx.print.Printer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -29,7 +31,7 @@ class SheetViewTest {
     private final List<List<SheetPage>> printed = new ArrayList<>();
     private Printing.Result result = Printing.Result.SENT;
     private int saved;
-    private Stage stage;
+    private @Nullable Stage stage;
 
     @Start
     void start(Stage shown) {
@@ -40,7 +42,11 @@ class SheetViewTest {
             printed.add(of);
             return result;
         };
-        OnScreen.show(stage, new SheetView("Bench sheet", pages, printing, () -> saved++, () -> {}), Palette.LIGHT, 1);
+        OnScreen.show(
+                Objects.requireNonNull(stage),
+                new SheetView("Bench sheet", pages, printing, () -> saved++, () -> {}),
+                Palette.LIGHT,
+                1);
     }
 
     private static byte[] png(double scale) {
@@ -61,7 +67,7 @@ class SheetViewTest {
     void enterPrintsAllPages(FxRobot robot) {
         robot.push(KeyCode.ENTER);
 
-        assertThat(printed).singleElement().asList().hasSize(2);
+        assertThat(printed).singleElement().satisfies(pages -> assertThat(pages).hasSize(2));
         assertThat(texts()).contains("Sent to the printer.");
     }
 
@@ -71,7 +77,7 @@ class SheetViewTest {
         robot.push(KeyCode.ENTER);
 
         assertThat(texts()).anyMatch(t -> t.contains("no printer"));
-        Node owner = OnScreen.on(() -> stage.getScene().getFocusOwner());
+        Node owner = OnScreen.on(() -> Objects.requireNonNull(stage).getScene().getFocusOwner());
         assertThat(((Button) owner).getText()).contains("PDF");
         robot.push(KeyCode.SPACE);
         assertThat(saved).isEqualTo(1);

@@ -21,6 +21,7 @@ import fusetale.sentence.SentenceException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -175,7 +176,7 @@ class DeskModelTest {
         assertThat(model.glancedProperty().get()).isEmpty();
         assertThat(glanced).hasSameSizeAs(model.tags());
         assertThat(glanced).filteredOn(g -> !g.check().from().equals("TP5")).allSatisfy(g -> {
-            Compared whole = byCheck(outcome()).get(g.check());
+            Compared whole = Objects.requireNonNull(byCheck(outcome()).get(g.check()));
             assertThat(Math.abs(g.asSupposed().value() - whole.asSupposed().value()))
                     .isLessThanOrEqualTo(whole.asSupposed().halfWidth());
         });
