@@ -28,7 +28,8 @@ class HelpViewTest {
     }
 
     private List<String> texts() {
-        return OnScreen.on(() -> OnScreen.texts(stage.getScene().getRoot()));
+        return OnScreen.on(
+                () -> OnScreen.texts(Objects.requireNonNull(stage).getScene().getRoot()));
     }
 
     @Test

@@ -60,7 +60,8 @@ class SheetViewTest {
     }
 
     private List<String> texts() {
-        return OnScreen.on(() -> OnScreen.texts(stage.getScene().getRoot()));
+        return OnScreen.on(
+                () -> OnScreen.texts(Objects.requireNonNull(stage).getScene().getRoot()));
     }
 
     @Test
