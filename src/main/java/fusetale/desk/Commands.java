@@ -116,6 +116,7 @@ final class Commands {
             case AFTERMATH -> aftermath();
             case DRAWING_ONLY -> drawingOnly();
             case FIT -> window.board().drawing().fit();
+            case FOLD -> fold();
             case ZOOM_IN -> window.board().drawing().zoom(true);
             case ZOOM_OUT -> window.board().drawing().zoom(false);
             case FIND -> find();
@@ -347,6 +348,20 @@ final class Commands {
 
     private void drawingOnly() {
         window.drawingOnly();
+    }
+
+    /** Folds a section of the drawing, or unfolds it. */
+    private void fold() {
+        List<ChoiceList.Choice> choices = new ArrayList<>();
+        for (String heading : window.board().drawing().sections()) {
+            choices.add(new ChoiceList.Choice(
+                    heading,
+                    window.board().drawing().folded(heading),
+                    () -> window.board().drawing().fold(heading)));
+        }
+        if (!choices.isEmpty()) {
+            choose(WORDS.say("fold"), choices);
+        }
     }
 
     private void find() {

@@ -42,6 +42,7 @@ public final class DrawingView extends Region {
     private final Group swipes = new Group();
     private final Group ink = new Group();
     private final Group marks = new Group();
+    private final Group covers = new Group();
     private final Scale scale = new Scale(1, 1, 0, 0);
     private final Translate translate = new Translate();
     private final Map<String, PartNode> parts = new LinkedHashMap<>();
@@ -64,7 +65,7 @@ public final class DrawingView extends Region {
         getStylesheets().add(DrawingView.class.getResource("drawing.css").toExternalForm());
         swipes.setMouseTransparent(true);
         marks.setMouseTransparent(true);
-        sheet.getChildren().addAll(sectionLayer, swipes, ink, marks);
+        sheet.getChildren().addAll(swipes, ink, marks, covers, sectionLayer);
         sheet.getTransforms().addAll(translate, scale);
         getChildren().add(sheet);
         Rectangle clip = new Rectangle();
@@ -120,11 +121,12 @@ public final class DrawingView extends Region {
         ink.getChildren().clear();
         marks.getChildren().clear();
         swipes.getChildren().clear();
+        covers.getChildren().clear();
         whole = new Box(0, 0, plan.width(), plan.height());
         Map<String, Section> sectionOf = new HashMap<>();
         for (Section section : plan.sections()) {
             section.parts().forEach(p -> sectionOf.put(p, section));
-            SectionNode node = new SectionNode(section, () -> look(Optional.of(section.bounds())));
+            SectionNode node = new SectionNode(section, () -> look(Optional.of(section.bounds())), this::fold);
             sections.put(section.heading(), node);
             sectionLayer.getChildren().add(node);
         }
@@ -171,6 +173,34 @@ public final class DrawingView extends Region {
         List<Node> over = Nodes.strokes(what.strokes());
         what.labels().forEach(l -> over.add(Nodes.label(l)));
         marks.getChildren().setAll(over);
+    }
+
+    /** Folds a section, or unfolds it: its parts are covered and lose the keyboard. */
+    private void fold(SectionNode node) {
+        boolean folded = covers.getChildren().remove(node.cover());
+        if (!folded) {
+            covers.getChildren().add(node.cover());
+        }
+        for (String part : node.section().parts()) {
+            PartNode inside = parts.get(part);
+            if (inside != null) {
+                inside.setFocusTraversable(folded);
+            }
+        }
+    }
+
+    /** Whether a section is folded. */
+    public boolean folded(String heading) {
+        SectionNode node = sections.get(heading);
+        return node != null && covers.getChildren().contains(node.cover());
+    }
+
+    /** Folds the section of a heading, or unfolds it. */
+    public void fold(String heading) {
+        SectionNode node = sections.get(heading);
+        if (node != null) {
+            fold(node);
+        }
     }
 
     /** Fits the whole sheet. */

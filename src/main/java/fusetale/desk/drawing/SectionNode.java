@@ -5,20 +5,28 @@ import fusetale.report.drawing.Box;
 import fusetale.report.drawing.Label;
 import fusetale.report.drawing.Section;
 import javafx.scene.AccessibleRole;
+import java.util.function.Consumer;
 import javafx.scene.Group;
 import javafx.scene.input.KeyCode;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
-/** A section's frame and its heading, which keeps a readable size however small the sheet is shown. Pressing it shows the section. */
+/** A section's frame and its heading, which keeps a readable size however small the sheet is shown. Enter shows the section, Space folds it. */
 final class SectionNode extends Group {
     /** Least size of a heading in the view [px]. */
     private static final double LEAST = 14;
 
     private final Section section;
     private final Text heading = new Text();
+    private final Rectangle cover;
 
-    SectionNode(Section section, Runnable look) {
+    /**
+     * A section.
+     *
+     * @param look shows it
+     * @param fold told whether it was folded
+     */
+    SectionNode(Section section, Runnable look, Consumer<SectionNode> fold) {
         this.section = section;
         getStyleClass().add("section");
         Box box = section.bounds();
@@ -27,22 +35,34 @@ final class SectionNode extends Group {
         frame.setMouseTransparent(true);
         heading.setText(section.title().text());
         heading.getStyleClass().setAll("drawn-fill", "tone-ink");
+        cover = new Rectangle(box.x() + 1, box.y() + 1, box.width() - 2, box.height() - 2);
+        cover.getStyleClass().add("section-cover");
         getChildren().addAll(frame, heading);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleText(section.heading());
         heading.setOnMouseClicked(e -> {
-            if (e.isStillSincePress()) {
+            if (e.isStillSincePress() && e.isShiftDown()) {
+                fold.accept(this);
+            } else if (e.isStillSincePress()) {
                 look.run();
             }
         });
         setOnKeyPressed(e -> {
-            if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+            if (e.getCode() == KeyCode.SPACE) {
+                fold.accept(this);
+                e.consume();
+            } else if (e.getCode() == KeyCode.ENTER) {
                 look.run();
                 e.consume();
             }
         });
         showAt(1);
+    }
+
+    /** What lies over the section while it is folded. */
+    Rectangle cover() {
+        return cover;
     }
 
     Section section() {

@@ -31,6 +31,10 @@ final class OutcomeMarks {
     void draw() {
         outcome.fuses().forEach(this::fuse);
         Map<String, Stress> worst = new LinkedHashMap<>();
+        // a healthy machine is drawn without them: what its designers took past a rating is in the table of stresses
+        if (outcome.question().supposition().isNothing()) {
+            return;
+        }
         for (Stress stress : outcome.stresses()) {
             if (stress.strain() != Strain.TEMPERATURE) {
                 worst.putIfAbsent(stress.part() + "." + stress.place(), stress);
