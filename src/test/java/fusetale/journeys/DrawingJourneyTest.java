@@ -47,7 +47,7 @@ class DrawingJourneyTest {
 
         assertThat(typed.code()).isZero();
         assertThat(Files.readString(file))
-                .contains("<title>Suppose BR1 leg 1 is shorted and F1 holds a 10 A fuse.</title>")
+                .contains("<title>Suppose BR1 leg 1 is shorted and F1 holds a 10 A fuse. Power on.</title>")
                 .contains("F1, fuse, 2 A slow, between J1.1 and BR1: 10 A fitted, drawing says 2 A");
     }
 
