@@ -40,6 +40,8 @@ final class Overlay extends Pane {
         side = where;
         getChildren().setAll(node);
         setVisible(true);
+        // what lies inside a scroll pane can have the keyboard only once that has its skin
+        node.applyCss();
         requestLayout();
     }
 

@@ -43,12 +43,12 @@ public record PartCard(String name, String kind, String about, String here, List
     public record Way(FaultForm form, String line, String words, String happened, String confirm, boolean supposed) {}
 
     /**
-     * The card of a designator.
+     * The card of a designator, or of a connector's pin, {@code J1.3}.
      *
      * @param place where it stands and what is marked on it, as the drawing's text twin says it
      */
     public static PartCard of(Circuit board, String name, String place, Supposition supposed) {
-        List<FaultForm> forms = new ArrayList<>(Catalogue.possible(board, name));
+        List<FaultForm> forms = new ArrayList<>(forms(board, name));
         forms.sort(Comparator.comparingDouble(FaultForm::priorRatio).reversed());
         List<Way> ways = new ArrayList<>();
         for (FaultForm form : forms) {
@@ -64,6 +64,18 @@ public record PartCard(String name, String kind, String about, String here, List
         String note = board.part(name).map(Part::about).map(a -> a.note()).orElse("");
         String here = note.isEmpty() ? place : place.isEmpty() ? note : WORDS.say("here", place, note);
         return new PartCard(name, kind, about(kind), here, ways);
+    }
+
+    /** Failures of a part, or of one pin of a connector. */
+    private static List<FaultForm> forms(Circuit board, String name) {
+        int dot = name.indexOf('.');
+        if (dot < 0) {
+            return Catalogue.possible(board, name);
+        }
+        String pin = name.substring(dot + 1);
+        return Catalogue.possible(board, name.substring(0, dot)).stream()
+                .filter(f -> f.place().equals(pin))
+                .toList();
     }
 
     private static String clause(Circuit board, Fault fault) {

@@ -104,8 +104,8 @@ class DeskModelTest {
                         wrong.add(model.sentences().text(s.sentence()));
                     }
                 }));
-        for (String line :
-                List.of("r2 open", "put back", "f1 blown", "r1 drifted x2", "c1 esr 2", "put back", "e1 open")) {
+        for (String line : List.of(
+                "r2 open", "put back", "f1 blown", "r1 drifted x2", "c1 high esr 2 ohm", "put back", "e1 open")) {
             model.type(line);
             boolean answered = model.shownProperty()
                     .get()
