@@ -161,7 +161,7 @@ final class Window extends StackPane {
         HBox row = new HBox(10, sentence, putBack, suppose);
         row.setAlignment(Pos.CENTER_LEFT);
         row.setPadding(new Insets(5, MARGIN, 3, MARGIN));
-        row.setMinHeight(54);
+        row.setMinHeight(Region.USE_PREF_SIZE);
         return row;
     }
 

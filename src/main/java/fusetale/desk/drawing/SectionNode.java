@@ -14,7 +14,7 @@ import javafx.scene.text.Text;
 /** A section's frame and its heading, which keeps a readable size however small the sheet is shown. Enter shows the section, Space folds it. */
 final class SectionNode extends Group {
     /** Least size of a heading in the view [px]. */
-    private static final double LEAST = 14;
+    private static final double LEAST = 12;
 
     private final Section section;
     private final Text heading = new Text();
