@@ -43,6 +43,11 @@ public record TagFigures(
         UNKNOWN
     }
 
+    /** The same, said like this. */
+    TagFigures saying(String words) {
+        return new TagFigures(check, name, place, state, shows, healthy, read, moved, words);
+    }
+
     /** Whether it belongs among the large ones: it moved or was read. */
     public boolean stands() {
         return !read.isEmpty() || (moved >= 1 && state != State.OUT_OF_REACH);

@@ -54,8 +54,8 @@ public final class TagRow {
         String healthy = found.map(r -> r.asBuilt().shows()).orElse("");
         double moved = found.map(Compared::moved).orElse(0.0);
         TagFigures.State how = how(state, check, found, freshness);
-        String spoken = spoken(check, usual, place, how, shows, healthy, read, moved);
-        return new TagFigures(check, name, place, how, shows, healthy, read, moved, spoken);
+        TagFigures figures = new TagFigures(check, name, place, how, shows, healthy, read, moved, "");
+        return figures.saying(spoken(figures));
     }
 
     private static String said(Measured measured) {
@@ -85,32 +85,24 @@ public final class TagRow {
         return same ? TagFigures.State.AS_HEALTHY : TagFigures.State.TOO_CLOSE;
     }
 
-    private static String spoken(
-            Check check,
-            boolean usual,
-            String place,
-            TagFigures.State how,
-            String shows,
-            String healthy,
-            String read,
-            double moved) {
+    private static String spoken(TagFigures tag) {
+        String function = tag.check().function().words();
         List<String> said = new ArrayList<>();
-        String where = usual ? check.from() : WORDS.say("pair", check.from(), check.to());
         said.add(
-                place.isEmpty()
-                        ? WORDS.say("spoken.point", where, check.function().words())
-                        : WORDS.say(
-                                "spoken.place", where, place, check.function().words()));
-        switch (how) {
-            case AS_HEALTHY -> said.add(WORDS.say("spoken.healthy", shows));
-            case TOO_CLOSE -> said.add(WORDS.say("spoken.too-close", shows, healthy));
-            case MOVED -> said.add(WORDS.say("spoken.moved", shows, healthy, times(moved)));
-            case OUT_OF_REACH -> said.add(WORDS.say("spoken.out-of-reach"));
-            case WORKING -> said.add(WORDS.say("spoken.working"));
-            case OUT_OF_DATE -> said.add(WORDS.say("spoken.out-of-date", shows));
-            case UNKNOWN -> said.add(WORDS.say("spoken.unknown"));
-        }
-        said.add(read.isEmpty() ? WORDS.say("spoken.not-read") : WORDS.say("spoken.read", read));
+                tag.place().isEmpty()
+                        ? WORDS.say("spoken.point", tag.name(), function)
+                        : WORDS.say("spoken.place", tag.name(), tag.place(), function));
+        said.add(
+                switch (tag.state()) {
+                    case AS_HEALTHY -> WORDS.say("spoken.healthy", tag.shows());
+                    case TOO_CLOSE -> WORDS.say("spoken.too-close", tag.shows(), tag.healthy());
+                    case MOVED -> WORDS.say("spoken.moved", tag.shows(), tag.healthy(), times(tag.moved()));
+                    case OUT_OF_REACH -> WORDS.say("spoken.out-of-reach");
+                    case WORKING -> WORDS.say("spoken.working");
+                    case OUT_OF_DATE -> WORDS.say("spoken.out-of-date", tag.shows());
+                    case UNKNOWN -> WORDS.say("spoken.unknown");
+                });
+        said.add(tag.read().isEmpty() ? WORDS.say("spoken.not-read") : WORDS.say("spoken.read", tag.read()));
         return String.join(" ", said);
     }
 

@@ -2,6 +2,7 @@ package fusetale.desk.work;
 
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 
@@ -54,16 +55,22 @@ public final class Newest {
     /** Starts work; what runs already is stopped. */
     public void start(Consumer<Turn> work) {
         Turn turn = new Turn(newest.incrementAndGet());
-        workers.execute(() -> {
-            if (turn.stopped()) {
-                return;
-            }
-            try {
-                work.accept(turn);
-            } catch (RuntimeException | Error e) {
-                window.execute(() -> trouble.accept(e));
+        workers.execute(new FutureTask<>(() -> answered(work, turn)) {
+            @Override
+            protected void setException(Throwable mistake) {
+                super.setException(mistake);
+                window.execute(() -> trouble.accept(mistake));
             }
         });
+    }
+
+    /** Does a piece of work, unless it is stopped before it begins; gives whether it was done. */
+    private static boolean answered(Consumer<Turn> work, Turn turn) {
+        if (turn.stopped()) {
+            return false;
+        }
+        work.accept(turn);
+        return true;
     }
 
     /** Stops what runs; nothing of it is shown any more. */
