@@ -122,7 +122,7 @@ final class Program implements Desk {
         switch (command) {
             case OPEN -> showStart();
             case PREFERENCES -> show(new PreferencesView(preferences, this::chosenFolder, this::leave));
-            case KEYS -> help("");
+            case KEYS -> help();
             case TEXT_LARGER -> preferences.textPerCent(preferences().textPerCent() + 10);
             case TEXT_SMALLER -> preferences.textPerCent(preferences().textPerCent() - 10);
             case TEXT_AS_DRAWN -> preferences.textPerCent(100);
@@ -162,7 +162,7 @@ final class Program implements Desk {
         }
     }
 
-    private void help(String word) {
+    private void help() {
         List<KeyLine> keys = Arrays.stream(Command.values())
                 .map(c -> new KeyLine(c.keys(), WORDS.say("command." + c)))
                 .toList();
@@ -171,11 +171,7 @@ final class Program implements Desk {
                 repair == null
                         ? java.util.Map.of()
                         : OnThisBoard.of(repair.model().board()));
-        HelpView view = new HelpView(keys, glossary, this::leave);
-        show(view);
-        if (!word.isEmpty()) {
-            view.lookUp(word);
-        }
+        show(new HelpView(keys, glossary, this::leave));
     }
 
     private void showStart() {

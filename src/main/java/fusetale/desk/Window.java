@@ -122,8 +122,11 @@ final class Window extends StackPane {
         model.workingProperty().addListener(changed -> showWork());
         model.sentenceProperty().addListener((property, before, now) -> {
             notice = "";
-            commands.lookAtSupposed(before, now);
-            commands.marks();
+            // while a hand drags an amount only readings follow; marks take longer than a frame
+            if (now.equals(model.state().sentence())) {
+                commands.lookAtSupposed(before, now);
+                commands.marks();
+            }
         });
         model.historyProperty().addListener(changed -> showState());
         model.refusalProperty().addListener(changed -> showConsequence());
@@ -245,18 +248,6 @@ final class Window extends StackPane {
 
     ConsequenceLine consequence() {
         return consequence;
-    }
-
-    HowFarView strip() {
-        return strip;
-    }
-
-    WaveRow waves() {
-        return waves;
-    }
-
-    BorderPane middle() {
-        return middle;
     }
 
     Commands commands() {

@@ -66,6 +66,10 @@ public final class FirstFrame {
                     Platform.runLater(() -> next(repair, count));
                 }
             });
+            // the board itself may have been answered before its window was painted
+            if (!repair.model().workingProperty().get().busy()) {
+                next(repair, count);
+            }
         }
 
         private void next(OpenRepair repair, int count) {

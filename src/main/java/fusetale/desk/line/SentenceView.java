@@ -38,7 +38,6 @@ public final class SentenceView extends StackPane {
     private static final double KEY_STEP = 1 / 60.0;
     private static final double DRAG_PIXELS = 480;
 
-    private final DeskModel desk;
     private final LineModel model;
     private final FlowPane flow = new FlowPane();
     private final TextField field = new TextField();
@@ -52,7 +51,6 @@ public final class SentenceView extends StackPane {
 
     /** Shows the sentence of a desk. */
     public SentenceView(DeskModel desk) {
-        this.desk = desk;
         this.model = new LineModel(desk);
         getStyleClass().add("sentence");
         getStylesheets().add(SentenceView.class.getResource("line.css").toExternalForm());
@@ -342,16 +340,6 @@ public final class SentenceView extends StackPane {
         if (list.getSelectionModel().getSelectedItem() != null) {
             enter();
         }
-    }
-
-    /** Puts the last thing supposed back. */
-    public void putBackLast() {
-        model.putBackLast();
-    }
-
-    /** The desk whose sentence this is. */
-    DeskModel desk() {
-        return desk;
     }
 
     /** One way to go on. */

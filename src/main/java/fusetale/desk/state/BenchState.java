@@ -47,13 +47,6 @@ public record BenchState(
         return new BenchState(file, board, sentence, more, outOfReach);
     }
 
-    /** The same without what was read of one check. */
-    public BenchState without(Check check) {
-        Map<Check, Measured> fewer = new LinkedHashMap<>(measured);
-        fewer.remove(check);
-        return new BenchState(file, board, sentence, fewer, outOfReach);
-    }
-
     /** The same bench with the board drawn anew. */
     public BenchState with(Circuit redrawn) {
         return new BenchState(file, redrawn, sentence, measured, outOfReach);

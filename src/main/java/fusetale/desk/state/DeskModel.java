@@ -20,7 +20,6 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +34,7 @@ public final class DeskModel {
     private final Newest glancing;
     private final Benches benches = new Benches();
     private @Nullable Glances glances;
+    private Sentences grammar;
 
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Sentence> sentence;
@@ -55,6 +55,7 @@ public final class DeskModel {
         this.answering = workers.line();
         this.otherwise = workers.line();
         this.glancing = workers.oneByOne();
+        this.grammar = new Sentences(first.board());
         this.history = new ReadOnlyObjectWrapper<>(History.of(first));
         this.sentence = new ReadOnlyObjectWrapper<>(first.sentence());
         ask();
@@ -141,9 +142,12 @@ public final class DeskModel {
         return state().board();
     }
 
-    /** The grammar of this board. */
+    /** The grammar of this board; made once a board, since making it takes longer than a sentence. */
     public Sentences sentences() {
-        return new Sentences(board());
+        if (!grammar.circuit().equals(board())) {
+            grammar = new Sentences(board());
+        }
+        return grammar;
     }
 
     /** What the tags show. */
@@ -180,11 +184,6 @@ public final class DeskModel {
         go(state().with(next));
     }
 
-    /** Changes the sentence by a rule. */
-    public void change(UnaryOperator<Sentence> rule) {
-        change(rule.apply(state().sentence()));
-    }
-
     /** Takes a reading down. */
     public void take(Measured reading) {
         go(state().with(reading));
@@ -193,11 +192,6 @@ public final class DeskModel {
     /** Marks a point as one that cannot be reached, or as one that can. */
     public void reach(String point, boolean canBeReached) {
         go(state().reaching(point, canBeReached));
-    }
-
-    /** Forgets a reading. */
-    public void forget(Check check) {
-        go(state().without(check));
     }
 
     /** Opens another board; where one has been stays with the other. */
@@ -239,16 +233,16 @@ public final class DeskModel {
 
     /** Follows a hand: shows what the meter would say, without keeping the sentence. */
     public void drag(Sentence moving) {
-        sentence.set(moving);
         Glances eyes = glances;
-        if (eyes == null || !eyes.prepared().question().arrangement().equals(moving.arrangement())) {
-            return;
+        if (eyes != null && eyes.prepared().question().arrangement().equals(moving.arrangement())) {
+            HashSet<Check> wanted = new HashSet<>(Asked.tags(board(), moving));
+            glancing.start(turn -> {
+                Optional<Glance> glance = eyes.at(moving.supposition(), wanted, turn::stopped);
+                turn.show(() -> glanced.set(glance.map(g -> new Glanced(moving, g.readings()))));
+            });
         }
-        HashSet<Check> wanted = new HashSet<>(tags());
-        glancing.start(turn -> {
-            Optional<Glance> glance = eyes.at(moving.supposition(), wanted, turn::stopped);
-            turn.show(() -> glanced.set(glance.map(g -> new Glanced(moving, g.readings()))));
-        });
+        // last: whoever listens writes the sentence while the readings are already being worked out
+        sentence.set(moving);
     }
 
     /** The hand lets go: the sentence is kept, and asked in earnest. */

@@ -47,14 +47,4 @@ public record History(List<BenchState> states, int at) {
     public History forward() {
         return new History(states, Math.min(states.size() - 1, at + 1));
     }
-
-    /** Whether there is anything to go back to. */
-    public boolean canGoBack() {
-        return at > 0;
-    }
-
-    /** Whether there is anything to go forward to. */
-    public boolean canGoForward() {
-        return at < states.size() - 1;
-    }
 }
