@@ -13,8 +13,14 @@ import java.util.Set;
  * @param replaced parts that were new when each was read
  * @param repeated whether each was read twice with the same result
  * @param index place of each among all findings
+ * @param wanted the ask of each with its keys
  */
-record Case(List<Evidence> evidence, List<Set<String>> replaced, boolean[] repeated, List<Integer> index) {
+record Case(
+        List<Evidence> evidence,
+        List<Set<String>> replaced,
+        boolean[] repeated,
+        List<Integer> index,
+        List<Wanted> wanted) {
     /** Two readings of one ask are the same within this, of their value: what two meters and a hand may differ. */
     private static final double SAME_RATIO = 0.02;
 
@@ -49,7 +55,8 @@ record Case(List<Evidence> evidence, List<Set<String>> replaced, boolean[] repea
         for (int k = 0; k < twice.length; k++) {
             twice[k] = repeated.get(k);
         }
-        return new Case(evidence, replaced, twice, index);
+        List<Wanted> wanted = evidence.stream().map(e -> Wanted.of(e.ask())).toList();
+        return new Case(evidence, replaced, twice, index, wanted);
     }
 
     private static int earlier(List<Evidence> evidence, int first, Evidence e) {

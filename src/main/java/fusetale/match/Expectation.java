@@ -56,17 +56,17 @@ record Expectation(
      * @param varies whether it has an amount that varies
      */
     static Expectation of(
-            Ask ask, Trial trial, Trial healthy, @Nullable Trial lower, @Nullable Trial higher, boolean varies) {
+            Wanted wanted, Trial trial, Trial healthy, @Nullable Trial lower, @Nullable Trial higher, boolean varies) {
         Trial.Shows shows =
-                trial.in(Dictionary.key(ask.arrangement())).filter(Trial.Shows::solvable).orElse(null);
+                trial.in(wanted.bench()).filter(Trial.Shows::solvable).orElse(null);
         if (shows == null) {
             return NONE;
         }
-        if (ask instanceof Ask.Noticed noticed) {
-            Observation seen = shows.sights().get(Trial.Shows.key(noticed.part(), noticed.aspect()));
+        if (!(wanted.ask() instanceof Ask.Metered metered)) {
+            Observation seen = shows.sights().get(wanted.sight());
             return seen == null ? NONE : new Expectation(Kind.SIGHT, 0, 0, 0, null, seen);
         }
-        Check check = ((Ask.Metered) ask).check();
+        Check check = metered.check();
         Reading reading = shows.readings().get(check);
         if (reading == null) {
             return NONE;
@@ -75,7 +75,7 @@ record Expectation(
             return new Expectation(Kind.OVER, 0, 0, 0, reading, null);
         }
         double t = Axis.at(check.function(), reading.value());
-        double moved = figure(ask, healthy)
+        double moved = figure(wanted, check, healthy)
                 .map(h -> Math.abs(t - Axis.at(check.function(), h.value())))
                 .orElse(1.0);
         double meter = Axis.width(check.function(), reading.value(), reading.halfWidth() / Math.sqrt(3));
@@ -85,7 +85,7 @@ record Expectation(
         if (!varies) {
             return new Expectation(Kind.FIGURE, t, 0, variance, reading, null);
         }
-        Optional<Double> slope = slope(ask, check, t, lower, higher);
+        Optional<Double> slope = slope(wanted, check, t, lower, higher);
         double unknown = slope.isPresent() || moved < MOVED
                 ? 0
                 : Math.max(LEAST_UNKNOWN_AMOUNT, UNKNOWN_AMOUNT * Math.min(moved, 2));
@@ -94,24 +94,23 @@ record Expectation(
     }
 
     private static Optional<Double> slope(
-            Ask ask, Check check, double t, @Nullable Trial lower, @Nullable Trial higher) {
-        Optional<Double> below = neighbour(ask, check, lower);
-        Optional<Double> above = neighbour(ask, check, higher);
+            Wanted wanted, Check check, double t, @Nullable Trial lower, @Nullable Trial higher) {
+        Optional<Double> below = neighbour(wanted, check, lower);
+        Optional<Double> above = neighbour(wanted, check, higher);
         if (below.isPresent() && above.isPresent()) {
             return Optional.of((above.get() - below.get()) / 2);
         }
         return above.map(a -> a - t).or(() -> below.map(b -> t - b));
     }
 
-    private static Optional<Double> neighbour(Ask ask, Check check, @Nullable Trial trial) {
+    private static Optional<Double> neighbour(Wanted wanted, Check check, @Nullable Trial trial) {
         return trial == null
                 ? Optional.empty()
-                : figure(ask, trial).map(r -> Axis.at(check.function(), r.value()));
+                : figure(wanted, check, trial).map(r -> Axis.at(check.function(), r.value()));
     }
 
-    private static Optional<Reading> figure(Ask ask, Trial trial) {
-        Check check = ((Ask.Metered) ask).check();
-        return trial.in(Dictionary.key(ask.arrangement()))
+    private static Optional<Reading> figure(Wanted wanted, Check check, Trial trial) {
+        return trial.in(wanted.bench())
                 .map(Trial.Shows::readings)
                 .map((Map<Check, Reading> r) -> r.get(check))
                 .filter(r -> !r.overRange());

@@ -8,6 +8,8 @@ import fusetale.explore.Words;
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Shares;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -32,6 +34,7 @@ final class Explanation {
     /** More than this of a short that no fuse clears: hands off (decision 1 of the design). */
     static final double DANGER = 0.02;
 
+    private static final int THREE_DIGITS = 3;
     private static final double LN2 = Math.log(2);
     private static final Words WORDS = Words.of(Explanation.class);
 
@@ -195,9 +198,10 @@ final class Explanation {
     /** A figure on the axis of a check as a display would show it, three digits. */
     static String figure(Check check, double axis) {
         double si = Axis.back(check.function(), axis);
-        double near = Axis.nearZero(check.function());
-        double step = Math.pow(10, Math.floor(Math.log10(Math.max(Math.abs(si), near / 10))) - 2);
-        double rounded = Math.rint(si / step) * step;
-        return Notation.format(new Quantity(rounded == 0 ? 0 : rounded, check.function().unit()));
+        boolean nothing = Math.abs(si) < Axis.nearZero(check.function()) / 2;
+        double rounded = nothing
+                ? 0
+                : new BigDecimal(si).round(new MathContext(THREE_DIGITS)).doubleValue();
+        return Notation.format(new Quantity(rounded, check.function().unit()));
     }
 }

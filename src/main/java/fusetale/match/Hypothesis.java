@@ -4,6 +4,8 @@ import fusetale.fault.AmountRange;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -38,8 +40,7 @@ record Hypothesis(Supposition usual, int varied, @Nullable AmountRange range, do
 
     /** Three figures are enough to say. */
     private static double rounded(double si) {
-        double scale = Math.pow(10, 2 - Math.floor(Math.log10(si)));
-        return Math.rint(si * scale) / scale;
+        return new BigDecimal(si).round(new MathContext(3)).doubleValue();
     }
 
     /** A share left over runs from a quarter of the usual to twice it, an amount in ohms a decade either way. */

@@ -83,38 +83,62 @@ public final class Matcher {
             throws UnfitArrangement {
         Case found = Case.of(findings);
         List<Arrangement> arrangements = bench.prepare(found, stopped);
-        List<Boards.Board> missing = new ArrayList<>(bench.boards().all().stream()
-                .filter(b -> !bench.known(b, found))
+        Sharpening sharpening = new Sharpening(found, sharper, stopped);
+        asFound(found, arrangements, sharpening, progress);
+        Workbench.Weighing weighing = bench.likely(found, arrangements, b -> true, stopped);
+        last = weighing;
+        lastFindings = findings;
+        return new Explanation(bench, weighing).ranking(List.of(), howFar());
+    }
+
+    /** Every board as found: the middle of every amount first, what is frequent first. */
+    private void asFound(Case found, List<Arrangement> arrangements, Sharpening sharpening, Progress progress) {
+        List<Boards.Board> missing = bench.boards().all().stream()
+                .filter(b -> !bench.known(b))
                 .sorted(Comparator.comparing((Boards.Board b) -> !b.middle())
                         .thenComparing(Comparator.comparingDouble(Boards.Board::weight).reversed()))
-                .toList());
+                .toList();
         int of = bench.boards().all().size();
-        long started = System.nanoTime();
-        double due = FIRST_SECONDS;
         int done = of - missing.size();
         progress.at(done, of);
-        for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += CHUNK) {
+        for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
             List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
-            bench.work(some, arrangements, found, () -> {}, stopped);
+            bench.work(some, arrangements, found, () -> {}, sharpening.stopped);
             done += some.size();
             progress.at(done, of);
-            double seconds = (System.nanoTime() - started) / NANOS;
-            if (seconds > due && done < of) {
-                sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar(found)));
+            if (done < of) {
+                sharpening.tell();
+            }
+        }
+    }
+
+    /** Hands better answers over as time goes by. */
+    private final class Sharpening {
+        private final Case found;
+        private final Consumer<Ranking> sharper;
+        private final BooleanSupplier stopped;
+        private final long started = System.nanoTime();
+        private double due = FIRST_SECONDS;
+
+        Sharpening(Case found, Consumer<Ranking> sharper, BooleanSupplier stopped) {
+            this.found = found;
+            this.sharper = sharper;
+            this.stopped = stopped;
+        }
+
+        void tell() {
+            if ((System.nanoTime() - started) / NANOS > due) {
+                sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar()));
                 due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
             }
         }
-        Workbench.Weighing weighing = bench.weigh(found);
-        last = weighing;
-        lastFindings = findings;
-        return new Explanation(bench, weighing).ranking(List.of(), howFar(found));
     }
 
-    private Ranking.HowFar howFar(Case found) {
+    private Ranking.HowFar howFar() {
         Set<Integer> hypotheses = new HashSet<>();
         int boards = 0;
         for (Boards.Board board : bench.boards().all()) {
-            if (bench.known(board, found)) {
+            if (bench.known(board)) {
                 boards++;
                 hypotheses.add(board.hypothesis());
             }

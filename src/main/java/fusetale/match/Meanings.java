@@ -1,5 +1,6 @@
 package fusetale.match;
 
+import fusetale.circuit.MeterFunction;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -57,6 +58,11 @@ final class Meanings {
                 .toList();
     }
 
+    /** Of resistance and alternating voltage there is no less than nothing. */
+    private static double least(Ask.Metered m, double low) {
+        return m.check().function() == MeterFunction.DC_VOLTS ? low : Math.max(0, low);
+    }
+
     /** Outcomes one after the other that one repair leads. */
     private static final class Run {
         final int from;
@@ -82,7 +88,7 @@ final class Meanings {
         Foresight.Outcome last = foresight.outcomes().get(run.to);
         return WORDS.say(
                 "range",
-                Explanation.figure(m.check(), first.low()),
+                Explanation.figure(m.check(), least(m, first.low())),
                 Explanation.figure(m.check(), last.high()));
     }
 }

@@ -8,11 +8,11 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
-import fusetale.circuit.TestPoint;
 import fusetale.explore.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -130,6 +131,26 @@ final class Planner {
         return new NextReadings(advice, verdict, replace(repairs, advice), confirm);
     }
 
+    /** One of all permitted asks, whatever it tells: to compare with. */
+    Optional<Advice> any(RandomGenerator random, boolean danger) throws UnfitArrangement {
+        List<Ask> all = new ArrayList<>(prepared(danger));
+        while (!all.isEmpty()) {
+            Optional<Scored> one = scored(all.remove(random.nextInt(all.size())));
+            if (one.isPresent()) {
+                return one.map(this::advice);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The one that tells most, whatever it costs: to compare with. */
+    Optional<Advice> most(boolean danger) throws UnfitArrangement {
+        return scored(a -> true, danger).stream()
+                .findFirst()
+                .filter(s -> s.bits() >= LEAST_BITS)
+                .map(this::advice);
+    }
+
     /** An ask with what it would show and tell. */
     private record Scored(Ask ask, Foresight foresight, double bits) {}
 
@@ -207,7 +228,9 @@ final class Planner {
                 }
             }
         }
-        asks.removeIf(a -> weighing.findings().evidence().stream().anyMatch(e -> Case.sameAsk(e.ask(), a)));
+        Set<String> taken = new HashSet<>();
+        weighing.findings().wanted().forEach(w -> taken.add(w.bench() + w.ask().words()));
+        asks.removeIf(a -> taken.contains(Dictionary.key(a.arrangement()) + a.words()));
         return asks;
     }
 
@@ -240,13 +263,14 @@ final class Planner {
     }
 
     private Optional<Scored> scored(Ask ask) {
+        Wanted wanted = Wanted.of(ask);
         List<Foresight.Alive> shown = new ArrayList<>();
         double known = 0;
         double[] drawn = bench.drawn(ask);
         double own = Common.covariance(drawn, drawn);
         Set<String> replaced = replacedNow();
         for (Place place : alive) {
-            Expectation e = bench.expect(place.board(), ask, replaced);
+            Expectation e = bench.expect(place.board(), wanted, replaced);
             double mean = e.middle();
             double variance = e.ownVariance() + own + e.slope() * e.slope() / 12;
             if (e.kind() == Expectation.Kind.FIGURE && place.given() != null) {
@@ -413,10 +437,11 @@ final class Planner {
     }
 
     private Optional<Scored> parting(Ask ask, List<Integer> group) {
+        Wanted wanted = Wanted.of(ask);
         List<Foresight.Alive> shown = new ArrayList<>();
         for (Place place : alive) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), ask, replacedNow());
+                Expectation e = bench.expect(place.board(), wanted, replacedNow());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }
@@ -428,8 +453,4 @@ final class Planner {
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
 
-    /** The point of a check that is hardest to reach. */
-    static Optional<TestPoint> point(Circuit circuit, String name) {
-        return circuit.point(name);
-    }
 }

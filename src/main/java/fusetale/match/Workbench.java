@@ -16,20 +16,26 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** The boards of one machine with what has been worked out of each, and how they fit what was found. */
 final class Workbench {
+    /** Boards less likely than this need not be worked out further. */
+    private static final double LIKELY = 1e-5;
+
     private final Boards boards;
     private final Dictionary dictionary;
     private final Asks asks;
     private final Trial[] trials;
+    private final String asFoundKey;
     private final Map<String, Trial> mended = new ConcurrentHashMap<>();
 
     Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
         this.boards = new Boards(hypotheses);
         this.dictionary = new Dictionary(circuit, meter, threads, draws, seed);
         this.asks = new Asks(circuit);
+        this.asFoundKey = Dictionary.key(dictionary.asFound());
         this.trials = new Trial[boards.all().size()];
         for (int k = 0; k < trials.length; k++) {
             Supposition supposition = boards.all().get(k).supposition();
@@ -84,7 +90,7 @@ final class Workbench {
         if (replaced.isEmpty()) {
             return trial;
         }
-        Set<String> blown = new HashSet<>(trial.blown(Dictionary.key(dictionary.asFound())));
+        Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
         blown.removeAll(replaced);
         List<Fault> left = board.supposition().faults().stream()
                 .filter(f -> !replaced.contains(f.part()))
@@ -122,7 +128,7 @@ final class Workbench {
         }
         Boards.Board middle = boards.of(board.hypothesis()).get(Boards.PLACES / 2);
         Trial known = trial(middle);
-        boolean untouched = known.in(Dictionary.key(dictionary.asFound()))
+        boolean untouched = known.in(asFoundKey)
                 .filter(Trial.Shows::untouched)
                 .isPresent();
         boolean soft = board.supposition().faults().stream()
@@ -132,20 +138,34 @@ final class Workbench {
         }
     }
 
-    /** Whether all that the evidence needs of a board is known. */
-    boolean known(Boards.Board board, Case findings) {
+    /** Whether it is known what a board shows as found, which is the least. */
+    boolean known(Boards.Board board) {
+        return trial(board).in(asFoundKey).isPresent();
+    }
+
+    /** Whether something that the evidence asks of a board was never worked out. */
+    boolean lacks(Boards.Board board, Case findings) {
         for (int j = 0; j < findings.size(); j++) {
-            Trial trial = after(board, findings.replaced().get(j));
-            if (trial.in(Dictionary.key(findings.evidence().get(j).ask().arrangement()))
-                    .isEmpty()) {
-                return false;
+            if (lacks(after(board, findings.replaced().get(j)), findings.wanted().get(j))) {
+                return true;
             }
         }
-        return trial(board).in(Dictionary.key(dictionary.asFound())).isPresent();
+        return false;
+    }
+
+    private static boolean lacks(Trial trial, Wanted wanted) {
+        Trial.Shows shows = trial.in(wanted.bench()).orElse(null);
+        if (shows == null) {
+            return true;
+        }
+        boolean there = wanted.ask() instanceof Ask.Metered m
+                ? shows.readings().containsKey(m.check())
+                : shows.sights().containsKey(wanted.sight());
+        return shows.solvable() && !there;
     }
 
     /** What a board lets expect of an ask. */
-    Expectation expect(Boards.Board board, Ask ask, Set<String> replaced) {
+    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced) {
         Hypothesis hypothesis = boards.of(board);
         boolean varies = hypothesis.varies();
         return Expectation.of(
@@ -179,7 +199,7 @@ final class Workbench {
             }
             Pool pool = new Pool();
             for (Boards.Board board : known) {
-                pool.add(expect(board, e.ask(), findings.replaced().get(j)), board.weight());
+                pool.add(expect(board, findings.wanted().get(j), findings.replaced().get(j)), board.weight());
             }
             MeterFunction function = ((Ask.Metered) e.ask()).check().function();
             broad[j] = Math.log(pool.of(function, e.shown()));
@@ -196,18 +216,52 @@ final class Workbench {
         Expectation[] expected = new Expectation[findings.size()];
         for (int j = 0; j < expected.length; j++) {
             expected[j] = expect(
-                    board, findings.evidence().get(j).ask(), findings.replaced().get(j));
+                    board, findings.wanted().get(j), findings.replaced().get(j));
         }
         return Fit.of(expected, common);
     }
 
-    /** Weighs all boards of which everything is known. */
+    /** Weighs all boards of which it is known what they show as found. */
     Weighing weigh(Case findings) {
+        return weigh(findings, b -> true);
+    }
+
+    private Weighing weigh(Case findings, Predicate<Boards.Board> listed) {
         List<Boards.Board> known =
-                full(boards.all().stream().filter(b -> known(b, findings)).toList());
+                full(boards.all().stream().filter(this::known).filter(listed).toList());
         Common common = common(findings, known);
         List<Fit> fits = known.stream().map(b -> fit(b, findings, common)).toList();
         return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
+    }
+
+    /**
+     * Weighs, and works out what the evidence asks of boards that are still likely. Where something is not known, a board
+     * explains it as badly as one of which nothing is known; the unlikely ones stay so.
+     *
+     * @param listed which boards are compared at all
+     */
+    Weighing likely(
+            Case findings,
+            List<Arrangement> arrangements,
+            Predicate<Boards.Board> listed,
+            BooleanSupplier stopped) {
+        while (true) {
+            Weighing weighing = weigh(findings, listed);
+            Posterior p = weighing.posterior();
+            List<Boards.Board> lacking = new ArrayList<>();
+            for (int k = 0; k < p.shares().length; k++) {
+                if (p.shares()[k] > LIKELY && lacks(p.boards().get(k), findings)) {
+                    lacking.add(p.boards().get(k));
+                }
+            }
+            if (lacking.isEmpty() || stopped.getAsBoolean()) {
+                return weighing;
+            }
+            work(lacking, arrangements, findings, () -> {}, stopped);
+            if (lacking.stream().allMatch(b -> lacks(b, findings))) {
+                return weigh(findings, listed);
+            }
+        }
     }
 
     /** While only some amounts of a hypothesis are known, they carry the weight of all. */
