@@ -1,0 +1,95 @@
+package fusetale.match;
+
+import fusetale.bench.Meter;
+import fusetale.bench.Observation.Sight;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Controller;
+import fusetale.circuit.MeterFunction;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * Writes findings as {@link ReadingsReader} reads them: CSV by RFC 4180, safe to open in a spreadsheet. Read again they are
+ * the same. For one circuit; belongs to one thread.
+ */
+public final class ReadingsWriter {
+    private static final Words WORDS = Words.of(ReadingsWriter.class);
+    private static final String OVER = "OL";
+
+    private final Circuit circuit;
+    private final BenchWords benches;
+
+    /** For readings on one circuit. */
+    public ReadingsWriter(Circuit circuit) {
+        this.circuit = circuit;
+        this.benches = new BenchWords(circuit);
+    }
+
+    /**
+     * The whole file, heading first.
+     *
+     * @param meter the meter it was read with
+     */
+    public String text(Findings findings, Meter meter) {
+        StringBuilder text = new StringBuilder(CsvRows.line(Column.all()));
+        for (Findings.Spell spell : findings.spells()) {
+            for (String part : spell.replaced()) {
+                text.append(CsvRows.line(List.of("", WORDS.say("replaced"), part, "", "", "", "", "")));
+            }
+            spell.evidence().forEach(e -> text.append(CsvRows.line(cells(e, meter))));
+        }
+        return text.toString();
+    }
+
+    private List<String> cells(Evidence evidence, Meter meter) {
+        String bench = benches.written(evidence.ask().arrangement());
+        if (evidence.ask() instanceof Ask.Metered metered) {
+            MeterFunction function = metered.check().function();
+            String[] shown = shown(function, evidence.shown());
+            return List.of(
+                    bench,
+                    function.words(),
+                    metered.check().from(),
+                    metered.check().to(),
+                    shown[0],
+                    shown[1],
+                    meter.name(),
+                    evidence.note());
+        }
+        Ask.Noticed noticed = (Ask.Noticed) evidence.ask();
+        String sight = evidence.shown() instanceof Shown.Seen seen ? sight(noticed.part(), seen) : OVER;
+        return List.of(bench, noticed.aspect().words(), noticed.part(), "", sight, "", "", evidence.note());
+    }
+
+    /** Value and unit. */
+    private static String[] shown(MeterFunction function, Shown shown) {
+        boolean buzzer = function == MeterFunction.CONTINUITY;
+        if (!(shown instanceof Shown.Figure figure)) {
+            return new String[] {buzzer ? WORDS.say("silent") : OVER, ""};
+        }
+        if (buzzer) {
+            return new String[] {WORDS.say("beeps"), ""};
+        }
+        double size = Math.abs(figure.si());
+        Unit unit = function.unit();
+        // hundredths of a volt are read as volts: 0.61 V
+        if (size == 0 || (unit == Unit.VOLT && size >= 0.01 && size < 1)) {
+            return new String[] {new BigDecimal(Double.toString(figure.si())).toPlainString(), unit.symbol()};
+        }
+        String typed = Notation.typed(new Quantity(figure.si(), unit));
+        int blank = typed.lastIndexOf(' ');
+        return new String[] {typed.substring(0, blank), typed.substring(blank + 1)};
+    }
+
+    private String sight(String part, Shown.Seen seen) {
+        if (seen.sight() != Sight.STOPS || seen.counted() < 0) {
+            return seen.sight().words();
+        }
+        int of = circuit.part(part).map(p -> ((Controller) p).checks().size()).orElse(0);
+        return WORDS.say("stops-at", seen.counted(), of);
+    }
+}
