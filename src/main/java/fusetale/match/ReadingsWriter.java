@@ -1,5 +1,6 @@
 package fusetale.match;
 
+import fusetale.bench.Arrangement;
 import fusetale.bench.Meter;
 import fusetale.bench.Observation.Sight;
 import fusetale.circuit.Circuit;
@@ -45,6 +46,34 @@ public final class ReadingsWriter {
         return text.toString();
     }
 
+    /**
+     * What was asked in words, with the bench where that does not go without saying: {@code TP4 to gnd, ohms} and {@code TP4
+     * to gnd, ohms (Power off, F201 pulled)}.
+     */
+    public String words(Ask ask) {
+        boolean powerOn = !(ask instanceof Ask.Metered metered)
+                || metered.check().function().powered();
+        String bench = bench(ask.arrangement());
+        return bench.equals(bench(benches.asFound(powerOn))) ? ask.words() : ask.words() + " (" + bench + ")";
+    }
+
+    /** How the bench is set, as a cell says it. */
+    public String bench(Arrangement arrangement) {
+        return benches.written(arrangement);
+    }
+
+    /**
+     * What was read or seen, as a display or a repairer says it: {@code 17.4 V}, {@code OL}, {@code dark}, {@code stops at 2 of
+     * 4}.
+     */
+    public String words(Evidence evidence) {
+        if (evidence.ask() instanceof Ask.Metered metered) {
+            String[] shown = shown(metered.check().function(), evidence.shown());
+            return (shown[0] + " " + shown[1]).strip().replace("ohm", "Ω");
+        }
+        return evidence.shown() instanceof Shown.Seen seen ? sight(evidence.ask(), seen) : OVER;
+    }
+
     private List<String> cells(Evidence evidence, Meter meter) {
         String bench = benches.written(evidence.ask().arrangement());
         if (evidence.ask() instanceof Ask.Metered metered) {
@@ -61,8 +90,7 @@ public final class ReadingsWriter {
                     evidence.note());
         }
         Ask.Noticed noticed = (Ask.Noticed) evidence.ask();
-        String sight = evidence.shown() instanceof Shown.Seen seen ? sight(noticed.part(), seen) : OVER;
-        return List.of(bench, noticed.aspect().words(), noticed.part(), "", sight, "", "", evidence.note());
+        return List.of(bench, noticed.aspect().words(), noticed.part(), "", words(evidence), "", "", evidence.note());
     }
 
     /** Value and unit. */
@@ -85,11 +113,15 @@ public final class ReadingsWriter {
         return new String[] {typed.substring(0, blank), typed.substring(blank + 1)};
     }
 
-    private String sight(String part, Shown.Seen seen) {
+    private String sight(Ask ask, Shown.Seen seen) {
         if (seen.sight() != Sight.STOPS || seen.counted() < 0) {
             return seen.sight().words();
         }
-        int of = circuit.part(part).map(p -> ((Controller) p).checks().size()).orElse(0);
+        int of = circuit.parts().stream()
+                .filter(p -> ask instanceof Ask.Noticed noticed && p.name().equals(noticed.part()))
+                .mapToInt(p ->
+                        p instanceof Controller controller ? controller.checks().size() : 0)
+                .sum();
         return WORDS.say("stops-at", seen.counted(), of);
     }
 }
