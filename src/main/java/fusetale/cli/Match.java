@@ -14,7 +14,6 @@ import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
 import fusetale.match.ReadingsFile;
 import fusetale.match.ReadingsReader;
-import fusetale.quantity.Shares;
 import fusetale.report.Csv;
 import fusetale.report.MatchTables;
 import fusetale.report.MatchWords;
@@ -201,7 +200,7 @@ final class Match implements Callable<Integer> {
         @Override
         public void accept(Ranking ranking) {
             for (Candidate first : ranking.candidates().stream().limit(1).toList()) {
-                leader = WORDS.say("match.leads", words.parts(first.repair()), Shares.said(first.share()));
+                leader = WORDS.say("match.leads", words.parts(first.repair()), MatchWords.said(first.share()));
             }
         }
 

@@ -12,7 +12,6 @@ import fusetale.match.Ranking;
 import fusetale.match.Repair;
 import fusetale.match.Shown;
 import fusetale.match.Weighed;
-import fusetale.quantity.Shares;
 import fusetale.report.MatchTables;
 import fusetale.report.MatchWords;
 import fusetale.report.Matched;
@@ -82,7 +81,7 @@ final class MatchJson {
 
     private void share(double ratio) throws IOException {
         JsonText.number(json, "share", ratio);
-        json.writeStringField("said", Shares.said(ratio));
+        json.writeStringField("said", MatchWords.said(ratio));
     }
 
     private void texts(String key, List<String> texts) throws IOException {

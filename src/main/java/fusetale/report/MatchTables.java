@@ -7,7 +7,6 @@ import fusetale.match.Candidate;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
 import fusetale.match.Weighed;
-import fusetale.quantity.Shares;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -105,10 +104,10 @@ public final class MatchTables {
         List<Candidate> told =
                 ranking.candidates().stream().limit(MOST_CANDIDATES).toList();
         int width = told.stream()
-                .map(c -> Shares.said(c.share()).length())
+                .map(c -> MatchWords.said(c.share()).length())
                 .max(Comparator.naturalOrder())
                 .orElse(0);
-        width = Math.max(width, Shares.said(ranking.somethingElse()).length());
+        width = Math.max(width, MatchWords.said(ranking.somethingElse()).length());
         boolean elseFirst = matched.noneFits();
         if (elseFirst) {
             somethingElse(width);
@@ -123,7 +122,7 @@ public final class MatchTables {
                 ranking.candidates().subList(told.size(), ranking.candidates().size());
         if (!untold.isEmpty()) {
             double together = untold.stream().mapToDouble(Candidate::share).sum();
-            lines.addAll(Tables.wrapped(WORDS.say("match.more", untold.size(), Shares.said(Math.min(1, together)))));
+            lines.addAll(Tables.wrapped(WORDS.say("match.more", untold.size(), MatchWords.said(together))));
         }
         Ranking.HowFar far = ranking.howFar();
         lines.addAll(Tables.wrapped(
@@ -139,7 +138,7 @@ public final class MatchTables {
     private void somethingElse(int width) {
         Ranking ranking = matched.ranking();
         hanging(
-                padded(Shares.said(ranking.somethingElse()), width),
+                padded(MatchWords.said(ranking.somethingElse()), width),
                 WORDS.say(ranking.notInTheList() ? "match.else-likely" : "match.else"));
     }
 
@@ -148,7 +147,7 @@ public final class MatchTables {
         int read = candidate.evidence().size();
         String repair = words.repair(candidate.repair());
         List<String> head = Paragraph.hanging(
-                padded(Shares.said(candidate.share()), width),
+                padded(MatchWords.said(candidate.share()), width),
                 read == 0 ? repair + "." : WORDS.say("match.candidate", repair, candidate.fits(), read),
                 TextTable.WIDTH);
         head.forEach(l -> lines.add(emphasis.strong(l)));
@@ -211,7 +210,7 @@ public final class MatchTables {
             lines.addAll(Tables.wrapped(
                     suspect.repeated()
                             ? WORDS.say("match.repeated", where)
-                            : WORDS.say("match.suspect", where, Shares.said(suspect.share()))));
+                            : WORDS.say("match.suspect", where, MatchWords.said(suspect.share()))));
         }
     }
 
@@ -269,7 +268,7 @@ public final class MatchTables {
                 .max()
                 .orElse(0);
         for (Advice.Meaning meaning : advice.meanings()) {
-            String chance = Shares.said(meaning.chance());
+            String chance = MatchWords.said(meaning.chance());
             String start = indent
                     + GAP
                     + meaning.shows()

@@ -110,7 +110,7 @@ public final class MatchWords {
     /** {@code D1 or D2: 95 of 100 together. Parted by: pull F2, then gnd to TP4, diode test}. */
     public String lookAlike(LookAlike group) {
         String names = group.repairs().stream().map(this::parts).collect(Collectors.joining(" or "));
-        String together = WORDS.say("match.together", names, Shares.said(group.share()));
+        String together = WORDS.say("match.together", names, said(group.share()));
         return group.partedBy().isEmpty()
                 ? WORDS.say("match.not-parted", together)
                 : WORDS.say("match.parted", together, steps(group.partedBy().get(0)));
@@ -140,7 +140,12 @@ public final class MatchWords {
         return WORDS.say(
                 "match.meaning",
                 meaning.somethingElse() ? somethingElse() : parts(meaning.repair()),
-                Shares.said(meaning.share()));
+                said(meaning.share()));
+    }
+
+    /** A share as people say it. Sums of many shares may miss 0 and 1 by a last digit. */
+    public static String said(double ratio) {
+        return Shares.said(Math.max(0, Math.min(1, ratio)));
     }
 
     /** What is in no list. */

@@ -45,6 +45,29 @@ class ReadingsRoundTripTest {
         }
     }
 
+    @Test
+    void whateverIsInAFileThereIsAnAnswer() {
+        Random random = new Random(5);
+        ReadingsReader reader = new ReadingsReader(FERRY);
+        String base = new ReadingsWriter(FERRY).text(findings(random), METER)
+                + ",ohms,TP4,gnd,1e999,,,\n,dc,TP4,,1e308 kV,,,\n,start-up,,,999 of 4,,,\n,heat,J1.1,,hot,,,\n";
+        for (int run = 0; run < 1000; run++) {
+            StringBuilder text = new StringBuilder(base);
+            for (int k = 1 + random.nextInt(6); k > 0; k--) {
+                int at = random.nextInt(text.length());
+                switch (random.nextInt(3)) {
+                    case 0 -> text.deleteCharAt(at);
+                    case 1 -> text.insert(at, ",;\"\n\r'=-+eE.9kΩ%s\\".charAt(random.nextInt(18)));
+                    default -> text.setCharAt(at, text.charAt(random.nextInt(text.length())));
+                }
+            }
+            ReadingsFile read = reader.read("a.csv", text.toString());
+
+            assertThat(read.lines()).hasSize(read.findings().size());
+            assertThat(read.problems()).allMatch(p -> p.isError() && !p.found().isEmpty());
+        }
+    }
+
     /** CWE-1236: a spreadsheet works out cells that begin with one of these signs. */
     @Test
     void noCellIsTakenForAFormula() {
