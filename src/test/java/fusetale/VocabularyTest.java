@@ -116,7 +116,7 @@ class VocabularyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"inspect", "readings", "suppose", "modes", "sheet"})
+    @ValueSource(strings = {"inspect", "readings", "suppose", "match", "modes", "sheet"})
     void commandsAndTheirOptionsAreListed(String command) {
         StringWriter help = new StringWriter();
         Main.run(new PrintWriter(help), new PrintWriter(help), Emphasis.NONE, command, "--help");

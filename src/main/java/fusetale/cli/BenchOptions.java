@@ -258,7 +258,12 @@ final class BenchOptions {
         throw unusable(WORDS.say("no-range", chosen.name(), range));
     }
 
-    private static Meter namedMeter(String meter) throws Refused {
+    /**
+     * The meter whose name begins so.
+     *
+     * @throws Refused where there is none
+     */
+    static Meter namedMeter(String meter) throws Refused {
         String wanted = meter.toLowerCase(Locale.ROOT);
         for (Meter each : Meter.builtIn()) {
             if (!wanted.isBlank() && each.name().toLowerCase(Locale.ROOT).startsWith(wanted)) {

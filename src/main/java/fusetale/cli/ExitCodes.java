@@ -5,6 +5,9 @@ final class ExitCodes {
     /** Done. */
     static final int DONE = 0;
 
+    /** Answered no: of a match, nothing in the list explains what was read. */
+    static final int NO = 1;
+
     /** Unusable input: command line, file, supposition, arrangement. */
     static final int UNUSABLE = 2;
 

@@ -99,6 +99,7 @@ public final class Main implements Runnable {
         line.addSubcommand("inspect", new Inspect(console));
         line.addSubcommand("readings", new Readings(console));
         line.addSubcommand("suppose", new Suppose(console));
+        line.addSubcommand("match", new Match(console, Match.Matching.WORKED_OUT));
         line.addSubcommand("modes", new Modes(console));
         line.addSubcommand("sheet", new Sheet(console));
         line.setResourceBundle(WORDS.bundle());

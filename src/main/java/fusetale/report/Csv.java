@@ -7,6 +7,9 @@ import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
 import fusetale.fault.AmountRange;
 import fusetale.fault.FaultForm;
+import fusetale.fault.Supposition;
+import fusetale.match.Candidate;
+import fusetale.sentence.SentencePrinter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -151,6 +154,27 @@ public final class Csv {
                     form.telling().confirmation()));
         }
         return text.toString();
+    }
+
+    /** What was matched: a line a repair, likeliest first, and one for what is in no list; shares 0 to 1. */
+    public static String match(Matched matched) {
+        MatchWords words = new MatchWords(matched.circuit());
+        StringBuilder text = new StringBuilder("share,repair,supposition,sentence,fits,readings,will need new" + END);
+        for (Candidate candidate : matched.ranking().candidates()) {
+            Supposition likeliest = candidate.suppositions().isEmpty()
+                    ? Supposition.NOTHING
+                    : candidate.suppositions().get(0).supposition();
+            text.append(line(
+                    value(false, candidate.share()),
+                    candidate.repair().words(),
+                    SentencePrinter.compact(likeliest),
+                    words.sentence(likeliest),
+                    String.valueOf(candidate.fits()),
+                    String.valueOf(candidate.evidence().size()),
+                    String.join(" ", candidate.consequences())));
+        }
+        return text
+                + line(value(false, matched.ranking().somethingElse()), "", "", MatchWords.somethingElse(), "", "", "");
     }
 
     /** {@code 0.298 V then OL}; nothing where the display stands still. */

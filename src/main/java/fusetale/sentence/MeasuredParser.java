@@ -79,6 +79,30 @@ public final class MeasuredParser {
         return new Measured(check, text(check, shown), shown.value(), shown.over(), unit);
     }
 
+    /** The function of a meter that is called so: in full, shortly as {@code dc}, or by an unmistakable beginning. */
+    public static Optional<MeterFunction> function(String words) {
+        return MeterWords.function(words);
+    }
+
+    /**
+     * Where the leads are held, the names as the circuit spells them.
+     *
+     * @param red point under the red lead, in any capitals
+     * @param black point under the black lead; empty for the one that its schematic says, or ground
+     * @throws SentenceException where one of them is no point of this circuit, with what comes near
+     */
+    public Check check(String red, String black, MeterFunction function) throws SentenceException {
+        Leads usual = points.against(held(red));
+        return new Check(usual.red(), black.isBlank() ? usual.black() : held(black), function);
+    }
+
+    private String held(String point) throws SentenceException {
+        if (point.isBlank()) {
+            throw names.unknown(Names.Kind.POINT, "");
+        }
+        return names.exact(Names.Kind.POINT, point).orElseThrow(() -> unknownPoint(point.strip()));
+    }
+
     private static List<String> words(String typed) {
         List<String> words = new ArrayList<>();
         for (String word : typed.replace('=', ' ').strip().split("\\s+", -1)) {

@@ -88,6 +88,11 @@ public record Store(Path data, Path settings) {
         return data.resolve("versions");
     }
 
+    /** Where what matching has worked out about machines is kept; may be thrown away at any time. */
+    public Path dictionaries() {
+        return data.resolve("dictionaries");
+    }
+
     /** The file of preferences. */
     public Path preferencesFile() {
         return settings.resolve("preferences.yaml");

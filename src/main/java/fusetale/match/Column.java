@@ -1,0 +1,56 @@
+package fusetale.match;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A column of a file of readings. */
+enum Column {
+    /** How the bench is set. */
+    ARRANGEMENT("arrangement"),
+    /** What the meter is set to, or what is looked at. */
+    FUNCTION("function"),
+    /** The red lead, or the part. */
+    FROM("from", "red", "red lead", "part"),
+    /** The black lead. */
+    TO("to", "black", "black lead"),
+    /** What was shown. */
+    VALUE("value", "reading"),
+    /** Its unit. */
+    UNIT("unit"),
+    /** Which meter. */
+    METER("meter"),
+    /** A remark. */
+    NOTE("note", "notes", "remark");
+
+    private final String words;
+    private final List<String> also;
+
+    Column(String words, String... also) {
+        this.words = words;
+        this.also = List.of(also);
+    }
+
+    /** As it heads the column. */
+    String words() {
+        return words;
+    }
+
+    /** Whether a file must have it. */
+    boolean needed() {
+        return this == FUNCTION || this == FROM || this == VALUE;
+    }
+
+    /** The column that a cell heads. */
+    static Optional<Column> headed(String cell) {
+        String plain = SightWords.plain(cell);
+        return Arrays.stream(values())
+                .filter(c -> c.words.equals(plain) || c.also.contains(plain))
+                .findFirst();
+    }
+
+    /** All headings, in the order in which they are written. */
+    static List<String> all() {
+        return Arrays.stream(values()).map(Column::words).toList();
+    }
+}

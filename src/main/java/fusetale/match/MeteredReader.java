@@ -1,0 +1,114 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.circuit.MeterFunction;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.NotationException;
+import fusetale.quantity.Spelling;
+import fusetale.sentence.Measured;
+import fusetale.sentence.MeasuredParser;
+import fusetale.sentence.SentenceException;
+import java.util.regex.Pattern;
+
+/** Cells of a row that tell what a meter showed. */
+record MeteredReader(BenchWords benches, MeasuredParser parser) {
+    private static final Words WORDS = Words.of(MeteredReader.class);
+    private static final Pattern BARE = Pattern.compile("[+-]?[.,]?\\d[\\d.,]*(?:[eE][+-]?\\d+)?");
+    private static final Pattern KIND_BEHIND = Pattern.compile("(?i)\\s*(?:dc|ac|d\\.c\\.|a\\.c\\.)$");
+
+    /**
+     * How the bench was set.
+     *
+     * @param powerOn what holds where the cell does not tell of the power
+     */
+    Arrangement arrangement(String cell, boolean powerOn) throws RowException {
+        try {
+            return benches.read(cell, powerOn);
+        } catch (SentenceException unclear) {
+            throw new RowException(
+                    Column.ARRANGEMENT,
+                    WORDS.say("no-arrangement", cell, withoutPoint(unclear)),
+                    WORDS.say("arrangement.allowed", String.join("; ", benches.names())),
+                    Spelling.nearestIfAny(cell, benches.names()));
+        }
+    }
+
+    /** What was asked, if it can be. */
+    Ask.Metered ask(String arranged, MeterFunction function, String red, String black, Meter meter)
+            throws RowException {
+        Check check = check(red, black, function);
+        Arrangement arrangement = arrangement(arranged, function.powered());
+        String refusal = benches.refusal(arrangement, check, meter).orElse("");
+        if (!refusal.isEmpty()) {
+            throw new RowException(meter.has(function) ? Column.ARRANGEMENT : Column.METER, refusal);
+        }
+        return new Ask.Metered(arrangement, check);
+    }
+
+    private Check check(String red, String black, MeterFunction function) throws RowException {
+        if (red.isEmpty()) {
+            throw new RowException(Column.FROM, WORDS.say("no-point"));
+        }
+        try {
+            // the red lead alone first, so that the message names the right column
+            parser.check(red, "", function);
+        } catch (SentenceException unknown) {
+            throw new RowException(Column.FROM, withoutPoint(unknown));
+        }
+        try {
+            return parser.check(red, black, function);
+        } catch (SentenceException unknown) {
+            throw new RowException(Column.TO, withoutPoint(unknown));
+        }
+    }
+
+    /** What came of it. */
+    Evidence evidence(Ask.Metered ask, String value, String unit, String note) throws RowException {
+        MeterFunction function = ask.check().function();
+        String bare = KIND_BEHIND.matcher(unit).replaceFirst("");
+        if (!bare.isEmpty()) {
+            checkUnit(bare, unit, function);
+        }
+        String typed = !bare.isEmpty() && BARE.matcher(value).matches() ? value + " " + bare : value;
+        Measured measured;
+        try {
+            measured = parser.parse(typed, ask.check(), function);
+        } catch (SentenceException unclear) {
+            throw new RowException(Column.VALUE, withoutPoint(unclear), allowed(function), "");
+        }
+        Check check = measured.check();
+        boolean buzzer = function == MeterFunction.CONTINUITY && check.function() == MeterFunction.OHMS;
+        if (!check.equals(ask.check()) && !buzzer) {
+            throw new RowException(
+                    Column.VALUE, WORDS.say("value.other", value, function.words()), allowed(function), "");
+        }
+        Shown shown = measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value());
+        return new Evidence(buzzer ? new Ask.Metered(ask.arrangement(), check) : ask, shown, note);
+    }
+
+    private static String allowed(MeterFunction function) {
+        return function == MeterFunction.CONTINUITY
+                ? WORDS.say("value.buzzer")
+                : WORDS.say("value.figure", function.unit().symbol());
+    }
+
+    private static void checkUnit(String bare, String unit, MeterFunction function) throws RowException {
+        try {
+            Notation.parse("1 " + bare, function.unit());
+        } catch (NotationException notThis) {
+            throw new RowException(
+                    Column.UNIT,
+                    WORDS.say("no-unit", unit, function.words()),
+                    WORDS.say("unit.allowed", function.unit().symbol()),
+                    "");
+        }
+    }
+
+    /** A message that goes on; the sentence it becomes part of has its own point. */
+    private static String withoutPoint(SentenceException problem) {
+        return String.valueOf(problem.getMessage()).replaceFirst("\\.$", "");
+    }
+}

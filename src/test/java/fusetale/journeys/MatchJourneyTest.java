@@ -1,0 +1,74 @@
+package fusetale.journeys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.bench.Meter;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import fusetale.match.ReadingsFile;
+import fusetale.match.ReadingsReader;
+import fusetale.match.ReadingsWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Readings as they come from the bench, typed at the command. */
+class MatchJourneyTest {
+    static Stream<Path> shipped() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("circuits"))) {
+            return files.filter(f -> f.toString().endsWith(".csv")).sorted().toList().stream();
+        }
+    }
+
+    /** {@code night-ferry-blown.csv} belongs to {@code night-ferry.yaml}. */
+    private static Path board(Path readings) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("circuits"))) {
+            return files.filter(f -> f.toString().endsWith(".yaml"))
+                    .filter(f -> readings.toString().startsWith(f.toString().replace(".yaml", "")))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void shippedReadingsAreUnderstoodAndSayThatTheyAreInvented(Path file) throws IOException {
+        Circuit circuit = Objects.requireNonNull(
+                CircuitReader.withShippedParts().read(board(file)).circuit());
+        ReadingsFile read = new ReadingsReader(circuit).read(file);
+
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.findings().size()).isGreaterThan(3);
+        assertThat(read.findings().evidence().get(0).note()).contains("invented");
+        Meter meter = read.meters().get(0);
+        ReadingsFile again =
+                new ReadingsReader(circuit).read("again.csv", new ReadingsWriter(circuit).text(read.findings(), meter));
+        assertThat(again.findings()).isEqualTo(read.findings());
+    }
+
+    @Test
+    void helpTellsWhatAFileOfReadingsIs() {
+        Typed help = Typed.in("match", "--help");
+
+        assertThat(help.code()).isZero();
+        assertThat(help.out())
+                .contains(
+                        "arrangement,function,from,to,value,unit,meter,note", "--next", "--out-of-reach", "Exit codes");
+        assertThat(help.out().lines()).allMatch(l -> l.length() <= 100);
+    }
+
+    @Test
+    void aFileThatCannotBeUsedEndsBeforeAnythingIsWorkedOut() {
+        Typed typed = Typed.in("match", "circuits/first-light.yaml", "circuits/night-ferry-blown.csv");
+
+        assertThat(typed.code()).isEqualTo(2);
+        assertThat(typed.err()).contains("circuits/night-ferry-blown.csv:2: from, cell C2: ", "F201");
+        assertThat(typed.out()).isEmpty();
+        assertThat(Typed.in("match", "circuits/first-light.yaml").code()).isEqualTo(2);
+    }
+}
