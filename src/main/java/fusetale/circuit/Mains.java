@@ -23,6 +23,12 @@ public record Mains(
     /** What a sentence calls the mains; no part is called so. */
     public static final String NAME = "mains";
 
+    /** Lowest frequency a bench may set [Hz]: below it a period holds more than this program's steps resolve. */
+    public static final double LOWEST_HERTZ = 1;
+
+    /** Highest frequency a bench may set [Hz]: above it stray capacitances count that no file holds. */
+    public static final double HIGHEST_HERTZ = 1e6;
+
     /** Net of the live conductor. */
     public static final Net LINE = new Net("line");
 
@@ -37,6 +43,11 @@ public record Mains(
     /** The same behind another resistance. */
     public Mains behind(Quantity ohms) {
         return new Mains(volts, lowestVolts, highestVolts, hertz, ohms, presentVolts);
+    }
+
+    /** The same at another frequency. */
+    public Mains at(Quantity otherHertz) {
+        return new Mains(volts, lowestVolts, highestVolts, otherHertz, sourceOhms, presentVolts);
     }
 
     /** The same at a socket that gives this voltage, r.m.s., whatever the bench is set to. */

@@ -21,13 +21,15 @@ final class Sketch {
     private final Map<String, String> currents = new HashMap<>();
     private final String ground;
     private final double hertz;
+    private final boolean powered;
     private final List<TimedOutput> timed;
 
-    Sketch(Net ground, double hertz, List<TimedOutput> timed) {
+    Sketch(Net ground, double hertz, Conditions conditions) {
         this.network = Network.builder(ground.name());
         this.ground = ground.name();
         this.hertz = hertz;
-        this.timed = List.copyOf(timed);
+        this.powered = conditions.powerOn();
+        this.timed = conditions.timed();
     }
 
     /** Name of the reference node. */
@@ -38,6 +40,11 @@ final class Sketch {
     /** Mains frequency [Hz]. */
     double hertz() {
         return hertz;
+    }
+
+    /** Whether the machine is switched on. */
+    boolean powered() {
+        return powered;
     }
 
     /** What a logic output does for a while, where it does. */

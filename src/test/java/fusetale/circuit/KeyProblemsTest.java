@@ -43,7 +43,7 @@ class KeyProblemsTest {
                 .containsExactly("bench.yaml:7: R1: 'resister' is not a kind of part; nearest: 'resistor'. Allowed:"
                         + " transformer, fuse, battery, resistor, wire, capacitor, electrolytic, coil, dual coil,"
                         + " relay, switch, diode, zener, bridge, transistor, darlington, mosfet, thyristor, regulator,"
-                        + " lamp, logic output, controller.");
+                        + " op-amp, lamp, logic output, controller.");
     }
 
     @Test
@@ -51,7 +51,7 @@ class KeyProblemsTest {
         assertThat(told("is: resistor, ", ""))
                 .containsExactly("bench.yaml:7: R1: key 'is' is missing: the kind of part. Allowed: transformer, fuse,"
                         + " battery, resistor, wire, capacitor, electrolytic, coil, dual coil, relay, switch, diode,"
-                        + " zener, bridge, transistor, darlington, mosfet, thyristor, regulator, lamp, logic output,"
+                        + " zener, bridge, transistor, darlington, mosfet, thyristor, regulator, op-amp, lamp, logic output,"
                         + " controller.");
     }
 
