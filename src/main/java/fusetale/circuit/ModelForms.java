@@ -218,9 +218,9 @@ final class ModelForms {
                     rated(v)));
 
     private static final Key<Double> OPEN_LOOP =
-            Key.required("gain", Forms.number("a plain number such as 200000", 10, 1e9), "open-loop gain at d.c.");
-    private static final Key<Quantity> INPUT_OHMS = Key.required(
-            "input resistance", Amounts.within(Unit.OHM, 1e3, 1e13), "differential input resistance");
+            Key.required("gain", Forms.number("a plain number such as 200000", 10, 1e8), "open-loop gain at d.c.");
+    private static final Key<Quantity> INPUT_OHMS =
+            Key.required("input resistance", Amounts.within(Unit.OHM, 1e3, 1e13), "differential input resistance");
     private static final Key<Quantity> OPEN_LOOP_OHMS =
             Key.required("output resistance", Amounts.within(Unit.OHM, 1e-2, 1e4), "open-loop output resistance");
     private static final Key<Quantity> HEADROOM =

@@ -23,9 +23,7 @@ public final class SwingLaw implements PortLaw {
      * @throws IllegalArgumentException where the limits are none or in the wrong order
      */
     public SwingLaw(double lowVolts, double highVolts) {
-        if (!(lowVolts < highVolts
-                && Double.NEGATIVE_INFINITY < lowVolts
-                && highVolts < Double.POSITIVE_INFINITY)) {
+        if (!(lowVolts < highVolts && Double.NEGATIVE_INFINITY < lowVolts && highVolts < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("output from " + lowVolts + " V to " + highVolts
                     + " V; the rails must leave room between the lower and the higher limit");
         }

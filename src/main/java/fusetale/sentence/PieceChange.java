@@ -75,7 +75,8 @@ final class PieceChange {
     }
 
     private static AmountRange frequency(Mains mains) {
-        double usual = Math.max(Mains.LOWEST_HERTZ, Math.min(Mains.HIGHEST_HERTZ, mains.hertz().si()));
+        double usual = Math.max(
+                Mains.LOWEST_HERTZ, Math.min(Mains.HIGHEST_HERTZ, mains.hertz().si()));
         return new AmountRange(Unit.HERTZ, usual, Mains.LOWEST_HERTZ, Mains.HIGHEST_HERTZ);
     }
 

@@ -17,7 +17,10 @@ class ShippedFilesTest {
         try (Stream<Path> machines = Files.list(Path.of("circuits"));
                 Stream<Path> benchmarks = Files.list(Path.of("benchmarks"))) {
             return Stream.concat(machines, benchmarks)
-                    .filter(p -> p.toString().endsWith(".yaml")).sorted().toList().stream();
+                    .filter(p -> p.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 

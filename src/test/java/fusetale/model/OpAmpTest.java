@@ -211,7 +211,9 @@ class OpAmpTest {
     void unpoweredItDrivesNothing() {
         Part divider = resistor("R3", "in", "out", 10e3);
         Modelled m = PartsBox.unplugged(
-                divider, resistor("R4", "out", "gnd", 10e3), amplifier("gnd", "minus", IDEAL),
+                divider,
+                resistor("R4", "out", "gnd", 10e3),
+                amplifier("gnd", "minus", IDEAL),
                 resistor("R5", "minus", "gnd", 1e3));
 
         assertThat(fed(m, "in", 5).volts(m.node(net("out")), 0)).isCloseTo(2.5, within(1e-5));

@@ -193,7 +193,8 @@ class MarksTest {
     @Test
     void everyPlaceOfAFailureHasALegOfItsOwn() {
         Set<String> without = new LinkedHashSet<>();
-        for (Circuit circuit : Stream.concat(Stream.of(FERRY, Shipped.circuit("fog-bell")), Shipped.benchmarks()).toList()) {
+        for (Circuit circuit : Stream.concat(Stream.of(FERRY, Shipped.circuit("fog-bell")), Shipped.benchmarks())
+                .toList()) {
             DrawingPlan plan = DrawingPlan.of(circuit, SymbolStyle.IEC_60617);
             for (FaultForm form : Catalogue.possible(circuit)) {
                 Fault fault = form.usual();
