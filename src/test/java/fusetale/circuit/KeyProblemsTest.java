@@ -56,6 +56,15 @@ class KeyProblemsTest {
     }
 
     @Test
+    void railsWithoutRoomBetweenThemAreTold() {
+        assertThat(told(
+                        "{is: resistor, between: [out, gnd], value: 47 ohm, tolerance: ±10 %}",
+                        "{is: op-amp, plus: out, minus: gnd, out: raw, high rail: -14 V, model: op-amp-fet}"))
+                .containsExactly("bench.yaml:7: R1 high rail: the rails leave the output no room."
+                        + " Allowed: a voltage further above 'low rail'.");
+    }
+
+    @Test
     void wrongUnitIsTold() {
         assertThat(told("value: 47 ohm", "value: 47 V"))
                 .containsExactly("bench.yaml:7: R1 value: '47 V' is in volts; ohms are expected, such as '12 ohm'."
