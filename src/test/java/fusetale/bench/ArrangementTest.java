@@ -52,7 +52,8 @@ class ArrangementTest {
 
     @Test
     void signalGeneratorRunsAtItsOwnFrequency() throws UnfitArrangement {
-        assertThat(ON.withMainsHertz(25e3).appliedTo(FERRY).mains().hertz().si()).isEqualTo(25e3);
+        assertThat(ON.withMainsHertz(25e3).appliedTo(FERRY).mains().hertz().si())
+                .isEqualTo(25e3);
         assertThat(ON.appliedTo(FERRY).mains().hertz()).isEqualTo(FERRY.mains().hertz());
     }
 

@@ -83,7 +83,8 @@ class FilterBenchmarksTest {
 
         assertThat(filter.settings()).hasSize(9);
         for (BenchSetting setting : filter.settings()) {
-            double x = 2 * Math.PI * Objects.requireNonNull(setting.mainsHertz()).si() * 10e3 * 20e-9;
+            double x =
+                    2 * Math.PI * Objects.requireNonNull(setting.mainsHertz()).si() * 10e3 * 20e-9;
             double denominator = Math.hypot(1 - x * x, 0.9 * x);
             Arrangement arrangement = Arrangement.of(filter, setting);
             double[] expected = {x * x / denominator, x / denominator, 1 / denominator};
