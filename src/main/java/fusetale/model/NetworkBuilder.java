@@ -50,7 +50,7 @@ public final class NetworkBuilder {
      * @throws IllegalArgumentException where a part's model is out of the bounds of its law, naming the part
      */
     public static Modelled build(Circuit circuit, Conditions conditions) {
-        Sketch sketch = new Sketch(circuit.ground(), circuit.mains().hertz().si(), conditions);
+        Sketch sketch = new Sketch(circuit.ground(), circuit.mains(), conditions);
         Map<Net, Integer> nodes = new HashMap<>();
         for (Net net : circuit.nets()) {
             nodes.put(net, sketch.node(net));

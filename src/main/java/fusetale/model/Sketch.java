@@ -1,5 +1,6 @@
 package fusetale.model;
 
+import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
 import fusetale.mna.Element;
 import fusetale.mna.Network;
@@ -21,13 +22,15 @@ final class Sketch {
     private final Map<String, String> currents = new HashMap<>();
     private final String ground;
     private final double hertz;
+    private final double ratedHertz;
     private final boolean powered;
     private final List<TimedOutput> timed;
 
-    Sketch(Net ground, double hertz, Conditions conditions) {
+    Sketch(Net ground, Mains mains, Conditions conditions) {
         this.network = Network.builder(ground.name());
         this.ground = ground.name();
-        this.hertz = hertz;
+        this.hertz = mains.hertz().si();
+        this.ratedHertz = mains.ratedHertz().si();
         this.powered = conditions.powerOn();
         this.timed = conditions.timed();
     }
@@ -40,6 +43,11 @@ final class Sketch {
     /** Mains frequency [Hz]. */
     double hertz() {
         return hertz;
+    }
+
+    /** Frequency for which transformers are made [Hz]. */
+    double ratedHertz() {
+        return ratedHertz;
     }
 
     /** Whether the machine is switched on. */
