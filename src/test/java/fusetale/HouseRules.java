@@ -45,9 +45,10 @@ final class HouseRules {
             "sentence  <- quantity circuit fault bench",
             "aftermath <- quantity signal circuit fault mna model bench",
             "explore   <- quantity signal circuit fault mna model bench sentence aftermath",
-            "report    <- quantity store signal circuit fault bench sentence aftermath explore",
-            "cli       <- quantity store signal circuit fault bench sentence aftermath explore report",
-            "desk      <- quantity store signal circuit fault bench sentence aftermath explore report",
+            "match     <- quantity store circuit fault bench sentence explore",
+            "report    <- quantity store signal circuit fault bench sentence aftermath explore match",
+            "cli       <- quantity store signal circuit fault bench sentence aftermath explore match report",
+            "desk      <- quantity store signal circuit fault bench sentence aftermath explore match report",
             "start     <- cli desk");
 
     /** A library, and the only packages that may use it; each of them does. */
