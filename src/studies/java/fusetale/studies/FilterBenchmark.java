@@ -79,7 +79,7 @@ public final class FilterBenchmark {
         String name();
 
         /**
-         * The index of the class.
+         * The index of the class; -1 for none of them.
          *
          * @param volts as read at every frequency [V]. Not modified.
          * @param sigmas standard deviation of what the meter adds [V]. Not modified.
@@ -90,7 +90,8 @@ public final class FilterBenchmark {
     /**
      * Prints hit rates.
      *
-     * @param args circuit file; truths a class; draws a class to learn from; seed of the truths
+     * @param args circuit file; truths a class; draws a class to learn from; seed of the truths; how many of the truths of
+     *     a class are put to the program's own matcher
      * @throws UnfitArrangement where an arrangement of the file does not fit its circuit
      */
     public static void main(String... args) throws UnfitArrangement {
@@ -98,6 +99,7 @@ public final class FilterBenchmark {
         int truths = args.length > 1 ? Integer.parseInt(args[1]) : 100;
         int draws = args.length > 2 ? Integer.parseInt(args[2]) : 128;
         long seed = args.length > 3 ? Long.parseLong(args[3]) : 1;
+        int matched = args.length > 4 ? Integer.parseInt(args[4]) : 0;
         FilterBenchmark study = new FilterBenchmark(Shipped.read(file));
         System.out.printf(
                 Locale.ROOT,
@@ -107,8 +109,8 @@ public final class FilterBenchmark {
                 draws,
                 study.arrangements.size(),
                 seed);
-        study.set("classical: ±50 %", classes(0.5, 0.5, 1.5, 1.5), truths, draws, seed);
-        study.set("wide: +50..+100 %, -50..-80 %", classes(0.2, 0.5, 1.5, 2), truths, draws, seed);
+        study.set("classical: ±50 %", classes(0.5, 0.5, 1.5, 1.5), truths, draws, seed, matched);
+        study.set("wide: +50..+100 %, -50..-80 %", classes(0.2, 0.5, 1.5, 2), truths, draws, seed, matched);
     }
 
     private static List<FaultClass> classes(double lowest, double low, double high, double highest) {
@@ -121,7 +123,7 @@ public final class FilterBenchmark {
         return all;
     }
 
-    private void set(String name, List<FaultClass> classes, int truths, int draws, long seed) {
+    private void set(String name, List<FaultClass> classes, int truths, int draws, long seed, int matched) {
         long begun = System.nanoTime();
         List<Truth> asked = draw(classes, truths, new Random(seed));
         List<Truth> known = draw(classes, draws, new Random(seed + READ_AGAIN));
@@ -135,10 +137,11 @@ public final class FilterBenchmark {
                 name,
                 asked.size() + known.size() + nominal.size(),
                 (System.nanoTime() - begun) * 1e-9);
+        match(classes, asked, truths, seed, matched);
         int all = arrangements.size();
         for (int[] kept :
                 List.of(IntStream.range(0, all).toArray(), new int[] {1, all / 2, all - 2}, new int[] {all / 2})) {
-            System.out.println("at "
+            System.out.println("read "
                     + String.join(
                             ", ",
                             Arrays.stream(kept)
@@ -155,9 +158,29 @@ public final class FilterBenchmark {
         }
     }
 
+    /** The first {@code matched} truths of each class. */
+    private void match(List<FaultClass> classes, List<Truth> asked, int truths, long seed, int matched) {
+        if (matched == 0) {
+            return;
+        }
+        long begun = System.nanoTime();
+        List<Truth> some = IntStream.range(0, asked.size())
+                .filter(k -> k % truths < matched)
+                .mapToObj(asked::get)
+                .toList();
+        tell(
+                new MatcherGuess(circuit, meter, arrangements, check, classes),
+                classes,
+                some,
+                new Random(seed));
+        System.out.printf(
+                Locale.ROOT, "    %d truths matched in %.0f s%n", some.size(), (System.nanoTime() - begun) * 1e-9);
+    }
+
     /** {@code misreading}: draws the meter's error; null for readings without any. */
     private void tell(Guess guess, List<FaultClass> classes, List<Truth> asked, @Nullable Random misreading) {
-        int[][] confusion = new int[classes.size()][classes.size()];
+        int none = classes.size();
+        int[][] confusion = new int[none][none + 1];
         int parts = 0;
         for (Truth truth : asked) {
             double[] sigmas = new double[truth.volts().length];
@@ -168,8 +191,8 @@ public final class FilterBenchmark {
                 sigmas[k] = shown.sigma();
             }
             int guessed = guess.of(read, sigmas);
-            confusion[truth.of()][guessed]++;
-            parts += classes.get(truth.of()).part().equals(classes.get(guessed).part()) ? 1 : 0;
+            confusion[truth.of()][guessed < 0 ? none : guessed]++;
+            parts += guessed >= 0 && classes.get(truth.of()).part().equals(classes.get(guessed).part()) ? 1 : 0;
         }
         int hits = 0;
         for (int k = 0; k < classes.size(); k++) {
@@ -184,10 +207,10 @@ public final class FilterBenchmark {
                 100.0 * parts / asked.size());
         for (int k = 0; k < classes.size(); k++) {
             StringBuilder missed = new StringBuilder();
-            for (int g = 0; g < classes.size(); g++) {
+            for (int g = 0; g <= none; g++) {
                 if (g != k && confusion[k][g] > 0) {
                     missed.append(missed.isEmpty() ? "" : ", ")
-                            .append(classes.get(g).name())
+                            .append(g == none ? "none of them" : classes.get(g).name())
                             .append(' ')
                             .append(confusion[k][g]);
                 }
