@@ -195,7 +195,7 @@ public final class Observations {
             add(c.name(), Sight.QUIET, "");
             return;
         }
-        double hertz = healthy.mains().hertz().si();
+        double hertz = seen.circuit().mains().hertz().si();
         boolean oneHalf = harmonic(volts, hertz) > harmonic(volts, 2 * hertz);
         add(
                 c.name(),
