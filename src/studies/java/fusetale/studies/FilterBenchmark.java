@@ -168,11 +168,7 @@ public final class FilterBenchmark {
                 .filter(k -> k % truths < matched)
                 .mapToObj(asked::get)
                 .toList();
-        tell(
-                new MatcherGuess(circuit, meter, arrangements, check, classes),
-                classes,
-                some,
-                new Random(seed));
+        tell(new MatcherGuess(circuit, meter, arrangements, check, classes), classes, some, new Random(seed));
         System.out.printf(
                 Locale.ROOT, "    %d truths matched in %.0f s%n", some.size(), (System.nanoTime() - begun) * 1e-9);
     }
@@ -192,7 +188,12 @@ public final class FilterBenchmark {
             }
             int guessed = guess.of(read, sigmas);
             confusion[truth.of()][guessed < 0 ? none : guessed]++;
-            parts += guessed >= 0 && classes.get(truth.of()).part().equals(classes.get(guessed).part()) ? 1 : 0;
+            parts += guessed >= 0
+                            && classes.get(truth.of())
+                                    .part()
+                                    .equals(classes.get(guessed).part())
+                    ? 1
+                    : 0;
         }
         int hits = 0;
         for (int k = 0; k < classes.size(); k++) {

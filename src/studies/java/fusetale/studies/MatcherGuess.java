@@ -55,7 +55,9 @@ final class MatcherGuess implements FilterBenchmark.Guess {
         }
         try {
             Ranking ranking = matcher.rank(Findings.of(evidence), better -> {}, (done, of) -> {}, () -> false);
-            return ranking.candidates().isEmpty() ? -1 : classOf(ranking.candidates().get(0));
+            return ranking.candidates().isEmpty()
+                    ? -1
+                    : classOf(ranking.candidates().get(0));
         } catch (UnfitArrangement e) {
             throw new IllegalStateException(e);
         }
