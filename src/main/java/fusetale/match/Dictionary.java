@@ -18,12 +18,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +40,8 @@ final class Dictionary {
     private final int threads;
     private final List<Specimen> specimens = new ArrayList<>();
     private final Map<String, Panel> panels = new LinkedHashMap<>();
+    private final Map<String, Map<Check, double[]>> drawnBefore = new HashMap<>();
+    private boolean grown;
     private final Trial healthy = new Trial(Supposition.NOTHING, Set.of());
 
     Dictionary(Circuit circuit, Meter meter, int threads, int draws, long seed) {
@@ -62,9 +67,43 @@ final class Dictionary {
         }
     }
 
+    /** Takes what another run worked out. */
+    void recall(Map<String, Map<Check, double[]>> drawn) {
+        drawnBefore.putAll(drawn);
+    }
+
+    /** What drawn machines show, for another run. */
+    Map<String, Map<Check, double[]>> drawnSoFar() {
+        Map<String, Map<Check, double[]>> all = new LinkedHashMap<>(drawnBefore);
+        panels.forEach((key, panel) -> all.put(key, panel.drawn));
+        return all;
+    }
+
+    /** Whether anything was worked out since this was last asked. */
+    boolean grown() {
+        boolean was = grown;
+        grown = false;
+        return was;
+    }
+
     /** What an arrangement does, whatever it is called. */
     static String key(Arrangement arrangement) {
-        return arrangement.withName("").toString();
+        // maps and lists in one order: the key is kept on the disk
+        return Stream.of(
+                        arrangement.powerOn(),
+                        arrangement.mainsVolts(),
+                        arrangement.mainsHertz(),
+                        arrangement.seriesLampWatts(),
+                        arrangement.pulledFuses().stream().sorted().toList(),
+                        arrangement.unplugged().stream().sorted().toList(),
+                        arrangement.liftedPins().stream().sorted().toList(),
+                        arrangement.clips(),
+                        arrangement.heldOn().stream().sorted().toList(),
+                        new TreeMap<>(arrangement.switches()),
+                        new TreeMap<>(arrangement.charged()),
+                        new TreeMap<>(arrangement.pulsedSeconds()))
+                .map(String::valueOf)
+                .collect(Collectors.joining(" "));
     }
 
     Arrangement asFound() {
@@ -86,7 +125,11 @@ final class Dictionary {
      * @throws UnfitArrangement where the arrangement does not fit the circuit
      */
     boolean prepare(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
-        Panel panel = panels.computeIfAbsent(key(arrangement), k -> new Panel(arrangement));
+        Panel panel = panels.computeIfAbsent(key(arrangement), k -> {
+            Panel fresh = new Panel(arrangement);
+            fresh.drawn.putAll(drawnBefore.getOrDefault(k, Map.of()));
+            return fresh;
+        });
         Bench bench = Bench.of(circuit, arrangement, meter);
         List<Check> missing = checks.stream()
                 .distinct()
@@ -135,6 +178,7 @@ final class Dictionary {
         if (missing.isEmpty()) {
             return;
         }
+        grown = true;
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<?>> futures = new ArrayList<>();

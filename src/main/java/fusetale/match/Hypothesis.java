@@ -1,9 +1,11 @@
 package fusetale.match;
 
 import fusetale.fault.AmountRange;
+import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -20,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param repair what would have to be changed
  */
 record Hypothesis(Supposition usual, int varied, @Nullable AmountRange range, double weight, Repair repair) {
+    private static final double DRIFT = 3;
+
     /** The supposition with its amount at a share of the way from the least to the most, on a log scale. */
     Supposition at(double share) {
         AmountRange of = range;
@@ -43,14 +47,18 @@ record Hypothesis(Supposition usual, int varied, @Nullable AmountRange range, do
         return new BigDecimal(si).round(new MathContext(3)).doubleValue();
     }
 
-    /** A share left over runs from a quarter of the usual to twice it, an amount in ohms a decade either way. */
-    private static double least(AmountRange of) {
-        boolean ratio = of.unit() == fusetale.quantity.Unit.RATIO;
-        return Math.max(of.lowSi(), of.usualSi() / (ratio ? 4 : 10));
+    /** A share left over runs from a quarter of the usual to twice it, what has drifted a third to three times, ohms a decade. */
+    private double least(AmountRange of) {
+        double least = drifts() ? 1 / DRIFT : of.usualSi() / (of.unit() == Unit.RATIO ? 4 : 10);
+        return Math.max(of.lowSi(), least);
     }
 
-    private static double most(AmountRange of) {
-        boolean ratio = of.unit() == fusetale.quantity.Unit.RATIO;
-        return Math.min(of.highSi(), of.usualSi() * (ratio ? 2 : 10));
+    private double most(AmountRange of) {
+        double most = drifts() ? DRIFT : of.usualSi() * (of.unit() == Unit.RATIO ? 2 : 10);
+        return Math.min(of.highSi(), most);
+    }
+
+    private boolean drifts() {
+        return usual.faults().get(varied).mode() == FailureMode.DRIFTED;
     }
 }

@@ -5,6 +5,7 @@ import fusetale.bench.Meter;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Progress;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,8 +29,11 @@ public final class Matcher {
     private static final double EACH_SECONDS = 4;
     private static final double NANOS = 1e9;
 
+    private static final System.Logger LOG = System.getLogger(Matcher.class.getName());
+
     private final Circuit circuit;
     private final Workbench bench;
+    private final @Nullable DictionaryFile file;
     private Workbench.@Nullable Weighing last;
     private @Nullable Findings lastFindings;
 
@@ -42,7 +46,8 @@ public final class Matcher {
      */
     public record Settings(int threads, long seed, @Nullable Path cache) {}
 
-    private Matcher(Circuit circuit, Workbench bench) {
+    private Matcher(Circuit circuit, Workbench bench, @Nullable DictionaryFile file) {
+        this.file = file;
         this.circuit = circuit;
         this.bench = bench;
     }
@@ -51,7 +56,13 @@ public final class Matcher {
     public static Matcher of(Circuit circuit, Meter meter, Settings settings) {
         Workbench bench =
                 new Workbench(circuit, meter, settings.threads(), DRAWS, settings.seed(), Hypotheses.of(circuit));
-        return new Matcher(circuit, bench);
+        Path folder = settings.cache();
+        if (folder == null) {
+            return new Matcher(circuit, bench, null);
+        }
+        DictionaryFile file = DictionaryFile.of(folder, circuit, meter + " " + DRAWS + " " + settings.seed());
+        bench.recall(file.read());
+        return new Matcher(circuit, bench, file);
     }
 
     /** The machine. */
@@ -94,7 +105,9 @@ public final class Matcher {
         last = weighing;
         lastFindings = findings;
         sharper.accept(new Explanation(bench, weighing).ranking(List.of(), howFar()));
-        return new Explanation(bench, weighing).ranking(lookAlikes(weighing, stopped), howFar());
+        Ranking ranking = new Explanation(bench, weighing).ranking(lookAlikes(weighing, stopped), howFar());
+        keep();
+        return ranking;
     }
 
     /** Every board as found: the middle of every amount first, what is frequent first. */
@@ -136,6 +149,18 @@ public final class Matcher {
             if ((System.nanoTime() - started) / NANOS > due) {
                 sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar()));
                 due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
+            }
+        }
+    }
+
+    /** A disk that takes nothing is no reason to withhold an answer: the next run works it out again. */
+    private void keep() {
+        DictionaryFile to = file;
+        if (to != null && bench.dictionary().grown()) {
+            try {
+                to.write(bench.content());
+            } catch (IOException e) {
+                LOG.log(System.Logger.Level.DEBUG, "dictionary not kept", e);
             }
         }
     }

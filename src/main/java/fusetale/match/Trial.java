@@ -89,6 +89,11 @@ final class Trial {
         return Optional.ofNullable(byArrangement.get(arrangement));
     }
 
+    /** All that was worked out, by arrangement. */
+    Map<String, Shows> all() {
+        return byArrangement;
+    }
+
     void add(String arrangement, Shows shows) {
         byArrangement.merge(arrangement, shows, Shows::and);
     }

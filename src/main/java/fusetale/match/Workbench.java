@@ -43,6 +43,31 @@ final class Workbench {
         }
     }
 
+    /** Takes what an earlier run worked out. */
+    void recall(DictionaryFile.Content content) {
+        dictionary.recall(content.drawn());
+        for (Trial trial : trials) {
+            Map<String, Trial.Shows> kept =
+                    content.trials().getOrDefault(trial.supposition().toString(), Map.of());
+            kept.forEach((key, shows) -> {
+                if (trial.in(key).isEmpty()) {
+                    trial.add(key, shows);
+                }
+            });
+        }
+    }
+
+    /** What was worked out, for a later run. */
+    DictionaryFile.Content content() {
+        Map<String, Map<String, Trial.Shows>> kept = new LinkedHashMap<>();
+        for (Trial trial : trials) {
+            if (!trial.all().isEmpty()) {
+                kept.put(trial.supposition().toString(), trial.all());
+            }
+        }
+        return new DictionaryFile.Content(kept, dictionary.drawnSoFar());
+    }
+
     Boards boards() {
         return boards;
     }
