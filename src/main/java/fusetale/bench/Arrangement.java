@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param switches switches by name, true = closed
  * @param charged voltage [V] of capacitors charged beforehand, by name; with the power off only
  * @param pulsedSeconds drivers switched on for a while [s], by coil, lamp or logic output; readings are those at rest
+ * @param mainsHertz frequency of the mains, or of the source that stands for them [Hz]; null for the circuit's
  */
 public record Arrangement(
         String name,
@@ -39,7 +40,8 @@ public record Arrangement(
         List<String> heldOn,
         Map<String, Boolean> switches,
         Map<String, Double> charged,
-        Map<String, Double> pulsedSeconds) {
+        Map<String, Double> pulsedSeconds,
+        @Nullable Double mainsHertz) {
     /** Copies what can change. */
     public Arrangement {
         pulledFuses = List.copyOf(pulledFuses);
@@ -64,6 +66,7 @@ public record Arrangement(
         setting.charged().forEach((part, at) -> charged.put(part, at.si()));
         Map<String, Double> pulsed = new LinkedHashMap<>();
         setting.pulsed().forEach((driven, seconds) -> pulsed.put(driven, seconds.si()));
+        Quantity hertz = setting.mainsHertz();
         Arrangement arrangement = new Arrangement(
                 setting.name(),
                 setting.powerOn(),
@@ -76,7 +79,8 @@ public record Arrangement(
                 setting.heldOn(),
                 setting.switches(),
                 charged,
-                pulsed);
+                pulsed,
+                hertz == null ? null : hertz.si());
         arrangement.appliedTo(circuit);
         return arrangement;
     }
@@ -104,7 +108,8 @@ public record Arrangement(
                 List.of(),
                 Map.of(),
                 Map.of(),
-                Map.of());
+                Map.of(),
+                null);
     }
 
     /** The same under another name. */
@@ -120,12 +125,17 @@ public record Arrangement(
     }
 
     /**
-     * The circuit with fuses pulled, connectors off, pins lifted, clips laid, drivers held and switches set.
+     * The circuit at the arranged frequency, with fuses pulled, connectors off, pins lifted, clips laid, drivers held and switches set.
      *
      * @throws UnfitArrangement where the arrangement names what the circuit does not have; all of it is told
      */
     public Circuit appliedTo(Circuit circuit) throws UnfitArrangement {
         return new BenchWork(circuit, this).done();
+    }
+
+    /** Frequency of what feeds a circuit [Hz]. */
+    public double hertz(Circuit circuit) {
+        return mainsHertz == null ? circuit.mains().hertz().si() : mainsHertz;
     }
 
     /** What feeds the circuit. */
@@ -141,6 +151,13 @@ public record Arrangement(
     /** The same with another mains voltage [V r.m.s.]. */
     public Arrangement withMainsVolts(double volts) {
         return copy(changed("mains " + volts + " V")).mains(volts).done();
+    }
+
+    /** The same at another frequency [Hz]; null for the circuit's. */
+    public Arrangement withMainsHertz(@Nullable Double hertz) {
+        return copy(changed(hertz == null ? "mains frequency" : "at " + hertz + " Hz"))
+                .hertz(hertz)
+                .done();
     }
 
     /** The same with a lamp of so many watts in the live conductor; null for none. */
@@ -228,6 +245,7 @@ public record Arrangement(
         private final Map<String, Boolean> switches;
         private final Map<String, Double> charged;
         private final Map<String, Double> pulsedSeconds;
+        private @Nullable Double mainsHertz;
 
         Copy(Arrangement of, String name) {
             this.name = name;
@@ -242,6 +260,7 @@ public record Arrangement(
             this.switches = new LinkedHashMap<>(of.switches);
             this.charged = new LinkedHashMap<>(of.charged);
             this.pulsedSeconds = new LinkedHashMap<>(of.pulsedSeconds);
+            this.mainsHertz = of.mainsHertz;
         }
 
         Copy power(boolean on) {
@@ -251,6 +270,11 @@ public record Arrangement(
 
         Copy mains(double volts) {
             mainsVolts = volts;
+            return this;
+        }
+
+        Copy hertz(@Nullable Double hertz) {
+            mainsHertz = hertz;
             return this;
         }
 
@@ -272,7 +296,8 @@ public record Arrangement(
                     heldOn,
                     switches,
                     charged,
-                    pulsedSeconds);
+                    pulsedSeconds,
+                    mainsHertz);
         }
     }
 }

@@ -7,6 +7,7 @@ import fusetale.circuit.DualCoil;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.FuseLink;
 import fusetale.circuit.LogicOutput;
+import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Pin;
@@ -42,6 +43,7 @@ final class BenchWork {
 
     Circuit done() throws UnfitArrangement {
         checkSupply();
+        tune();
         checkCharges();
         // held drivers first: what they command is looked up before pins and nets move
         arrangement.heldOn().forEach(this::holdOn);
@@ -92,6 +94,19 @@ final class BenchWork {
         Double watts = arrangement.seriesLampWatts();
         if (watts != null && !(watts > 0 && watts <= 10_000)) {
             problems.add("a series lamp of " + figure(watts, Unit.WATT) + "; it must be above 0 and at most 10 000 W");
+        }
+    }
+
+    private void tune() {
+        Double hertz = arrangement.mainsHertz();
+        if (hertz == null) {
+            return;
+        }
+        if (hertz >= Mains.LOWEST_HERTZ && hertz <= Mains.HIGHEST_HERTZ) {
+            circuit = circuit.withMains(circuit.mains().at(new Quantity(hertz, Unit.HERTZ)));
+        } else {
+            problems.add("mains at " + figure(hertz, Unit.HERTZ) + "; the frequency must be from "
+                    + figure(Mains.LOWEST_HERTZ, Unit.HERTZ) + " to " + figure(Mains.HIGHEST_HERTZ, Unit.HERTZ));
         }
     }
 

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param switches switches by name, true = closed
  * @param charged voltage of capacitors that are charged beforehand, plus or first pin against the other, by name
  * @param pulsed drivers switched on for a while, by the name of the coil, lamp or logic output
+ * @param mainsHertz frequency of the mains, or of the source that stands for them, where not the file's
  */
 public record BenchSetting(
         String name,
@@ -33,7 +34,8 @@ public record BenchSetting(
         List<String> heldOn,
         Map<String, Boolean> switches,
         Map<String, Quantity> charged,
-        Map<String, Quantity> pulsed) {
+        Map<String, Quantity> pulsed,
+        @Nullable Quantity mainsHertz) {
     /** Copies what can change. */
     public BenchSetting {
         pulledFuses = List.copyOf(pulledFuses);

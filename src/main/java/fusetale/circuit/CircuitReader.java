@@ -158,6 +158,6 @@ public record CircuitReader(PartLibrary library) {
     private static BenchSetting plain(String name, boolean powerOn) {
         return new BenchSetting(
                 name, powerOn, null, null, List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), Map.of(),
-                Map.of());
+                Map.of(), null);
     }
 }

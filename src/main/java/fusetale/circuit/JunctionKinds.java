@@ -8,6 +8,7 @@ import fusetale.quantity.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** How parts with junctions are written; their electrical values come from the part models. */
 final class JunctionKinds {
@@ -32,6 +33,13 @@ final class JunctionKinds {
     private static final Key<DarlingtonModel> DARLINGTON = model("darlingtons", PartLibrary::darlingtons);
     private static final Key<MosfetModel> MOSFET = model("mosfets", PartLibrary::mosfets);
     private static final Key<ThyristorModel> THYRISTOR = model("thyristors", PartLibrary::thyristors);
+    private static final Key<OpAmpModel> OP_AMP = model("op-amps", PartLibrary::opAmps);
+    private static final Key<Net> NON_INVERTING = Key.required("plus", Forms.NET, "the net at its non-inverting input");
+    private static final Key<Net> INVERTING = Key.required("minus", Forms.NET, "the net at its inverting input");
+    private static final Key<Quantity> LOW_RAIL =
+            Key.defaulted("low rail", Amounts.signed(Unit.VOLT), "-15 V", "its negative supply against ground");
+    private static final Key<Quantity> HIGH_RAIL =
+            Key.defaulted("high rail", Amounts.signed(Unit.VOLT), "15 V", "its positive supply against ground");
     private static final Key<RegulatorModel> REGULATOR = model("regulators", PartLibrary::regulators);
     private static final Key<Stated> ZENER_VOLTS =
             Key.optional("volts", Amounts.stated(Unit.VOLT), "zener voltage; left out: the model's breakdown voltage");
@@ -96,7 +104,13 @@ final class JunctionKinds {
                     Regulator.class,
                     "A three-terminal series regulator.",
                     List.of(IN, OUT, GROUND, REGULATOR),
-                    v -> new Regulator(v.name(), v.get(IN), v.get(OUT), v.get(GROUND), v.get(REGULATOR), v.about())));
+                    v -> new Regulator(v.name(), v.get(IN), v.get(OUT), v.get(GROUND), v.get(REGULATOR), v.about())),
+            PartKind.of(
+                    "op-amp",
+                    OpAmp.class,
+                    "An operational amplifier; its supply is not wired but said by its rails.",
+                    List.of(NON_INVERTING, INVERTING, OUT, LOW_RAIL, HIGH_RAIL, OP_AMP),
+                    v -> opAmp(v)));
 
     private JunctionKinds() {}
 
@@ -106,6 +120,24 @@ final class JunctionKinds {
                 ? new Toleranced(new Quantity(model.breakdownVolts(), Unit.VOLT), v.get(ZENER_TOLERANCE))
                 : v.toleranced(ZENER_VOLTS, ZENER_TOLERANCE);
         return new Zener(v.name(), v.get(ANODE), v.get(CATHODE), model, volts, v.about());
+    }
+
+    private static @Nullable OpAmp opAmp(Values v) {
+        OpAmp amplifier = new OpAmp(
+                v.name(),
+                v.get(NON_INVERTING),
+                v.get(INVERTING),
+                v.get(OUT),
+                v.get(LOW_RAIL),
+                v.get(HIGH_RAIL),
+                OpAmp.State.WORKS,
+                v.get(OP_AMP),
+                v.about());
+        if (!(amplifier.lowestVolts() < amplifier.highestVolts())) {
+            v.error(HIGH_RAIL, "the rails leave the output no room", "a voltage further above 'low rail'", "");
+            return null;
+        }
+        return amplifier;
     }
 
     private static Key<Net> net(String pin) {

@@ -217,6 +217,25 @@ final class ModelForms {
                     v.get(REJECTION),
                     rated(v)));
 
+    private static final Key<Double> OPEN_LOOP =
+            Key.required("gain", Forms.number("a plain number such as 200000", 10, 1e8), "open-loop gain at d.c.");
+    private static final Key<Quantity> INPUT_OHMS =
+            Key.required("input resistance", Amounts.within(Unit.OHM, 1e3, 1e13), "differential input resistance");
+    private static final Key<Quantity> OPEN_LOOP_OHMS =
+            Key.required("output resistance", Amounts.within(Unit.OHM, 1e-2, 1e4), "open-loop output resistance");
+    private static final Key<Quantity> HEADROOM =
+            Key.required("headroom", Amounts.within(Unit.VOLT, 1e-3, 10), "how far from either rail its output stops");
+    private static final Key<Quantity> UNITY_GAIN = Key.optional(
+            "unity gain frequency",
+            Amounts.within(Unit.HERTZ, 1e3, 1e9),
+            "where its gain has fallen to 1; left out: it does not fall");
+
+    static final Form<OpAmpModel> OP_AMP = new Shape<>(
+            "an op-amp model",
+            "An operational amplifier.",
+            List.of(OPEN_LOOP, INPUT_OHMS, OPEN_LOOP_OHMS, HEADROOM, UNITY_GAIN, SOURCES),
+            ModelForms::opAmp);
+
     private static final Key<FuseLink.Standard> STANDARD =
             Key.required("standard", Forms.choice(SupplyKinds.STANDARDS), "whose gates the family keeps");
     private static final Key<FuseLink.Speed> SPEED =
@@ -235,6 +254,17 @@ final class ModelForms {
             v -> new FuseTable(v.get(STANDARD), v.get(SPEED), v.get(SIZE), v.get(ROWS), v.get(SOURCES)));
 
     private ModelForms() {}
+
+    private static OpAmpModel opAmp(Values v) {
+        Quantity hertz = v.find(UNITY_GAIN);
+        return new OpAmpModel(
+                v.name(),
+                v.get(OPEN_LOOP),
+                v.get(INPUT_OHMS).si(),
+                v.get(OPEN_LOOP_OHMS).si(),
+                v.get(HEADROOM).si(),
+                hertz == null ? null : Double.valueOf(hertz.si()));
+    }
 
     /** Reverse breakdown as the file says it. */
     private record Breakdown(double volts, double amps, double ohms) {}

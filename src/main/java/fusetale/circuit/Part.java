@@ -21,6 +21,7 @@ public sealed interface Part
                 LogicOutput,
                 Mosfet,
                 Regulator,
+                OpAmp,
                 Relay,
                 Resistor,
                 Switch,

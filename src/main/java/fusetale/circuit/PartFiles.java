@@ -26,6 +26,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
             "mosfets.yaml",
             "thyristors.yaml",
             "regulators.yaml",
+            "op-amps.yaml",
             "fuses.yaml",
             "lamps.yaml",
             "coils.yaml",
@@ -46,6 +47,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
     private static final Key<List<Declared<MosfetModel>>> MOSFETS = section("mosfets", ModelForms.MOSFET);
     private static final Key<List<Declared<ThyristorModel>>> THYRISTORS = section("thyristors", ModelForms.THYRISTOR);
     private static final Key<List<Declared<RegulatorModel>>> REGULATORS = section("regulators", ModelForms.REGULATOR);
+    private static final Key<List<Declared<OpAmpModel>>> OP_AMPS = section("op-amps", ModelForms.OP_AMP);
     private static final Key<List<Declared<FuseTable>>> FUSES = Key.optional(
             "fuses",
             new NamedForm<>(NameForm.FUSES, ModelForms.FUSES, true),
@@ -82,6 +84,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                     MOSFETS,
                     THYRISTORS,
                     REGULATORS,
+                    OP_AMPS,
                     FUSES,
                     LAMPS,
                     COILS,
@@ -200,6 +203,7 @@ public record PartFiles(PartLibrary library, List<Problem> problems) {
                 gathered(all, MOSFETS, findings),
                 gathered(all, THYRISTORS, findings),
                 gathered(all, REGULATORS, findings),
+                gathered(all, OP_AMPS, findings),
                 gathered(all, FUSES, findings),
                 passives(all, findings),
                 gathered(all, METERS, findings));

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param mosfets field-effect transistors
  * @param thyristors thyristors
  * @param regulators three-terminal regulators
+ * @param opAmps operational amplifiers
  * @param fuses cold resistances of fuse links
  * @param passives models of parts without junctions
  * @param meters multimeters
@@ -30,6 +31,7 @@ public record PartLibrary(
         Map<String, MosfetModel> mosfets,
         Map<String, ThyristorModel> thyristors,
         Map<String, RegulatorModel> regulators,
+        Map<String, OpAmpModel> opAmps,
         Map<String, FuseTable> fuses,
         PassiveLibrary passives,
         Map<String, MeterModel> meters) {
@@ -46,6 +48,7 @@ public record PartLibrary(
         mosfets = ordered(mosfets);
         thyristors = ordered(thyristors);
         regulators = ordered(regulators);
+        opAmps = ordered(opAmps);
         fuses = ordered(fuses);
         meters = ordered(meters);
     }
@@ -57,6 +60,7 @@ public record PartLibrary(
                 diodes,
                 none,
                 none,
+                Map.of(),
                 Map.of(),
                 Map.of(),
                 Map.of(),
@@ -91,6 +95,7 @@ public record PartLibrary(
         names.put("mosfets", List.copyOf(mosfets.keySet()));
         names.put("thyristors", List.copyOf(thyristors.keySet()));
         names.put("regulators", List.copyOf(regulators.keySet()));
+        names.put("op-amps", List.copyOf(opAmps.keySet()));
         names.put("fuses", List.copyOf(fuses.keySet()));
         names.putAll(passives.names());
         names.values().removeIf(List::isEmpty);

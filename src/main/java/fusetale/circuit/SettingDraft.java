@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param switches switches, true = closed
  * @param charged voltages of capacitors charged beforehand
  * @param pulsed drivers switched on for a while
+ * @param mainsHertz frequency of the mains where not the file's
  */
 record SettingDraft(
         String name,
@@ -29,7 +30,8 @@ record SettingDraft(
         List<List<Located.Text>> clips,
         List<Declared<Boolean>> switches,
         List<Declared<Quantity>> charged,
-        List<Declared<Quantity>> pulsed) {
+        List<Declared<Quantity>> pulsed,
+        @Nullable Quantity mainsHertz) {
     private static final Key<Boolean> POWER = Key.required("power", Forms.choice(onOff()), "mains connected or not");
     private static final Key<Quantity> MAINS =
             Key.optional("mains", Amounts.positive(Unit.VOLT), "mains voltage where not nominal");
@@ -56,10 +58,15 @@ record SettingDraft(
             new NamedForm<>(NameForm.PART, Amounts.positive(Unit.SECOND), false),
             "drivers switched on for a while: {L1: 40 ms}");
 
+    private static final Key<Quantity> HERTZ = Key.optional(
+            "hertz",
+            Amounts.within(Unit.HERTZ, Mains.LOWEST_HERTZ, Mains.HIGHEST_HERTZ),
+            "frequency where not that of the mains, as of a signal generator");
+
     private static final Shape<SettingDraft> SHAPE = new Shape<>(
             "an arrangement",
             "One way to set the bench.",
-            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES, CHARGED, PULSED),
+            List.of(POWER, MAINS, LAMP, PULLED, UNPLUGGED, LIFTED, CLIPS, HELD_ON, SWITCHES, CHARGED, PULSED, HERTZ),
             SettingDraft::of);
 
     /** An arrangement is taken as far as it can be read, so that its names are looked up in the same go. */
@@ -89,7 +96,8 @@ record SettingDraft(
                 MachineForms.orEmpty(v.find(CLIPS)),
                 MachineForms.orEmpty(v.find(SWITCHES)),
                 MachineForms.orEmpty(v.find(CHARGED)),
-                MachineForms.orEmpty(v.find(PULSED)));
+                MachineForms.orEmpty(v.find(PULSED)),
+                v.find(HERTZ));
     }
 
     private static Key<List<Located.Text>> names(String key, String each, String doc) {
@@ -148,7 +156,8 @@ record SettingDraft(
                 texts(HELD_ON),
                 positions,
                 volts,
-                pulses);
+                pulses,
+                mainsHertz);
     }
 
     private List<String> texts(Key<List<Located.Text>> key) {

@@ -76,7 +76,7 @@ final class Structure {
     }
 
     private void lonelyPins() {
-        Set<Net> spoken = Set.of(circuit.ground(), Mains.LINE, Mains.NEUTRAL);
+        Set<Net> spoken = new LinkedHashSet<>(List.of(circuit.ground(), Mains.LINE, Mains.NEUTRAL));
         pinsOf.forEach((net, pins) -> {
             if (pins.size() == 1 && !spoken.contains(net)) {
                 String pin = pins.get(0);

@@ -38,6 +38,10 @@ public enum FailureMode {
     STUCK_ON("stuck-on", "is stuck on", "is stuck on"),
     /** Cannot be switched on. */
     STUCK_OFF("stuck-off", "is stuck off", "is stuck off"),
+    /** Output that stands as high as it can. */
+    STUCK_HIGH("stuck-high", "is stuck high", "is stuck high"),
+    /** Output that stands as low as it can. */
+    STUCK_LOW("stuck-low", "is stuck low", "is stuck low"),
     /** Thyristor: conducts only while its gate is driven. */
     NO_LATCH("no-latch", "does not latch", "does not latch"),
     /** Less of what it should give: gain, output, charge. */

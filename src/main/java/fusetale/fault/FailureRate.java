@@ -44,6 +44,8 @@ enum FailureRate {
     TRANSFORMER(0.05),
     /** Linear regulator: no row at hand; judgement, as a power transistor. */
     REGULATOR(0.34),
+    /** Operational amplifier: no row at hand; judgement, as a logic output. */
+    OP_AMP(0.1),
     /** Logic output: no row at hand; judgement. */
     LOGIC(0.1),
     /** Switch contact: no row at hand; judgement, as a connector pin of the same age. */

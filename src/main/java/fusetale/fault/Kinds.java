@@ -13,6 +13,7 @@ import fusetale.circuit.Fuse;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mosfet;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Relay;
@@ -41,6 +42,7 @@ final class Kinds {
             new Entry<>(Lamp.class, new LampFailures()),
             new Entry<>(LogicOutput.class, new LogicOutputFailures()),
             new Entry<>(Mosfet.class, new MosfetFailures()),
+            new Entry<>(OpAmp.class, new OpAmpFailures()),
             new Entry<>(Regulator.class, new RegulatorFailures()),
             new Entry<>(Relay.class, new RelayFailures()),
             new Entry<>(Resistor.class, new ResistorFailures()),

@@ -9,6 +9,7 @@ import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Mosfet;
 import fusetale.circuit.Mounting;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.PartLibrary;
 import fusetale.circuit.Regulator;
@@ -128,6 +129,7 @@ public record Replacements(
                 new Family(Darlington.class, "darlington", LIBRARY.darlingtons().keySet()),
                 new Family(Mosfet.class, "mosfet", LIBRARY.mosfets().keySet()),
                 new Family(Thyristor.class, "thyristor", LIBRARY.thyristors().keySet()),
-                new Family(Regulator.class, "regulator", LIBRARY.regulators().keySet()));
+                new Family(Regulator.class, "regulator", LIBRARY.regulators().keySet()),
+                new Family(OpAmp.class, "op-amp", LIBRARY.opAmps().keySet()));
     }
 }

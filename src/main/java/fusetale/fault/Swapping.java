@@ -10,6 +10,7 @@ import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.FuseLink;
 import fusetale.circuit.Mosfet;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.PartLibrary;
 import fusetale.circuit.Regulator;
@@ -91,6 +92,13 @@ final class Swapping {
         } else if (part instanceof Regulator p) {
             return new Regulator(
                     p.name(), p.in(), p.out(), p.ground(), model(LIBRARY.regulators(), name, p.model()), about);
+        }
+        return amplifier(part, name, about);
+    }
+
+    private static Part amplifier(Part part, @Nullable String name, About about) {
+        if (part instanceof OpAmp p) {
+            return p.with(model(LIBRARY.opAmps(), name, p.model())).with(about);
         }
         throw new IllegalStateException(part + " has no model");
     }

@@ -28,7 +28,9 @@ final class MainsBuilder {
         Quantity present = mains.presentVolts();
         double peak = Math.sqrt(2) * (present == null ? conditions.mainsVolts() : present.si());
         sketch.voltage(SOURCE, "mains:wall", neutral, new SourceShape.Sine(0, peak, sketch.hertz(), 0));
-        sketch.resistor("mains:bond", neutral, circuit.ground().name(), BOND_TO_EARTH_OHMS);
+        if (!circuit.ground().equals(Mains.NEUTRAL)) {
+            sketch.resistor("mains:bond", neutral, circuit.ground().name(), BOND_TO_EARTH_OHMS);
+        }
         double sourceOhms = Math.max(mains.sourceOhms().si(), Sketch.BOND_OHMS);
         Double watts = conditions.seriesLampWatts();
         if (watts == null) {

@@ -16,6 +16,7 @@ import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mosfet;
 import fusetale.circuit.Net;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Relay;
@@ -49,7 +50,7 @@ public final class NetworkBuilder {
      * @throws IllegalArgumentException where a part's model is out of the bounds of its law, naming the part
      */
     public static Modelled build(Circuit circuit, Conditions conditions) {
-        Sketch sketch = new Sketch(circuit.ground(), circuit.mains().hertz().si(), conditions.timed());
+        Sketch sketch = new Sketch(circuit.ground(), circuit.mains(), conditions);
         Map<Net, Integer> nodes = new HashMap<>();
         for (Net net : circuit.nets()) {
             nodes.put(net, sketch.node(net));
@@ -109,6 +110,8 @@ public final class NetworkBuilder {
             LogicOutputBuilder.build(p, sketch);
         } else if (part instanceof Mosfet p) {
             MosfetBuilder.build(p, sketch);
+        } else if (part instanceof OpAmp p) {
+            OpAmpBuilder.build(p, sketch);
         } else if (part instanceof Regulator p) {
             RegulatorBuilder.build(p, sketch);
         } else if (part instanceof Relay p) {

@@ -1,5 +1,6 @@
 package fusetale.model;
 
+import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
 import fusetale.mna.Element;
 import fusetale.mna.Network;
@@ -21,13 +22,17 @@ final class Sketch {
     private final Map<String, String> currents = new HashMap<>();
     private final String ground;
     private final double hertz;
+    private final double ratedHertz;
+    private final boolean powered;
     private final List<TimedOutput> timed;
 
-    Sketch(Net ground, double hertz, List<TimedOutput> timed) {
+    Sketch(Net ground, Mains mains, Conditions conditions) {
         this.network = Network.builder(ground.name());
         this.ground = ground.name();
-        this.hertz = hertz;
-        this.timed = List.copyOf(timed);
+        this.hertz = mains.hertz().si();
+        this.ratedHertz = mains.ratedHertz().si();
+        this.powered = conditions.powerOn();
+        this.timed = conditions.timed();
     }
 
     /** Name of the reference node. */
@@ -38,6 +43,16 @@ final class Sketch {
     /** Mains frequency [Hz]. */
     double hertz() {
         return hertz;
+    }
+
+    /** Frequency for which transformers are made [Hz]. */
+    double ratedHertz() {
+        return ratedHertz;
+    }
+
+    /** Whether the machine is switched on. */
+    boolean powered() {
+        return powered;
     }
 
     /** What a logic output does for a while, where it does. */

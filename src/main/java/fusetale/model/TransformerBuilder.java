@@ -32,7 +32,7 @@ final class TransformerBuilder {
     private TransformerBuilder(Transformer part, Sketch sketch) {
         this.part = part;
         this.sketch = sketch;
-        this.omega = 2 * Math.PI * sketch.hertz();
+        this.omega = 2 * Math.PI * sketch.ratedHertz();
         this.core = part.name() + ":core";
         this.ground = sketch.ground();
     }

@@ -47,6 +47,10 @@ public final class Settings {
         } else {
             words.add(WORDS.say("setting.off"));
         }
+        Double hertz = a.mainsHertz();
+        if (hertz != null) {
+            words.add(WORDS.say("setting.hertz", quantity(hertz, Unit.HERTZ)));
+        }
         Double watts = a.seriesLampWatts();
         if (watts != null) {
             words.add(WORDS.say("setting.lamp", quantity(watts, Unit.WATT)));

@@ -224,7 +224,8 @@ public final class SupposePicture implements Picture {
     }
 
     private void paintWaves(Graphics2D g, Pen pen, double top, double bottom) {
-        double cycle = 1 / outcome.question().healthy().mains().hertz().si();
+        double cycle =
+                1 / outcome.question().arrangement().hertz(outcome.question().healthy());
         int count = traces().size();
         double gap = 24;
         double width = (RIGHT - MARGIN - (count - 1) * gap) / count;

@@ -23,6 +23,8 @@ final class BenchClause {
             rule("(?:power|switch(?: it)?) (on|off)|(on|off)", BenchClause::power),
             rule("nominal mains|mains (?:nominal|back)", (c, m) -> c.draft.bench.mainsVolts = c.nominalVolts),
             rule("mains(?: at| of| to)? ([\\d.,].*)", BenchClause::mains),
+            rule("at (?:the )?(?:mains|usual) frequency", (c, m) -> c.draft.bench.mainsHertz = null),
+            rule("(?:mains )?at ([\\d.,]\\S* ?k?(?:hz|hertz))", BenchClause::frequency),
             rule("no (?:series )?lamp|(?:series )?lamp (?:out|off)", (c, m) -> c.draft.bench.lampWatts = null),
             rule("(?:an? |the )?(?:series )?lamp(?: of)? ([\\d.,].*?)(?: in series)?", BenchClause::lamp),
             rule("(?:an? |the )?([\\d.,]\\S*(?: [a-z]+)??) (?:series )?lamp(?: in series)?", BenchClause::lamp),
@@ -115,6 +117,10 @@ final class BenchClause {
 
     private void mains(Matcher m) throws SentenceException {
         draft.bench.mainsVolts = amount("mains 110 V", m.group(1), Unit.VOLT);
+    }
+
+    private void frequency(Matcher m) throws SentenceException {
+        draft.bench.mainsHertz = amount("at 25 kHz", m.group(1), Unit.HERTZ);
     }
 
     private void lamp(Matcher m) throws SentenceException {

@@ -23,6 +23,9 @@ final class BenchDraft {
     double mainsVolts;
 
     @Nullable
+    Double mainsHertz;
+
+    @Nullable
     Double lampWatts;
 
     final NavigableSet<String> pulled = new TreeSet<>(NaturalOrder.NAMES);
@@ -37,6 +40,7 @@ final class BenchDraft {
     BenchDraft(Arrangement of) {
         powerOn = of.powerOn();
         mainsVolts = of.mainsVolts();
+        mainsHertz = of.mainsHertz();
         lampWatts = of.seriesLampWatts();
         pulled.addAll(of.pulledFuses());
         unplugged.addAll(of.unplugged());
@@ -58,6 +62,10 @@ final class BenchDraft {
     void settle(Circuit circuit) {
         if (!powerOn && !(mainsVolts > 0)) {
             mainsVolts = circuit.mains().volts().si();
+        }
+        Double hertz = mainsHertz;
+        if (hertz != null && hertz == circuit.mains().hertz().si()) {
+            mainsHertz = null;
         }
         switches.entrySet()
                 .removeIf(s -> circuit.part(s.getKey())
@@ -90,6 +98,7 @@ final class BenchDraft {
         BenchDraft that = new BenchDraft(other);
         powerOn = that.powerOn;
         mainsVolts = that.mainsVolts;
+        mainsHertz = that.mainsHertz;
         lampWatts = that.lampWatts;
         pulled.addAll(that.pulled);
         unplugged.addAll(that.unplugged);
@@ -115,7 +124,8 @@ final class BenchDraft {
                 List.copyOf(heldOn),
                 switches,
                 charged,
-                pulsedSeconds);
+                pulsedSeconds,
+                mainsHertz);
         String name = BenchPieces.of(done, 0).stream().map(Piece::text).collect(Collectors.joining(", "));
         return done.withName(name);
     }

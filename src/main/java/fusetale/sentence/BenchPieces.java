@@ -28,6 +28,11 @@ final class BenchPieces {
             String mains = "mains " + said(a.mainsVolts(), Unit.VOLT);
             all.pieces.add(new Piece(Piece.Kind.MAINS, mains, mains, 0));
         }
+        Double hertz = a.mainsHertz();
+        if (hertz != null) {
+            String at = "at " + said(hertz, Unit.HERTZ);
+            all.add(Piece.Kind.HERTZ, at, at);
+        }
         a.pulledFuses().forEach(f -> all.add(Piece.Kind.PULLED, f + " pulled", "pull " + f));
         a.unplugged().forEach(c -> all.add(Piece.Kind.UNPLUGGED, c + " unplugged", "unplug " + c));
         a.liftedPins().forEach(p -> all.add(Piece.Kind.LIFTED, p + " lifted", "lift " + p));

@@ -92,6 +92,8 @@ final class ModeWords {
             case HIGH_LINE -> List.of("high");
             case PARTLY_OPEN -> List.of("high resistance");
             case SWAPPED -> List.of("crossed");
+            case STUCK_HIGH -> List.of("high");
+            case STUCK_LOW -> List.of("low");
             case LEAKY, DRIFTED, HIGH_ESR, BLOWN, LOOSE, BURNT, REVERSED, SHORTED_TURNS, STUCK_OFF -> List.of();
         };
     }

@@ -21,6 +21,8 @@ public record Piece(Kind kind, String text, String compact, int index) {
         POWER,
         /** Mains voltage, where not nominal. */
         MAINS,
+        /** Frequency, where not that of the mains. */
+        HERTZ,
         /** A lamp in the mains lead. */
         LAMP,
         /** A fuse out of its clips. */

@@ -58,6 +58,7 @@ final class PieceChange {
         return switch (kind) {
             case FAULT -> fault.flatMap(f -> form(circuit, f)).flatMap(f -> Optional.ofNullable(f.amount()));
             case MAINS -> Optional.of(mains(circuit.mains()));
+            case HERTZ -> Optional.of(frequency(circuit.mains()));
             case LAMP -> Optional.of(LAMPS);
             case CHARGED -> Optional.of(CHARGES);
             case PULSED ->
@@ -71,6 +72,12 @@ final class PieceChange {
     private static AmountRange mains(Mains mains) {
         double nominal = mains.volts().si();
         return new AmountRange(Unit.VOLT, nominal, MAINS_LOW * nominal, MAINS_HIGH * nominal);
+    }
+
+    private static AmountRange frequency(Mains mains) {
+        double usual = Math.max(
+                Mains.LOWEST_HERTZ, Math.min(Mains.HIGHEST_HERTZ, mains.hertz().si()));
+        return new AmountRange(Unit.HERTZ, usual, Mains.LOWEST_HERTZ, Mains.HIGHEST_HERTZ);
     }
 
     private static Optional<FaultForm> form(Circuit circuit, Fault fault) {
@@ -100,6 +107,7 @@ final class PieceChange {
                 setting = setting.function().powered() ? setting : on(setting, MeterFunction.DC_VOLTS);
             }
             case MAINS -> bench.mainsVolts = circuit.mains().volts().si();
+            case HERTZ -> bench.mainsHertz = null;
             case LAMP -> bench.lampWatts = null;
             case PULLED -> remove(bench.pulled);
             case UNPLUGGED -> remove(bench.unplugged);
@@ -163,6 +171,7 @@ final class PieceChange {
         BenchDraft bench = new BenchDraft(state.arrangement());
         switch (piece.kind()) {
             case MAINS -> bench.mainsVolts = amount.si();
+            case HERTZ -> bench.mainsHertz = amount.si();
             case LAMP -> bench.lampWatts = amount.si();
             case CHARGED -> name(bench.charged).ifPresent(c -> bench.charged.put(c, amount.si()));
             case PULSED -> name(bench.pulsedSeconds).ifPresent(p -> bench.pulsedSeconds.put(p, amount.si()));

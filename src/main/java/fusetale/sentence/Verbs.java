@@ -17,6 +17,7 @@ final class Verbs {
         words.put("on", List.of());
         words.put("off", List.of());
         words.put("mains", List.of());
+        words.put("at", List.of());
         words.put("lamp", List.of());
         words.put("series", List.of("lamp"));
         words.put("no", List.of("lamp", "series lamp", "clip", "leads", "range"));

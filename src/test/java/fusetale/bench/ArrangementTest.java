@@ -51,6 +51,20 @@ class ArrangementTest {
     }
 
     @Test
+    void signalGeneratorRunsAtItsOwnFrequency() throws UnfitArrangement {
+        assertThat(ON.withMainsHertz(25e3).appliedTo(FERRY).mains().hertz().si())
+                .isEqualTo(25e3);
+        assertThat(ON.appliedTo(FERRY).mains().hertz()).isEqualTo(FERRY.mains().hertz());
+    }
+
+    @Test
+    void frequencyBeyondReachIsRefused() {
+        assertThatThrownBy(() -> ON.withMainsHertz(5e6).appliedTo(FERRY))
+                .isInstanceOf(UnfitArrangement.class)
+                .hasMessageContaining("5 MHz; the frequency must be from 1 Hz to 1 MHz");
+    }
+
+    @Test
     void pulledFuseOpensBetweenItsClips() throws UnfitArrangement {
         Circuit arranged = ON.withPulledFuse("F201").appliedTo(FERRY);
 

@@ -43,7 +43,7 @@ class KeyProblemsTest {
                 .containsExactly("bench.yaml:7: R1: 'resister' is not a kind of part; nearest: 'resistor'. Allowed:"
                         + " transformer, fuse, battery, resistor, wire, capacitor, electrolytic, coil, dual coil,"
                         + " relay, switch, diode, zener, bridge, transistor, darlington, mosfet, thyristor, regulator,"
-                        + " lamp, logic output, controller.");
+                        + " op-amp, lamp, logic output, controller.");
     }
 
     @Test
@@ -51,8 +51,17 @@ class KeyProblemsTest {
         assertThat(told("is: resistor, ", ""))
                 .containsExactly("bench.yaml:7: R1: key 'is' is missing: the kind of part. Allowed: transformer, fuse,"
                         + " battery, resistor, wire, capacitor, electrolytic, coil, dual coil, relay, switch, diode,"
-                        + " zener, bridge, transistor, darlington, mosfet, thyristor, regulator, lamp, logic output,"
+                        + " zener, bridge, transistor, darlington, mosfet, thyristor, regulator, op-amp, lamp, logic output,"
                         + " controller.");
+    }
+
+    @Test
+    void railsWithoutRoomBetweenThemAreTold() {
+        assertThat(told(
+                        "{is: resistor, between: [out, gnd], value: 47 ohm, tolerance: ±10 %}",
+                        "{is: op-amp, plus: out, minus: gnd, out: raw, high rail: -14 V, model: op-amp-fet}"))
+                .containsExactly("bench.yaml:7: R1 high rail: the rails leave the output no room."
+                        + " Allowed: a voltage further above 'low rail'.");
     }
 
     @Test

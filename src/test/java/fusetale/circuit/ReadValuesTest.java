@@ -3,7 +3,9 @@ package fusetale.circuit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
+import fusetale.quantity.Unit;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,23 @@ class ReadValuesTest {
 
         assertThat(mains.lowestVolts().si()).isCloseTo(110.4, within(1e-9));
         assertThat(mains.highestVolts().si()).isCloseTo(129.6, within(1e-9));
+    }
+
+    @Test
+    void arrangementMaySetItsOwnFrequency() {
+        Circuit circuit = circuit(Sample.with("power on: {power: on}", "power on: {power: on, hertz: 25 kHz}"));
+
+        assertThat(circuit.settings().get(0).mainsHertz()).isEqualTo(new Quantity(25e3, Unit.HERTZ));
+        assertThat(circuit.settings().get(1).mainsHertz()).isNull();
+    }
+
+    @Test
+    void amplifierHasFifteenVoltsEitherWayWhereNotSaid() {
+        OpAmp amplifier = (OpAmp) part("{is: op-amp, plus: out, minus: gnd, out: raw, model: op-amp-bipolar}");
+
+        // rails of ±15 V less the headroom of the model
+        assertThat(amplifier.highestVolts()).isEqualTo(13.5);
+        assertThat(amplifier.lowestVolts()).isEqualTo(-13.5);
     }
 
     @Test

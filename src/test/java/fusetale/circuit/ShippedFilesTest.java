@@ -14,8 +14,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every file the project ships is read without a word of complaint. */
 class ShippedFilesTest {
     static Stream<Path> circuits() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("circuits"))) {
-            return files.filter(p -> p.toString().endsWith(".yaml")).sorted().toList().stream();
+        try (Stream<Path> machines = Files.list(Path.of("circuits"));
+                Stream<Path> benchmarks = Files.list(Path.of("benchmarks"))) {
+            return Stream.concat(machines, benchmarks)
+                    .filter(p -> p.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 

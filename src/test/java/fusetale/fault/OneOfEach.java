@@ -26,6 +26,8 @@ import fusetale.circuit.Mains;
 import fusetale.circuit.Mosfet;
 import fusetale.circuit.MosfetModel;
 import fusetale.circuit.Net;
+import fusetale.circuit.OpAmp;
+import fusetale.circuit.OpAmpModel;
 import fusetale.circuit.Part;
 import fusetale.circuit.Ratings;
 import fusetale.circuit.Regulator;
@@ -148,6 +150,16 @@ public final class OneOfEach {
                         net("logic"),
                         net("gnd"),
                         new RegulatorModel("5V-1A", 5, 0.04, 0.02, 2, 4e-3, 2.2, 1200, RATINGS),
+                        About.NOTHING),
+                new OpAmp(
+                        "U301",
+                        net("ref"),
+                        net("amp"),
+                        net("amp"),
+                        volts(-12),
+                        volts(12),
+                        OpAmp.State.WORKS,
+                        new OpAmpModel("op-amp-bipolar", 2e5, 2e6, 75, 1.5, 1e6),
                         About.NOTHING),
                 new Battery("B501", net("logic"), net("gnd"), volts(3.6), ohms(1), About.NOTHING),
                 new Switch("S1", net("line"), net("p1"), true, ohms(0.02), About.NOTHING),

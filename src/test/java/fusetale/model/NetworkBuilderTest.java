@@ -30,10 +30,14 @@ class NetworkBuilderTest {
             .read(Path.of("circuits/fog-bell.yaml"))
             .circuit());
 
-    /** The two machines together have all kinds: the builds below have gone through every builder. */
+    private static final Circuit FILTER = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("benchmarks/sallen-key-a.yaml"))
+            .circuit());
+
+    /** The three together have all kinds: the builds below have gone through every builder. */
     @Test
     void theMachinesOfTheNextTestsHoldEveryKindOfPart() {
-        Set<Class<?>> kinds = Stream.of(FERRY, BELL)
+        Set<Class<?>> kinds = Stream.of(FERRY, BELL, FILTER)
                 .flatMap(machine -> machine.parts().stream())
                 .map(Object::getClass)
                 .collect(Collectors.toSet());
@@ -43,7 +47,7 @@ class NetworkBuilderTest {
 
     @Test
     void everyKindOfPartBuildsASoundNetwork() {
-        for (Circuit machine : List.of(FERRY, BELL)) {
+        for (Circuit machine : List.of(FERRY, BELL, FILTER)) {
             Modelled m = NetworkBuilder.build(machine, Conditions.mains(120));
 
             assertThat(new Solver(m.network()).flaws()).as(machine.name()).isEmpty();

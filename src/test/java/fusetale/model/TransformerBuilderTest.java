@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fusetale.circuit.About;
+import fusetale.circuit.Circuit;
 import fusetale.circuit.Net;
 import fusetale.circuit.Transformer;
 import fusetale.mna.PeriodicSettings;
@@ -74,6 +75,31 @@ class TransformerBuilderTest {
         Modelled m = loaded(transformer(1e-3, regulation, ohms - 1e-3, 1e-3, "s", "gnd"), 1e-3);
 
         assertThat(solved(m).amps("T1.sec").rms()).isCloseTo(amps, within(0.005 * amps));
+    }
+
+    /**
+     * A core keeps its inductance whatever it is fed with: at four times the frequency the magnetising current of 0.1 A is a
+     * quarter, what the iron takes stays. With I² the sum of both squares, I(60)² − I(240)² = 0.1²·(1 − 1/16).
+     */
+    @Test
+    void coreKeepsItsInductanceAtAnotherFrequency() {
+        Transformer idle = transformer(1e-3, 0.1, 0.1, 1e-3, "s", "gnd");
+        Circuit usual = circuit(120, 1e-3, idle, resistor("R1", "s", "gnd", 1e9));
+        Circuit higher = usual.withMains(usual.mains().at(quantity(240, Unit.HERTZ)));
+
+        assertThat(Math.pow(primaryAmps(usual), 2) - Math.pow(primaryAmps(higher), 2))
+                .isCloseTo(0.01 * 15 / 16, within(2e-5));
+    }
+
+    private static double primaryAmps(Circuit circuit) {
+        Modelled m = NetworkBuilder.build(circuit, Conditions.mains(120));
+        double hertz = circuit.mains().hertz().si();
+        PeriodicState state = new Solver(m.network())
+                .periodicState(PeriodicSettings.mains(hertz).withAccuracy(1e-5), null, () -> false)
+                .orElse(reason -> {
+                    throw new AssertionError(reason);
+                });
+        return state.amps("T1.primary").alternatingRms();
     }
 
     /** Rated load brings the voltage from 28 V raised by the regulation back to 28 V: definition of regulation. */

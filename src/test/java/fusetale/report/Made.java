@@ -147,7 +147,8 @@ final class Made {
                 List.of(),
                 Map.of(),
                 Map.of(),
-                Map.of());
+                Map.of(),
+                null);
     }
 
     static Meter meter() {

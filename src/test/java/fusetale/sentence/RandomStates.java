@@ -93,6 +93,9 @@ final class RandomStates {
                 arrangement = arrangement.withMainsVolts(80 + random.nextInt(200) + random.nextInt(10) / 10.0);
             }
             if (random.nextInt(3) == 0) {
+                arrangement = arrangement.withMainsHertz(1 + random.nextInt(100_000) + random.nextInt(10) / 10.0);
+            }
+            if (random.nextInt(3) == 0) {
                 arrangement = arrangement.withSeriesLamp((double) (5 + random.nextInt(200)));
             }
             for (String fuse : some(parts(Fuse.class))) {

@@ -60,6 +60,8 @@ class TypedLineTest {
                 "pow of | Power off, meter on d.c. volts.",
                 "off > on | Power on, meter on d.c. volts.",
                 "mains 110 | Power on, mains 110 V, meter on d.c. volts.",
+                "at 25 kHz | Power on, at 25 kHz, meter on d.c. volts.",
+                "at 1k5 Hz > at usual frequency | Power on, meter on d.c. volts.",
                 "mains 110,5 V > mains 120 | Power on, meter on d.c. volts.",
                 "lamp 100 W | Power on, a 100 W lamp in series, meter on d.c. volts.",
                 "an 80 W lamp in series | Power on, an 80 W lamp in series, meter on d.c. volts.",

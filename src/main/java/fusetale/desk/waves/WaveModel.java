@@ -62,7 +62,8 @@ public final class WaveModel {
 
     /** The traces of an outcome, in its order; those of pulses do not repeat. */
     public static List<WaveModel> of(Outcome outcome) {
-        double cycleSeconds = 1 / outcome.question().healthy().mains().hertz().si();
+        double cycleSeconds =
+                1 / outcome.question().arrangement().hertz(outcome.question().healthy());
         boolean pulsed = !outcome.bench().pulses().isEmpty();
         return outcome.traces().stream()
                 .map(t -> pulsed ? once(t) : repeated(t, cycleSeconds))

@@ -3,13 +3,14 @@ package fusetale.report.drawing;
 import fusetale.circuit.Controller;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Relay;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 
-/** Symbols of regulators, controllers, logic outputs, lamps and relays. */
+/** Symbols of regulators, op-amps, controllers, logic outputs, lamps and relays. */
 final class LoadSymbols {
     private static final int CHECK_GAP = 20;
 
@@ -38,6 +39,26 @@ final class LoadSymbols {
                 .port(r, "ground", 0, 30, Side.DOWN)
                 .leg("", -50, 0, 50, 0, 72)
                 .leg("ground", 0, 20, 0, 30, 0);
+    }
+
+    /** A triangle with its inverting input on top; the rails are not drawn. */
+    Symbol opAmp(OpAmp a) {
+        return of(a, "op-amp", "")
+                .line("M -30 -35 L -30 35 L 30 0 Z", Weight.SYMBOL)
+                .line("M -50 -20 L -30 -20", Weight.WIRE)
+                .line("M -50 20 L -30 20", Weight.WIRE)
+                .line("M 30 0 L 50 0", Weight.WIRE)
+                .line("M -25 -20 L -17 -20", Weight.WIRE)
+                .line("M -25 20 L -17 20", Weight.WIRE)
+                .line("M -21 16 L -21 24", Weight.WIRE)
+                .solid(-30, -35, 30, 35)
+                .text(a.name(), -8, 4, Label.Role.NAME)
+                .port(a, "minus", -50, -20, Side.LEFT)
+                .port(a, "plus", -50, 20, Side.LEFT)
+                .port(a, "out", 50, 0, Side.RIGHT)
+                .leg("", 30, 0, 50, 0, 0)
+                .leg("minus", -50, -20, -30, -20, 0)
+                .leg("plus", -50, 20, -30, 20, 0);
     }
 
     /** A box with its checks on the left, one below the other, {@code spread} squares apart. */

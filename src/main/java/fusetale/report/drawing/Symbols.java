@@ -15,6 +15,7 @@ import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Mains;
 import fusetale.circuit.Mosfet;
+import fusetale.circuit.OpAmp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Regulator;
 import fusetale.circuit.Relay;
@@ -108,6 +109,8 @@ final class Symbols {
             return junctions.thyristor(t);
         } else if (part instanceof Regulator r) {
             return loads.regulator(r);
+        } else if (part instanceof OpAmp a) {
+            return loads.opAmp(a);
         } else if (part instanceof Controller c) {
             return loads.controller(c, spread);
         } else if (part instanceof LogicOutput o) {

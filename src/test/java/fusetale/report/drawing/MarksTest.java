@@ -193,7 +193,8 @@ class MarksTest {
     @Test
     void everyPlaceOfAFailureHasALegOfItsOwn() {
         Set<String> without = new LinkedHashSet<>();
-        for (Circuit circuit : List.of(FERRY, Shipped.circuit("fog-bell"))) {
+        for (Circuit circuit : Stream.concat(Stream.of(FERRY, Shipped.circuit("fog-bell")), Shipped.benchmarks())
+                .toList()) {
             DrawingPlan plan = DrawingPlan.of(circuit, SymbolStyle.IEC_60617);
             for (FaultForm form : Catalogue.possible(circuit)) {
                 Fault fault = form.usual();
@@ -209,8 +210,8 @@ class MarksTest {
     @Test
     void shippedCircuitsHaveEveryKindOfPartSoThatEveryKindIsDrawn() {
         Set<Class<?>> kinds = new LinkedHashSet<>();
-        Stream.of("first-light", "fog-bell", "night-ferry")
-                .flatMap(name -> Shipped.circuit(name).parts().stream())
+        Stream.concat(Stream.of("first-light", "fog-bell", "night-ferry").map(Shipped::circuit), Shipped.benchmarks())
+                .flatMap(circuit -> circuit.parts().stream())
                 .forEach(part -> kinds.add(part.getClass()));
 
         assertThat(kinds).containsExactlyInAnyOrderElementsOf(Arrays.asList(Part.class.getPermittedSubclasses()));

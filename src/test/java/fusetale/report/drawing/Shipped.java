@@ -22,20 +22,30 @@ final class Shipped {
     }
 
     static Circuit circuit(String name) {
-        Path file = Path.of("circuits", name + ".yaml");
+        return circuit(Path.of("circuits", name + ".yaml"));
+    }
+
+    /** The circuits of the literature. */
+    static Stream<Circuit> benchmarks() {
+        return files("benchmarks").stream().map(Shipped::circuit);
+    }
+
+    private static Circuit circuit(Path file) {
         return Objects.requireNonNull(
-                CircuitReader.withShippedParts().read(file).circuit(), name);
+                CircuitReader.withShippedParts().read(file).circuit(), file::toString);
     }
 
     private static List<Arguments> read() {
-        try (Stream<Path> files = Files.list(Path.of("circuits"))) {
-            return files.map(f -> f.getFileName().toString())
-                    .filter(n -> n.endsWith(".yaml"))
-                    .sorted()
-                    .map(n -> circuit(n.replace(".yaml", "")))
-                    .flatMap(c -> Stream.of(SymbolStyle.values())
-                            .map(style -> Arguments.of(c.name(), style, c, DrawingPlan.of(c, style))))
-                    .toList();
+        return Stream.concat(files("circuits").stream(), files("benchmarks").stream())
+                .map(Shipped::circuit)
+                .flatMap(c -> Stream.of(SymbolStyle.values())
+                        .map(style -> Arguments.of(c.name(), style, c, DrawingPlan.of(c, style))))
+                .toList();
+    }
+
+    private static List<Path> files(String folder) {
+        try (Stream<Path> files = Files.list(Path.of(folder))) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

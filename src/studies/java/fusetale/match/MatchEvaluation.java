@@ -1,0 +1,416 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Drawn;
+import fusetale.bench.Meter;
+import fusetale.bench.Observation;
+import fusetale.bench.Reading;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import fusetale.circuit.Mains;
+import fusetale.explore.Foretelling;
+import fusetale.explore.Foretold;
+import fusetale.explore.Specimen;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * How often matching is right, on simulated truths: machines and faults drawn by another generator than the dictionary's,
+ * amounts uniform on a log scale, readings with the meter's error and its digits. Each case starts with what is seen of the
+ * machine as found, then takes the readings that the planner asks for.
+ *
+ * <pre>MatchEvaluation CIRCUIT.yaml CASES SEED [READINGS] [advised|random|gain|mistake|left-out|mismatch|coarse]…</pre>
+ */
+public final class MatchEvaluation {
+    private static final int[] MARKS = {0, 3, 5, 8};
+    private static final double SURE = 0.9;
+    private static final double LATER_TOLERANCE = 1.7;
+
+    private final Circuit circuit;
+    private final Meter meter = Meter.trueRms4000();
+    private final Workbench bench;
+    private final List<Hypothesis> hypotheses;
+    private final int most;
+    private final List<Truth> truths = new ArrayList<>();
+
+    private MatchEvaluation(Circuit circuit, int cases, long seed, int most) {
+        this.circuit = circuit;
+        this.hypotheses = Hypotheses.of(circuit);
+        this.bench = new Workbench(circuit, meter, 2, 24, 1, hypotheses);
+        this.most = most;
+        Random random = new Random(seed);
+        while (truths.size() < cases) {
+            draw(random).ifPresent(truths::add);
+        }
+    }
+
+    /** Runs. */
+    public static void main(String[] args) throws Exception {
+        Circuit circuit = Objects.requireNonNull(
+                CircuitReader.withShippedParts().read(Path.of(args[0])).circuit());
+        int cases = Integer.parseInt(args[1]);
+        long seed = Long.parseLong(args[2]);
+        int most = args.length > 3 ? Integer.parseInt(args[3]) : 8;
+        long started = System.nanoTime();
+        MatchEvaluation evaluation = new MatchEvaluation(circuit, cases, seed, most);
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %d hypotheses, %d boards; %d truths, seed %d%n",
+                circuit.name(),
+                evaluation.hypotheses.size(),
+                evaluation.bench.boards().all().size(),
+                cases,
+                seed);
+        List<String> runs = args.length > 4 ? List.of(args).subList(4, args.length) : List.of("advised", "random");
+        for (String run : runs) {
+            evaluation.run(run, seed);
+            System.out.printf(Locale.ROOT, "  after %.0f s%n", (System.nanoTime() - started) / 1e9);
+        }
+    }
+
+    /** A machine with what is wrong with it. */
+    private static final class Truth {
+        final Specimen specimen;
+        final Hypothesis hypothesis;
+        final Supposition supposition;
+        final Foretold asFound;
+        final Map<String, Foretelling> benches = new HashMap<>();
+
+        Truth(Specimen specimen, Hypothesis hypothesis, Supposition supposition, Foretold asFound) {
+            this.specimen = specimen;
+            this.hypothesis = hypothesis;
+            this.supposition = supposition;
+            this.asFound = asFound;
+        }
+
+        Supposition after() {
+            Set<String> blown = new TreeSet<>(asFound.melted());
+            List<Fault> faults = new ArrayList<>(supposition.faults());
+            faults.removeIf(f -> blown.contains(f.part()));
+            blown.forEach(b -> faults.add(new Fault(b, "", FailureMode.BLOWN, null)));
+            return new Supposition(faults);
+        }
+    }
+
+    private Optional<Truth> draw(Random random) throws IllegalStateException {
+        double at = random.nextDouble() * Hypotheses.LISTED;
+        Hypothesis chosen = hypotheses.get(hypotheses.size() - 1);
+        for (Hypothesis h : hypotheses) {
+            at -= h.weight();
+            if (at < 0) {
+                chosen = h;
+                break;
+            }
+        }
+        Supposition supposition = chosen.at(random.nextDouble());
+        Mains mains = circuit.mains();
+        double low = mains.lowestVolts().si();
+        double volts = low + (mains.highestVolts().si() - low) * random.nextDouble();
+        Specimen specimen = new Specimen(
+                new Drawn(new Random(random.nextLong())).circuit(circuit), volts / mains.volts().si());
+        try {
+            Foretelling f = Foretelling.of(
+                    specimen, Arrangement.powered(circuit), meter, bench.asks().powerOn(), () -> false);
+            Hypothesis of = chosen;
+            return f.under(supposition, () -> false).map(found -> {
+                Truth truth = new Truth(specimen, of, supposition, found);
+                truth.benches.put(Dictionary.key(Arrangement.powered(circuit)), f);
+                return truth;
+            });
+        } catch (fusetale.bench.UnfitArrangement e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private Evidence ask(Truth truth, Ask ask, Random random, String run) throws Exception {
+        Supposition now = ask.arrangement().seriesLampWatts() == null ? truth.after() : truth.supposition;
+        if (ask instanceof Ask.Noticed n) {
+            Foretold shown = Foretelling.of(truth.specimen, n.arrangement(), meter, List.of(), () -> false)
+                    .under(now, () -> false)
+                    .orElseThrow();
+            Observation seen = shown.observations().stream()
+                    .filter(o -> o.part().equals(n.part()) && o.sight().aspect() == n.aspect())
+                    .findFirst()
+                    .orElseThrow();
+            return new Evidence(ask, new Shown.Seen(seen.sight(), counted(seen)));
+        }
+        Ask.Metered m = (Ask.Metered) ask;
+        Reading reading = Foretelling.of(truth.specimen, m.arrangement(), meter, List.of(m.check()), () -> false)
+                .under(now, () -> false)
+                .orElseThrow()
+                .readings()
+                .get(0);
+        if (reading.overRange()) {
+            return new Evidence(ask, new Shown.Over());
+        }
+        double scale = run.equals("coarse") ? 4 : 1;
+        double bias = run.equals("mismatch") ? 1.02 : 1;
+        double error = scale * reading.halfWidth() * (2 * random.nextDouble() - 1);
+        return new Evidence(ask, new Shown.Figure(reading.value() * bias + error));
+    }
+
+    private static int counted(Observation seen) {
+        return seen.sight() == Observation.Sight.STOPS
+                ? Integer.parseInt(seen.detail().split(" ")[1])
+                : -1;
+    }
+
+    private List<Evidence> intake(Truth truth) {
+        List<Evidence> all = new ArrayList<>();
+        for (Observation seen : truth.asFound.observations()) {
+            all.add(new Evidence(
+                    new Ask.Noticed(
+                            Arrangement.powered(circuit), seen.part(), seen.sight().aspect()),
+                    new Shown.Seen(seen.sight(), counted(seen))));
+        }
+        return all;
+    }
+
+    /** Sums of one run. */
+    private static final class Tally {
+        final int[] n = new int[MARKS.length];
+        final int[] first = new int[MARKS.length];
+        final int[] three = new int[MARKS.length];
+        final int[] group = new int[MARKS.length];
+        final double[] log2 = new double[MARKS.length];
+        final double[] brier = new double[MARKS.length];
+        final double[][] said = new double[MARKS.length][6];
+        final int[][] were = new int[MARKS.length][6];
+        final int[][] count = new int[MARKS.length][6];
+        int reached;
+        int reachedRight;
+        int readings;
+        int flagged;
+        int falseFlags;
+        int alarms;
+        double minutes;
+        final StringBuilder misses = new StringBuilder();
+    }
+
+    private void run(String run, long seed) throws Exception {
+        Tally tally = new Tally();
+        Random random = new Random(seed + run.hashCode());
+        int k = 0;
+        for (Truth truth : truths) {
+            one(truth, run, random, tally, k++);
+        }
+        print(run, tally);
+    }
+
+    private void one(Truth truth, String run, Random random, Tally tally, int number) throws Exception {
+        Findings findings = Findings.of(intake(truth));
+        int slip = run.equals("mistake") ? 2 + random.nextInt(4) : -1;
+        Set<Repair> left = run.equals("left-out") ? Set.of(truth.hypothesis.repair()) : Set.of();
+        boolean reached = false;
+        List<Ask> refused = new ArrayList<>();
+        Session session = new Session(left);
+        for (int m = 0; m <= most; m++) {
+            Workbench.Weighing weighing = session.weigh(findings);
+            mark(weighing, truth, m, tally, number, findings);
+            Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
+            double best = repairs.values().stream().findFirst().orElse(0.0);
+            if (!reached && best >= SURE) {
+                reached = true;
+                tally.reached++;
+                tally.readings += m;
+                tally.reachedRight += repairs.keySet().iterator().next().equals(truth.hypothesis.repair()) ? 1 : 0;
+            }
+            if (m == most) {
+                flags(weighing, findings, slip, tally);
+                break;
+            }
+            Optional<Advice> next = session.next(weighing, run, random, refused);
+            if (next.isEmpty()) {
+                // nothing more to learn: the answer stands
+                for (int rest = m + 1; rest <= most; rest++) {
+                    mark(weighing, truth, rest, tally, number, findings);
+                }
+                flags(weighing, findings, slip, tally);
+                break;
+            }
+            tally.minutes += next.get().minutes();
+            Evidence e;
+            try {
+                e = ask(truth, next.get().ask(), random, run);
+            } catch (java.util.NoSuchElementException unsolved) {
+                refused.add(next.get().ask());
+                continue;
+            }
+            if (m == slip && e.shown() instanceof Shown.Figure f) {
+                e = new Evidence(e.ask(), new Shown.Figure(f.si() * (random.nextBoolean() ? 10 : 0.1)));
+            } else if (m == slip) {
+                slip++;
+            }
+            findings = findings.with(e);
+        }
+    }
+
+    /** Weighing and planning with some repairs left out of the dictionary. */
+    private final class Session {
+        private final Set<Repair> left;
+
+        Session(Set<Repair> left) {
+            this.left = left;
+        }
+
+        Workbench.Weighing weigh(Findings findings) throws Exception {
+            Case found = Case.of(findings);
+            List<Arrangement> arrangements = bench.prepare(found, () -> false);
+            List<Boards.Board> missing =
+                    bench.boards().all().stream().filter(b -> !bench.known(b)).toList();
+            bench.work(missing, arrangements, found, () -> {}, () -> false);
+            return bench.likely(found, arrangements, b -> !left.contains(bench.boards().of(b).repair()), () -> false);
+        }
+
+        Optional<Advice> next(Workbench.Weighing weighing, String run, Random random, List<Ask> refused)
+                throws Exception {
+            boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
+            Planner planner = new Planner(circuit, bench, weighing, () -> false);
+            if (run.equals("random")) {
+                return planner.any(random, danger);
+            }
+            if (run.equals("gain")) {
+                return planner.most(danger);
+            }
+            return planner
+                    .next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), danger)
+                    .advice()
+                    .stream()
+                    .findFirst();
+        }
+    }
+
+    private void mark(
+            Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number, Findings findings) {
+        for (int at = 0; at < MARKS.length; at++) {
+            if (MARKS[at] == m) {
+                mark(weighing, truth, at, tally, number, findings.size());
+            }
+        }
+    }
+
+    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number, int readings) {
+        Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
+        List<Repair> order = List.copyOf(repairs.keySet());
+        Repair right = truth.hypothesis.repair();
+        double p = repairs.getOrDefault(right, 0.0);
+        int place = order.indexOf(right);
+        tally.n[at]++;
+        tally.first[at] += place == 0 ? 1 : 0;
+        tally.three[at] += place >= 0 && place < 3 ? 1 : 0;
+        tally.log2[at] -= Math.log(Math.max(p, 1e-4)) / Math.log(2);
+        double brier = (1 - p) * (1 - p) + weighing.posterior().somethingElse() * weighing.posterior().somethingElse();
+        for (Map.Entry<Repair, Double> e : repairs.entrySet()) {
+            brier += e.getKey().equals(right) ? 0 : e.getValue() * e.getValue();
+        }
+        tally.brier[at] += brier / 2;
+        boolean group = place == 0;
+        if (place > 0) {
+            double leader = repairs.get(order.get(0));
+            // alike: the same evidence, no reading left that parts them
+            group = p > 0.25 * leader;
+        }
+        tally.group[at] += group ? 1 : 0;
+        for (Map.Entry<Repair, Double> e : repairs.entrySet()) {
+            if (e.getValue() > 0.02) {
+                int bucket = (int) Math.min(5, e.getValue() * 6);
+                tally.said[at][bucket] += e.getValue();
+                tally.were[at][bucket] += e.getKey().equals(right) ? 1 : 0;
+                tally.count[at][bucket]++;
+            }
+        }
+        if (MARKS[at] == 8 || (at == MARKS.length - 1)) {
+            tally.alarms += weighing.posterior().somethingElse() > 0.2 ? 1 : 0;
+            if (place != 0) {
+                tally.misses.append(String.format(
+                        Locale.ROOT,
+                        "    case %d: %s, at place %d with %.3f; leads %s with %.2f, something else %.2f%n",
+                        number,
+                        truth.supposition.faults().stream()
+                                .map(f -> f.target() + "=" + f.mode().compact()
+                                        + (f.amount() == null ? "" : ":" + f.amount().si()))
+                                .toList(),
+                        place + 1,
+                        p,
+                        order.isEmpty() ? "" : order.get(0).words(),
+                        order.isEmpty() ? 0 : repairs.get(order.get(0)),
+                        weighing.posterior().somethingElse()));
+            }
+        }
+    }
+
+    private static void flags(Workbench.Weighing weighing, Findings findings, int slip, Tally tally) {
+        double[] suspicion = weighing.posterior().suspicion();
+        int intake = suspicion.length;
+        for (int j = 0; j < intake; j++) {
+            boolean metered = weighing.findings().evidence().get(j).ask() instanceof Ask.Metered;
+            if (suspicion[j] > 0.5 && metered) {
+                if (slip >= 0) {
+                    tally.flagged++;
+                } else {
+                    tally.falseFlags++;
+                }
+            }
+        }
+    }
+
+    private void print(String run, Tally t) {
+        System.out.printf(Locale.ROOT, "%s, %d cases%n", run, truths.size());
+        for (int at = 0; at < MARKS.length; at++) {
+            if (t.n[at] == 0) {
+                continue;
+            }
+            double n = t.n[at];
+            double ece = 0;
+            int all = 0;
+            StringBuilder table = new StringBuilder();
+            for (int b = 0; b < 6; b++) {
+                if (t.count[at][b] > 0) {
+                    ece += Math.abs(t.said[at][b] - t.were[at][b]);
+                    all += t.count[at][b];
+                    table.append(String.format(
+                            Locale.ROOT,
+                            " %.2f->%.2f (%d)",
+                            t.said[at][b] / t.count[at][b],
+                            (double) t.were[at][b] / t.count[at][b],
+                            t.count[at][b]));
+                }
+            }
+            System.out.printf(
+                    Locale.ROOT,
+                    "  intake + %d: first %.3f, among three %.3f, alike %.3f, log2 loss %.2f, Brier %.3f, ECE %.3f;%s%n",
+                    MARKS[at],
+                    t.first[at] / n,
+                    t.three[at] / n,
+                    t.group[at] / n,
+                    t.log2[at] / n,
+                    t.brier[at] / n,
+                    ece / Math.max(1, all),
+                    table);
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "  0.9 reached in %.3f, with %.2f readings, right %.3f; %.1f minutes a case; flagged %d, falsely %d;"
+                        + " something else raised %d%n%s",
+                (double) t.reached / truths.size(),
+                (double) t.readings / Math.max(1, t.reached),
+                (double) t.reachedRight / Math.max(1, t.reached),
+                t.minutes / truths.size(),
+                t.flagged,
+                t.falseFlags,
+                t.alarms,
+                t.misses);
+    }
+}
