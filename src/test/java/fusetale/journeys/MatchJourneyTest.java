@@ -90,7 +90,7 @@ class MatchJourneyTest {
             assertThat(answer.at("/next/verdict").asText()).isNotEmpty();
 
             Typed text = Typed.in("match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next");
-            assertThat(text.out()).contains("What fits", "Change R2. Fits 6 of 6.", "R2 is open.", "Measure next");
+            assertThat(text.out()).contains("What fits", "Change R2. Fits 6 of 6.", "R2 is open", "Measure next");
             assertThat(text.out().lines()).allMatch(l -> l.length() <= 100);
         } finally {
             System.clearProperty(Store.PROPERTY);
