@@ -90,8 +90,7 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
             throw new RowException(
                     Column.VALUE, WORDS.say("value.other", value, function.words()), allowed(function), "");
         }
-        return new Displayed(
-                check, measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value()));
+        return new Displayed(check, measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value()));
     }
 
     private static String allowed(MeterFunction function) {

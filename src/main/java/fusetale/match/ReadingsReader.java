@@ -104,7 +104,10 @@ public final class ReadingsReader {
                     .sorted(Comparator.comparing(w -> columns.getOrDefault(w.column(), -1)))
                     .forEach(w -> gathered.problem(
                             row.line(),
-                            where(columns.getOrDefault(w.column(), -1), row, w.column().words()),
+                            where(
+                                    columns.getOrDefault(w.column(), -1),
+                                    row,
+                                    w.column().words()),
                             w.found(),
                             w.allowed(),
                             w.nearest()));
@@ -258,10 +261,9 @@ public final class ReadingsReader {
         }
         Optional<Arrangement> bench = row.understood(() -> metered.arrangement(row.cell(Column.ARRANGEMENT), true));
         Optional<String> part = row.understood(() -> seen.part(aspect, row.cell(Column.FROM)));
-        Optional<Shown.Seen> shown =
-                row.understood(() -> seen.shown(aspect, part.orElse(""), row.cell(Column.VALUE)));
-        return bench.flatMap(b -> part.flatMap(p -> shown.map(
-                s -> new Evidence(new Ask.Noticed(b, p, aspect), s, row.written(Column.NOTE)))));
+        Optional<Shown.Seen> shown = row.understood(() -> seen.shown(aspect, part.orElse(""), row.cell(Column.VALUE)));
+        return bench.flatMap(b -> part.flatMap(
+                p -> shown.map(s -> new Evidence(new Ask.Noticed(b, p, aspect), s, row.written(Column.NOTE)))));
     }
 
     private Optional<Evidence> metered(Row row, Meter meter) {
@@ -278,10 +280,10 @@ public final class ReadingsReader {
                 bench.flatMap(b -> check.flatMap(c -> row.understood(() -> metered.able(b, c, meter))));
         // what the display showed is read without knowing where
         Check somewhere = check.orElse(new Check("", "", function));
-        Optional<MeteredReader.Displayed> displayed = row.understood(
-                () -> metered.displayed(somewhere, row.cell(Column.VALUE), row.cell(Column.UNIT)));
-        return able.flatMap(b -> displayed.map(d ->
-                new Evidence(new Ask.Metered(b, d.check()), d.shown(), row.written(Column.NOTE))));
+        Optional<MeteredReader.Displayed> displayed =
+                row.understood(() -> metered.displayed(somewhere, row.cell(Column.VALUE), row.cell(Column.UNIT)));
+        return able.flatMap(b ->
+                displayed.map(d -> new Evidence(new Ask.Metered(b, d.check()), d.shown(), row.written(Column.NOTE))));
     }
 
     private static MeterFunction function(String cell) throws RowException {

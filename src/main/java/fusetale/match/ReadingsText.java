@@ -45,7 +45,13 @@ record ReadingsText(@Nullable String text, @Nullable Problem problem) {
             return new ReadingsText(
                     null,
                     new Problem(
-                            Problem.Severity.ERROR, name, 0, "", WORDS.say("file.unreadable", String.valueOf(e.getMessage())), "", ""));
+                            Problem.Severity.ERROR,
+                            name,
+                            0,
+                            "",
+                            WORDS.say("file.unreadable", String.valueOf(e.getMessage())),
+                            "",
+                            ""));
         }
     }
 

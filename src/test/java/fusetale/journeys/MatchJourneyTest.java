@@ -76,8 +76,8 @@ class MatchJourneyTest {
     void theFaultThatTheReadingsWereMadeOfLeads(@TempDir Path data) throws IOException {
         System.setProperty(Store.PROPERTY, data.toString());
         try {
-            Typed typed = Typed.in(
-                    "match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next", "--json");
+            Typed typed =
+                    Typed.in("match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next", "--json");
             JsonNode answer = new ObjectMapper().readTree(typed.out());
 
             assertThat(typed.code()).isZero();
