@@ -1,6 +1,7 @@
 package fusetale.cli;
 
 import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
 import fusetale.explore.Progress;
@@ -83,13 +84,15 @@ final class Match implements Callable<Integer> {
             return new Work() {
                 @Override
                 public Ranking rank(
-                        Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped) {
+                        Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+                        throws UnfitArrangement {
                     return matcher.rank(findings, sharper, progress, stopped);
                 }
 
                 @Override
                 public NextReadings next(
-                        Findings findings, Set<String> outOfReach, Progress progress, BooleanSupplier stopped) {
+                        Findings findings, Set<String> outOfReach, Progress progress, BooleanSupplier stopped)
+                        throws UnfitArrangement {
                     return matcher.next(findings, outOfReach, List.<Ask>of(), progress, stopped);
                 }
             };
@@ -102,10 +105,12 @@ final class Match implements Callable<Integer> {
     /** A matcher at work, as {@link Matcher}. */
     interface Work {
         /** What explains the findings. */
-        Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped);
+        Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+                throws UnfitArrangement;
 
         /** What to measure next. */
-        NextReadings next(Findings findings, Set<String> outOfReach, Progress progress, BooleanSupplier stopped);
+        NextReadings next(Findings findings, Set<String> outOfReach, Progress progress, BooleanSupplier stopped)
+                throws UnfitArrangement;
     }
 
     @Override
@@ -136,6 +141,8 @@ final class Match implements Callable<Integer> {
             console.out().flush();
             console.err().flush();
             return matched.noneFits() ? ExitCodes.NO : ExitCodes.DONE;
+        } catch (UnfitArrangement unfit) {
+            throw new Refused(ExitCodes.UNUSABLE, String.valueOf(unfit.getMessage()));
         }
     }
 
@@ -170,7 +177,7 @@ final class Match implements Callable<Integer> {
 
     private Matched matched(
             Circuit circuit, Meter with, ReadingsFile read, Set<String> unreachable, Interruption interruption)
-            throws Refused {
+            throws Refused, UnfitArrangement {
         Work work = matching.of(circuit, with);
         Leading leading = new Leading(new MatchWords(circuit));
         Progress told = (done, of) -> console.tellProgress(leading.told(done, of));

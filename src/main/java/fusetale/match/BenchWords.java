@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How the bench is set, in one cell: a named arrangement of the circuit file, or what one would say of the bench, {@code
@@ -123,8 +124,12 @@ final class BenchWords {
                 .collect(Collectors.joining(", "));
     }
 
-    /** Names of the circuit file, for messages. */
+    /** As found, and the names of the circuit file, for messages. */
     List<String> names() {
-        return circuit.settings().stream().map(BenchSetting::name).toList();
+        return Stream.concat(
+                        Stream.of(WORDS.say("as-found")),
+                        circuit.settings().stream().map(BenchSetting::name))
+                .distinct()
+                .toList();
     }
 }

@@ -11,29 +11,38 @@ enum Column {
     /** What the meter is set to, or what is looked at. */
     FUNCTION("function"),
     /** The red lead, or the part. */
-    FROM("from", "red", "red lead", "part"),
+    FROM("from"),
     /** The black lead. */
-    TO("to", "black", "black lead"),
+    TO("to"),
     /** What was shown. */
-    VALUE("value", "reading"),
+    VALUE("value"),
     /** Its unit. */
     UNIT("unit"),
     /** Which meter. */
     METER("meter"),
     /** A remark. */
-    NOTE("note", "notes", "remark");
+    NOTE("note");
 
     private final String words;
-    private final List<String> also;
 
-    Column(String words, String... also) {
+    Column(String words) {
         this.words = words;
-        this.also = List.of(also);
     }
 
     /** As it heads the column. */
     String words() {
         return words;
+    }
+
+    /** What else people write above it. */
+    private List<String> also() {
+        return switch (this) {
+            case FROM -> List.of("red", "red lead", "part");
+            case TO -> List.of("black", "black lead");
+            case VALUE -> List.of("reading");
+            case NOTE -> List.of("notes", "remark");
+            default -> List.of();
+        };
     }
 
     /** Whether a file must have it. */
@@ -45,7 +54,7 @@ enum Column {
     static Optional<Column> headed(String cell) {
         String plain = SightWords.plain(cell);
         return Arrays.stream(values())
-                .filter(c -> c.words.equals(plain) || c.also.contains(plain))
+                .filter(c -> c.words.equals(plain) || c.also().contains(plain))
                 .findFirst();
     }
 

@@ -31,24 +31,22 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
             throw new RowException(
                     Column.ARRANGEMENT,
                     WORDS.say("no-arrangement", cell, withoutPoint(unclear)),
-                    WORDS.say("arrangement.allowed", String.join("; ", benches.names())),
+                    String.join("; ", benches.names()) + "; " + WORDS.say("arrangement.allowed"),
                     Spelling.nearestIfAny(cell, benches.names()));
         }
     }
 
-    /** What was asked, if it can be. */
-    Ask.Metered ask(String arranged, MeterFunction function, String red, String black, Meter meter)
-            throws RowException {
-        Check check = check(red, black, function);
-        Arrangement arrangement = arrangement(arranged, function.powered());
+    /** The arrangement, if a check can be made on it. */
+    Arrangement able(Arrangement arrangement, Check check, Meter meter) throws RowException {
         String refusal = benches.refusal(arrangement, check, meter).orElse("");
         if (!refusal.isEmpty()) {
-            throw new RowException(meter.has(function) ? Column.ARRANGEMENT : Column.METER, refusal);
+            throw new RowException(meter.has(check.function()) ? Column.ARRANGEMENT : Column.METER, refusal);
         }
-        return new Ask.Metered(arrangement, check);
+        return arrangement;
     }
 
-    private Check check(String red, String black, MeterFunction function) throws RowException {
+    /** Where the leads were. */
+    Check check(String red, String black, MeterFunction function) throws RowException {
         if (red.isEmpty()) {
             throw new RowException(Column.FROM, WORDS.say("no-point"));
         }
@@ -65,9 +63,16 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
         }
     }
 
-    /** What came of it. */
-    Evidence evidence(Ask.Metered ask, String value, String unit, String note) throws RowException {
-        MeterFunction function = ask.check().function();
+    /**
+     * What came of it.
+     *
+     * @param check as asked; a figure on the buzzer's function is one of ohms
+     */
+    record Displayed(Check check, Shown shown) {}
+
+    /** What the meter showed. */
+    Displayed displayed(Check asked, String value, String unit) throws RowException {
+        MeterFunction function = asked.function();
         String bare = KIND_BEHIND.matcher(unit).replaceFirst("");
         if (!bare.isEmpty()) {
             checkUnit(bare, unit, function);
@@ -75,18 +80,17 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
         String typed = !bare.isEmpty() && BARE.matcher(value).matches() ? value + " " + bare : value;
         Measured measured;
         try {
-            measured = parser.parse(typed, ask.check(), function);
+            measured = parser.parse(typed, asked, function);
         } catch (SentenceException unclear) {
             throw new RowException(Column.VALUE, withoutPoint(unclear), allowed(function), "");
         }
         Check check = measured.check();
         boolean buzzer = function == MeterFunction.CONTINUITY && check.function() == MeterFunction.OHMS;
-        if (!check.equals(ask.check()) && !buzzer) {
+        if (!check.equals(asked) && !buzzer) {
             throw new RowException(
                     Column.VALUE, WORDS.say("value.other", value, function.words()), allowed(function), "");
         }
-        Shown shown = measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value());
-        return new Evidence(buzzer ? new Ask.Metered(ask.arrangement(), check) : ask, shown, note);
+        return new Displayed(check, measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value()));
     }
 
     private static String allowed(MeterFunction function) {

@@ -1,5 +1,7 @@
 package fusetale.match;
 
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
 import fusetale.bench.Meter;
 import fusetale.bench.Observation;
 import fusetale.circuit.Circuit;
@@ -12,6 +14,7 @@ import fusetale.sentence.MeasuredParser;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what somebody wrote down at the bench, a row a reading, as a spreadsheet or a text editor saves it:
@@ -45,15 +47,13 @@ public final class ReadingsReader {
             Set.of("", "?", "-", "–", "—", "don't know", "dont know", "unknown", "not measured", "n/a", "na");
 
     private final Circuit circuit;
-    private final BenchWords benches;
-    private final MeasuredParser parser;
+    private final MeteredReader metered;
     private final SeenReader seen;
 
     /** For readings on one circuit. */
     public ReadingsReader(Circuit circuit) {
         this.circuit = circuit;
-        this.benches = new BenchWords(circuit);
-        this.parser = new MeasuredParser(circuit);
+        this.metered = new MeteredReader(new BenchWords(circuit), new MeasuredParser(circuit));
         this.seen = new SeenReader(circuit);
     }
 
@@ -98,20 +98,19 @@ public final class ReadingsReader {
                     gathered.problem(row.line(), where(k, row, ""), found, WORDS.say("beyond.allowed"), "");
                 }
             }
-            Row cells = new Row(row, columns);
-            try {
-                row(cells, gathered);
-            } catch (RowException wrong) {
-                gathered.problem(
-                        row.line(),
-                        where(
-                                columns.getOrDefault(wrong.column(), -1),
-                                row,
-                                wrong.column().words()),
-                        wrong.found(),
-                        wrong.allowed(),
-                        wrong.nearest());
-            }
+            Row cells = new Row(row, columns, new ArrayList<>());
+            row(cells, gathered);
+            cells.wrong().stream()
+                    .sorted(Comparator.comparing(w -> columns.getOrDefault(w.column(), -1)))
+                    .forEach(w -> gathered.problem(
+                            row.line(),
+                            where(
+                                    columns.getOrDefault(w.column(), -1),
+                                    row,
+                                    w.column().words()),
+                            w.found(),
+                            w.allowed(),
+                            w.nearest()));
         }
     }
 
@@ -158,8 +157,18 @@ public final class ReadingsReader {
         return lacking.isEmpty() ? columns : Map.of();
     }
 
-    /** The cells of a row by their columns. */
-    private record Row(CsvRows.Row row, Map<Column, Integer> columns) {
+    /** A look at some cells. */
+    @FunctionalInterface
+    private interface Look<T> {
+        T at() throws RowException;
+    }
+
+    /**
+     * The cells of a row by their columns.
+     *
+     * @param wrong cells that were not understood so far
+     */
+    private record Row(CsvRows.Row row, Map<Column, Integer> columns, List<RowException> wrong) {
         String cell(Column column) {
             return CsvRows.asMeant(row.cell(columns.getOrDefault(column, -1))).strip();
         }
@@ -167,36 +176,45 @@ public final class ReadingsReader {
         String written(Column column) {
             return CsvRows.asMeant(row.written(columns.getOrDefault(column, -1)));
         }
+
+        /** What they say; empty where they are not understood, which is kept. */
+        <T> Optional<T> understood(Look<T> look) {
+            try {
+                return Optional.of(look.at());
+            } catch (RowException unclear) {
+                wrong.add(unclear);
+                return Optional.empty();
+            }
+        }
     }
 
-    private void row(Row row, Gathered gathered) throws RowException {
-        if (SightWords.plain(row.cell(Column.FUNCTION)).equals(WORDS.say("replaced"))) {
-            gathered.replaced(parts(row.cell(Column.FROM)));
+    private void row(Row row, Gathered gathered) {
+        String function = row.cell(Column.FUNCTION);
+        if (SightWords.plain(function).equals(WORDS.say("replaced"))) {
+            row.understood(() -> parts(row.cell(Column.FROM))).ifPresent(gathered::replaced);
             return;
         }
-        String value = row.cell(Column.VALUE);
-        if (UNKNOWN.contains(value.toLowerCase(Locale.ROOT).replace('’', '\''))) {
+        String value = row.cell(Column.VALUE).toLowerCase(Locale.ROOT).replace('’', '\'');
+        if (UNKNOWN.contains(value)) {
             gathered.unmeasured++;
             return;
         }
-        Meter meter = meter(row.cell(Column.METER));
-        Optional<Observation.Aspect> aspect = SightWords.aspect(row.cell(Column.FUNCTION));
-        Evidence evidence =
-                aspect.isPresent() ? noticed(row, aspect.get()) : metered(row, value, meter == null ? usual() : meter);
-        if (meter != null) {
-            gathered.meters.add(meter);
+        Optional<Meter> named = row.cell(Column.METER).isEmpty()
+                ? Optional.empty()
+                : row.understood(() -> meter(row.cell(Column.METER)));
+        Optional<Evidence> evidence = SightWords.aspect(function)
+                .map(aspect -> noticed(row, aspect))
+                .orElseGet(() -> metered(row, named.orElse(Meter.builtIn().get(0))));
+        if (row.wrong().isEmpty()) {
+            named.ifPresent(gathered.meters::add);
+            evidence.ifPresent(e -> gathered.evidence(e, row.row().line()));
         }
-        gathered.evidence(evidence, row.row().line());
-    }
-
-    private static Meter usual() {
-        return Meter.builtIn().get(0);
     }
 
     private List<String> parts(String cell) throws RowException {
         List<String> known = Catalogue.designators(circuit);
         List<String> parts = new ArrayList<>();
-        for (String word : cell.split("[,;&\\s]+|\\band\\b")) {
+        for (String word : cell.split("[,;&\\s]+|\\band\\b", -1)) {
             if (!word.isBlank()) {
                 parts.add(named(word, known));
             }
@@ -207,6 +225,7 @@ public final class ReadingsReader {
         return parts;
     }
 
+    /** The name that is spelt so, capitals ignored. */
     static String named(String word, List<String> known) throws RowException {
         return known.stream()
                 .filter(k -> k.equals(word))
@@ -219,10 +238,7 @@ public final class ReadingsReader {
                 });
     }
 
-    private @Nullable Meter meter(String cell) throws RowException {
-        if (cell.isEmpty()) {
-            return null;
-        }
+    private static Meter meter(String cell) throws RowException {
         String wanted = cell.toLowerCase(Locale.ROOT);
         return Meter.builtIn().stream()
                 .filter(m -> m.name().toLowerCase(Locale.ROOT).startsWith(wanted))
@@ -238,20 +254,40 @@ public final class ReadingsReader {
                 });
     }
 
-    private Evidence noticed(Row row, Observation.Aspect aspect) throws RowException {
-        if (!row.cell(Column.TO).isEmpty()) {
-            throw new RowException(Column.TO, WORDS.say("looked.to", aspect.words(), row.cell(Column.TO)));
+    private Optional<Evidence> noticed(Row row, Observation.Aspect aspect) {
+        String to = row.cell(Column.TO);
+        if (!to.isEmpty()) {
+            row.wrong().add(new RowException(Column.TO, WORDS.say("looked.to", aspect.words(), to)));
         }
-        String part = seen.part(aspect, row.cell(Column.FROM));
-        Shown shown = seen.shown(aspect, part, row.cell(Column.VALUE));
-        Ask ask = new Ask.Noticed(
-                new MeteredReader(benches, parser).arrangement(row.cell(Column.ARRANGEMENT), true), part, aspect);
-        return new Evidence(ask, shown, row.written(Column.NOTE));
+        Optional<Arrangement> bench = row.understood(() -> metered.arrangement(row.cell(Column.ARRANGEMENT), true));
+        Optional<String> part = row.understood(() -> seen.part(aspect, row.cell(Column.FROM)));
+        Optional<Shown.Seen> shown = row.understood(() -> seen.shown(aspect, part.orElse(""), row.cell(Column.VALUE)));
+        return bench.flatMap(b -> part.flatMap(
+                p -> shown.map(s -> new Evidence(new Ask.Noticed(b, p, aspect), s, row.written(Column.NOTE)))));
     }
 
-    private Evidence metered(Row row, String value, Meter meter) throws RowException {
-        String cell = row.cell(Column.FUNCTION);
-        MeterFunction function = MeasuredParser.function(cell).orElseThrow(() -> {
+    private Optional<Evidence> metered(Row row, Meter meter) {
+        Optional<MeterFunction> said = row.understood(() -> function(row.cell(Column.FUNCTION)));
+        MeterFunction function = said.orElse(MeterFunction.DC_VOLTS);
+        Optional<Check> check =
+                row.understood(() -> metered.check(row.cell(Column.FROM), row.cell(Column.TO), function));
+        Optional<Arrangement> bench =
+                row.understood(() -> metered.arrangement(row.cell(Column.ARRANGEMENT), function.powered()));
+        if (said.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Arrangement> able =
+                bench.flatMap(b -> check.flatMap(c -> row.understood(() -> metered.able(b, c, meter))));
+        // what the display showed is read without knowing where
+        Check somewhere = check.orElse(new Check("", "", function));
+        Optional<MeteredReader.Displayed> displayed =
+                row.understood(() -> metered.displayed(somewhere, row.cell(Column.VALUE), row.cell(Column.UNIT)));
+        return able.flatMap(b ->
+                displayed.map(d -> new Evidence(new Ask.Metered(b, d.check()), d.shown(), row.written(Column.NOTE))));
+    }
+
+    private static MeterFunction function(String cell) throws RowException {
+        return MeasuredParser.function(cell).orElseThrow(() -> {
             List<String> known = Stream.of(
                             Arrays.stream(MeterFunction.values()).map(MeterFunction::words),
                             Arrays.stream(Observation.Aspect.values()).map(Observation.Aspect::words),
@@ -264,10 +300,6 @@ public final class ReadingsReader {
                     String.join(", ", known),
                     Spelling.nearestIfAny(cell, known));
         });
-        MeteredReader reader = new MeteredReader(benches, parser);
-        Ask.Metered ask =
-                reader.ask(row.cell(Column.ARRANGEMENT), function, row.cell(Column.FROM), row.cell(Column.TO), meter);
-        return reader.evidence(ask, value, row.cell(Column.UNIT), row.written(Column.NOTE));
     }
 
     /** What a text has given so far. */

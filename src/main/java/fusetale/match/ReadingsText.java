@@ -45,7 +45,13 @@ record ReadingsText(@Nullable String text, @Nullable Problem problem) {
             return new ReadingsText(
                     null,
                     new Problem(
-                            Problem.Severity.ERROR, name, 0, "", WORDS.say("file.unreadable", e.getMessage()), "", ""));
+                            Problem.Severity.ERROR,
+                            name,
+                            0,
+                            "",
+                            WORDS.say("file.unreadable", String.valueOf(e.getMessage())),
+                            "",
+                            ""));
         }
     }
 
@@ -56,7 +62,7 @@ record ReadingsText(@Nullable String text, @Nullable Problem problem) {
     }
 
     private static String decoded(byte[] bytes) {
-        if (bytes.length > 1 && Set.of(0xFEFF, 0xFFFE).contains((bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF)) {
+        if (bytes.length > 1 && Set.of(0xFEFF, 0xFFFE).contains(((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF))) {
             return new String(bytes, StandardCharsets.UTF_16);
         }
         try {

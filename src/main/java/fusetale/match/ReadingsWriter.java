@@ -105,7 +105,10 @@ public final class ReadingsWriter {
         double size = Math.abs(figure.si());
         Unit unit = function.unit();
         // hundredths of a volt are read as volts: 0.61 V
-        if (size == 0 || (unit == Unit.VOLT && size >= 0.01 && size < 1)) {
+        if (size == 0) {
+            return new String[] {"0", unit.symbol()};
+        }
+        if (unit == Unit.VOLT && size >= 0.01 && size < 1) {
             return new String[] {new BigDecimal(Double.toString(figure.si())).toPlainString(), unit.symbol()};
         }
         String typed = Notation.typed(new Quantity(figure.si(), unit));

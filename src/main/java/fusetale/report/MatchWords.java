@@ -102,8 +102,8 @@ public final class MatchWords {
         }
         Unit unit = metered.check().function().unit();
         double size = Math.max(Math.abs(weighed.low()), Math.abs(weighed.high()));
-        String low = Figures.beside(weighed.low(), size, unit);
-        String high = Figures.beside(weighed.high(), size, unit);
+        String low = Figures.beside(weighed.low(), size, unit).replace("ohm", "Ω");
+        String high = Figures.beside(weighed.high(), size, unit).replace("ohm", "Ω");
         return low.equals(high) ? low : low.substring(0, low.indexOf(' ')) + " to " + high;
     }
 

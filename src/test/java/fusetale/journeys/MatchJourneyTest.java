@@ -2,18 +2,24 @@ package fusetale.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
+import fusetale.match.Matcher;
 import fusetale.match.ReadingsFile;
 import fusetale.match.ReadingsReader;
 import fusetale.match.ReadingsWriter;
+import fusetale.store.Store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -49,6 +55,46 @@ class MatchJourneyTest {
         ReadingsFile again =
                 new ReadingsReader(circuit).read("again.csv", new ReadingsWriter(circuit).text(read.findings(), meter));
         assertThat(again.findings()).isEqualTo(read.findings());
+    }
+
+    /** The matcher is being built beside its command. */
+    static boolean matcherAnswers() {
+        Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
+                .read(Path.of("circuits/first-light.yaml"))
+                .circuit());
+        try {
+            Matcher.of(circuit, Meter.builtIn().get(0), new Matcher.Settings(1, 1, null));
+            return true;
+        } catch (UnsupportedOperationException notYet) {
+            return false;
+        }
+    }
+
+    /** The readings are those that {@code suppose} computes for this fault, and so the fault is known. */
+    @Test
+    @EnabledIf("matcherAnswers")
+    void theFaultThatTheReadingsWereMadeOfLeads(@TempDir Path data) throws IOException {
+        System.setProperty(Store.PROPERTY, data.toString());
+        try {
+            Typed typed =
+                    Typed.in("match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next", "--json");
+            JsonNode answer = new ObjectMapper().readTree(typed.out());
+
+            assertThat(typed.code()).isZero();
+            assertThat(answer.at("/candidates/0/repair/0").asText()).isEqualTo("R2");
+            assertThat(answer.at("/candidates/0/repair")).hasSize(1);
+            assertThat(answer.at("/candidates/0/suppositions/0/supposition/0").asText())
+                    .startsWith("R2=");
+            assertThat(answer.at("/candidates/0/fits").asInt()).isEqualTo(6);
+            assertThat(answer.at("/howFar/complete").asBoolean()).isTrue();
+            assertThat(answer.at("/next/verdict").asText()).isNotEmpty();
+
+            Typed text = Typed.in("match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next");
+            assertThat(text.out()).contains("What fits", "Change R2. Fits 6 of 6.", "R2 is open", "Measure next");
+            assertThat(text.out().lines()).allMatch(l -> l.length() <= 100);
+        } finally {
+            System.clearProperty(Store.PROPERTY);
+        }
     }
 
     @Test

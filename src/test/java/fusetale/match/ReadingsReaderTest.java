@@ -249,6 +249,17 @@ class ReadingsReaderTest {
         assertThat(problems.get(6).found()).contains("power on");
     }
 
+    @Test
+    void everyCellOfARowIsLookedAt() {
+        List<Problem> problems = read("purple,dc,TP44,gdn,abc,V,guesswork,\npurple,lamp,E999,gnd,drak,,,\n")
+                .problems();
+
+        assertThat(problems)
+                .extracting(p -> p.key().replaceFirst(",.*", ""))
+                .containsExactly("arrangement", "from", "value", "meter", "arrangement", "from", "to", "value");
+        assertThat(read("purple,dc,TP4,,abc,,,\n").problems()).hasSize(2);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
