@@ -74,7 +74,7 @@ public final class Screens {
     private static final List<String> FERRY = List.of("br201 leg1 shorted", "f201 holds 25 A");
 
     private static final List<String> FOUR = List.of(
-            "!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp1 0.02 ac", "@found tp2 0.03 dc", "@found tp4 14.0 ac");
+            "!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp1 0.02 ac", "@found tp2 0.01 dc", "@found tp4 14.0 ac");
     private static final List<String> MANY = List.of(
             "!PLACE_MATCH",
             "@found tp1 15.8 dc",

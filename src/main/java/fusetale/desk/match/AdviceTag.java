@@ -25,6 +25,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
 
 /** The tag at the right: what to measure next, how, and what each outcome would mean. */
 final class AdviceTag extends StackPane {
@@ -63,6 +64,10 @@ final class AdviceTag extends StackPane {
         buttons.setMinHeight(Region.USE_PREF_SIZE);
         all.setPadding(new Insets(30, PAD, 18, PAD));
         getChildren().addAll(all, hole);
+        setScaleShape(false);
+        setCenterShape(false);
+        widthProperty().addListener(c -> cutCorners());
+        heightProperty().addListener(c -> cutCorners());
         model.adviceProperty().addListener(c -> show());
         model.standingProperty().addListener(c -> show());
         model.workProperty().addListener(c -> show());
@@ -79,16 +84,10 @@ final class AdviceTag extends StackPane {
         (take.isVisible() ? take : another).requestFocus();
     }
 
-    @Override
-    protected void layoutChildren() {
-        super.layoutChildren();
+    private void cutCorners() {
         double w = getWidth();
         double h = getHeight();
-        javafx.scene.shape.Polygon outline = new javafx.scene.shape.Polygon(
-                CUT, 0, w - CUT, 0, w, CUT, w, h, 0, h, 0, CUT);
-        setShape(outline);
-        setScaleShape(false);
-        setCenterShape(false);
+        setShape(new Polygon(CUT, 0, w - CUT, 0, w, CUT, w, h, 0, h, 0, CUT));
     }
 
     private void show() {
@@ -118,7 +117,9 @@ final class AdviceTag extends StackPane {
             choices(noticed);
             rule();
         }
-        words.getChildren().add(meanings(advice.get()));
+        if (!advice.get().meanings().isEmpty()) {
+            words.getChildren().add(meanings(advice.get()));
+        }
     }
 
     /** Nothing is advised: being worked out, or nothing more to learn. */
@@ -139,7 +140,9 @@ final class AdviceTag extends StackPane {
             if (!confirm.deeds().isEmpty()) {
                 label(AdviceWords.deeds(confirm), "advice-deeds");
             }
-            words.getChildren().add(meanings(confirm));
+            if (!confirm.meanings().isEmpty()) {
+                words.getChildren().add(meanings(confirm));
+            }
         }
     }
 

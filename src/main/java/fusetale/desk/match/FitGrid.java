@@ -17,6 +17,7 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What fits: candidates down, readings across; a bar is what parts, mains and meter let a reading show, the upright pencil line
@@ -26,6 +27,7 @@ final class FitGrid extends Region {
     private static final Words WORDS = Words.of(FitGrid.class);
     private static final double FOOT = 74;
     private static final double ROW = 58;
+    private static final double MORE_Y = 62;
 
     private final FitHead head = new FitHead();
     private final Pane body = new Pane();
@@ -36,6 +38,8 @@ final class FitGrid extends Region {
     private final List<FitLine> lines = new ArrayList<>();
     private FitRows rows = new FitRows(List.of(), List.of(), 0, "", false, false);
     private int from = Integer.MAX_VALUE;
+    private @Nullable FitRows footed;
+    private @Nullable FitPlan footedAt;
     private Consumer<Supposition> taken = s -> {};
     private Runnable left = () -> {};
 
@@ -186,23 +190,24 @@ final class FitGrid extends Region {
         foot(plan);
         int before = plan.from();
         int after = rows.columns().size() - plan.from() - plan.shown();
-        more(earlier, before, "earlier", width - 30, -1);
-        more(later, after, "later", width - 30, 1);
+        more(earlier, before, "earlier", plan.nameX());
+        more(later, after, "later", before > 0 ? earlier.getLayoutX() + earlier.getWidth() + 8 : plan.nameX());
     }
 
-    private void more(Button button, int count, String key, double right, int side) {
+    private static void more(Button button, int count, String key, double x) {
         button.setVisible(count > 0);
         button.setText(WORDS.say(key, count));
         button.setAccessibleText(WORDS.say(key + ".spoken", count));
-        double wide = button.prefWidth(-1);
-        double other = earlier.isVisible() && side > 0 ? earlier.prefWidth(-1) + 8 : 0;
-        double x = side < 0 ? right - wide - (later.isVisible() ? later.prefWidth(-1) + 8 : 0) : right - wide;
-        double y = getHeight() - 40;
-        button.resizeRelocate(Math.rint(x + 0 * other), y, wide, 30);
+        button.resizeRelocate(x, MORE_Y, button.prefWidth(-1), 30);
     }
 
     /** Something not in the list, what decides nothing, and what the signs mean. */
     private void foot(FitPlan plan) {
+        if (rows == footed && plan.equals(footedAt)) {
+            return;
+        }
+        footed = rows;
+        footedAt = plan;
         foot.getChildren().clear();
         Text other = text(WORDS.say("else"), Faces.WORDS, 17, "text-ink", plan.nameX(), 18);
         if (rows.notInTheList()) {
@@ -225,7 +230,7 @@ final class FitGrid extends Region {
         diamond.setLayoutX(x + 6);
         diamond.setLayoutY(43);
         foot.getChildren().add(diamond);
-        Text one = text(WORDS.say("legend.bar"), Faces.TABLE, 15, "text-soft", x + 20, 43);
+        text(WORDS.say("legend.bar"), Faces.TABLE, 15, "text-soft", x + 20, 43);
         Line away = new Line(x + 2, 63, x + 12, 63);
         away.getStyleClass().add("fit-away");
         Line stop = new Line(x + 12, 57, x + 12, 69);
@@ -241,7 +246,8 @@ final class FitGrid extends Region {
         if (rows.left() > 0) {
             text(WORDS.say("left", rows.left()), Faces.TABLE, 15, "text-soft", plan.nameX(), 60);
         }
-        one.setVisible(true);
+        foot.getChildren().forEach(n -> n.setManaged(false));
+        foot.applyCss();
     }
 
     private Text text(String words, Faces face, double size, String style, double x, double y) {

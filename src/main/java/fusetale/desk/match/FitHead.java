@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /** Head of the fit grid: what was measured, and a cross where it was read. */
 final class FitHead extends Region {
@@ -17,8 +18,16 @@ final class FitHead extends Region {
     /** Height [px]. */
     static final double HEIGHT = 100;
 
+    private @Nullable FitRows shown;
+    private @Nullable FitPlan placed;
+
     /** Places everything at a plan. */
     void show(FitRows rows, FitPlan plan) {
+        if (rows == shown && plan.equals(placed)) {
+            return;
+        }
+        shown = rows;
+        placed = plan;
         getChildren().clear();
         text(WORDS.say("heading"), Faces.HEADING, 20, "text-ink", plan.nameX(), 22, plan.nameWidth());
         text(
@@ -36,6 +45,7 @@ final class FitHead extends Region {
         for (Node node : getChildren()) {
             node.setManaged(false);
         }
+        applyCss();
     }
 
     private void column(List<FitColumn> columns, int index, FitPlan plan) {

@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /** One row of the fit grid: a candidate, its share, and what it lets each reading show. Takes the keyboard. */
 final class FitLine extends Region {
@@ -34,6 +35,8 @@ final class FitLine extends Region {
     private final Polygon swipe = new Polygon();
     private final List<Node> drawn = new ArrayList<>();
     private final boolean leads;
+    private @Nullable FitPlan placed;
+    private double placedHeight;
 
     FitLine(FitRow row, List<FitColumn> columns, boolean leads) {
         this.row = row;
@@ -48,7 +51,7 @@ final class FitLine extends Region {
         name.setFont((leads ? Faces.HEADING : Faces.WORDS).at(17));
         name.getStyleClass().add("text-ink");
         share.setText(row.share());
-        share.setFont((leads ? Faces.TABLE_FIGURE : Faces.TABLE_FIGURE).at(leads ? 22 : 17));
+        share.setFont(Faces.TABLE_FIGURE.at(leads ? 22 : 17));
         share.getStyleClass().add("text-ink");
         fits.setText(row.fits());
         fits.setFont(Faces.TABLE.at(15));
@@ -91,6 +94,11 @@ final class FitLine extends Region {
 
     /** Places everything at a plan. */
     void place(FitPlan plan, double height) {
+        if (plan.equals(placed) && height == placedHeight) {
+            return;
+        }
+        placed = plan;
+        placedHeight = height;
         double names = Math.max(NAME_LINE, name.getLayoutBounds().getHeight());
         name.setX(plan.nameX());
         name.setY(TOP);
@@ -124,6 +132,7 @@ final class FitLine extends Region {
             }
         }
         getChildren().addAll(drawn);
+        applyCss();
     }
 
     private double natural(String words) {
@@ -146,7 +155,9 @@ final class FitLine extends Region {
         double high = plan.x(index, cell.high());
         double middle = plan.x(index, cell.middle());
         boolean narrow = high - low < 2 * HALF_BAR;
-        line(narrow ? middle - HALF_BAR : low, AXIS_Y, narrow ? middle + HALF_BAR : high, AXIS_Y, style);
+        if (!narrow || !cell.fits()) {
+            line(narrow ? middle - HALF_BAR : low, AXIS_Y, narrow ? middle + HALF_BAR : high, AXIS_Y, style);
+        }
         pencil(pencil, height, column);
         if (cell.fits()) {
             Node diamond = Signs.diamond();

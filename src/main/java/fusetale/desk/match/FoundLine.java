@@ -215,7 +215,7 @@ final class FoundLine extends Region {
             return;
         }
         try {
-            heard.accept(Optional.of(WORDS.say("means", means(model.understood(typed)))));
+            heard.accept(Optional.of(WORDS.say("means", means(changed >= 0 ? model.understoodAs(changed, typed) : model.understood(typed)))));
         } catch (SentenceException unclear) {
             heard.accept(Optional.of(String.valueOf(unclear.getMessage())));
         }

@@ -16,6 +16,8 @@ import java.util.Optional;
 final class MatchLine {
     private static final Words WORDS = Words.of(MatchLine.class);
     private static final double SURE = 0.5;
+    /** Letters a line has room for beside the danger. */
+    private static final int ROOM = 95;
 
     private MatchLine() {}
 
@@ -54,7 +56,16 @@ final class MatchLine {
                     MatchModel.grouped(howFar.boards()),
                     MatchModel.grouped(howFar.ofBoards())));
         }
-        return new Consequence(!ranking.danger().isEmpty(), said, old);
+        return new Consequence(!ranking.danger().isEmpty(), joined(said), old);
+    }
+
+    /** The first sentences as one, as far as a line has room. */
+    private static List<String> joined(List<String> said) {
+        List<String> all = new ArrayList<>(said);
+        while (all.size() > 1 && all.get(0).length() + all.get(1).length() < ROOM) {
+            all.set(0, all.get(0) + "  " + all.remove(1));
+        }
+        return all;
     }
 
     private static String start(MatchModel model, Circuit board) {

@@ -230,10 +230,15 @@ public final class MatchModel {
         desk.take(understood(typed));
     }
 
+    /** What a typed line would be taken for in place of one thing found. */
+    public Found understoodAs(int index, String typed) throws SentenceException {
+        Ask ask = found().get(index).evidence().ask();
+        return desk.foundReader().read(typed, ask, ask.arrangement());
+    }
+
     /** Says one thing found otherwise. */
     public void change(int index, String typed) throws SentenceException {
-        Arrangement bench = found().get(index).evidence().ask().arrangement();
-        Found other = desk.foundReader().read(typed, found().get(index).evidence().ask(), bench);
+        Found other = understoodAs(index, typed);
         List<Found> all = new ArrayList<>(found());
         all.set(index, other);
         desk.find(all);

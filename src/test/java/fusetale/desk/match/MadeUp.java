@@ -28,6 +28,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -100,7 +101,7 @@ public final class MadeUp implements Weigher {
         sharper.accept(ranking(findings, 640));
         progress.at(640, 4576);
         while (!stopped.getAsBoolean()) {
-            Thread.onSpinWait();
+            LockSupport.parkNanos(5_000_000);
         }
         return whole;
     }
