@@ -188,8 +188,11 @@ final class Commands {
         List<String> pieces = window.match().pieces();
         for (int k = 0; k < pieces.size(); k++) {
             int index = k;
-            choices.add(new ChoiceList.Choice(pieces.get(k), false, () -> javafx.application.Platform.runLater(
-                    () -> window.match().change(index))));
+            choices.add(new ChoiceList.Choice(
+                    pieces.get(k),
+                    false,
+                    () -> javafx.application.Platform.runLater(
+                            () -> window.match().change(index))));
         }
         choose(WORDS.say("found"), choices);
     }

@@ -2,8 +2,8 @@ package fusetale.desk;
 
 import fusetale.bench.Arrangement;
 import fusetale.circuit.Circuit;
-import fusetale.desk.state.BenchState;
 import fusetale.desk.match.MatchModel;
+import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.Found;
 import fusetale.desk.state.FoundReader;

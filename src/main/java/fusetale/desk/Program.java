@@ -79,7 +79,10 @@ final class Program implements Desk {
     private @Nullable OpenRepair open;
 
     Program(Stage stage) {
-        this(stage, Weigher.matcher(new Matcher.Settings(threads(), SEED, Store.here().data().resolve("cache"))));
+        this(
+                stage,
+                Weigher.matcher(new Matcher.Settings(
+                        threads(), SEED, Store.here().data().resolve("cache"))));
     }
 
     /** With something else that weighs readings, as tests have it. */

@@ -15,11 +15,7 @@ import java.util.List;
  *     one too, and are victims, not the cause
  */
 public record Candidate(
-        Repair repair,
-        double share,
-        List<Likely> suppositions,
-        List<Weighed> evidence,
-        List<String> consequences) {
+        Repair repair, double share, List<Likely> suppositions, List<Weighed> evidence, List<String> consequences) {
     /** Copies the lists. */
     public Candidate {
         suppositions = List.copyOf(suppositions);

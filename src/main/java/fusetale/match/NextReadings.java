@@ -11,7 +11,10 @@ import java.util.List;
  * @param confirm what to measure once the repair is done, or to refute the leader; null where nothing could
  */
 public record NextReadings(
-        List<Advice> advice, Verdict verdict, String replace, @org.jspecify.annotations.Nullable Advice confirm) {
+        List<Advice> advice,
+        Verdict verdict,
+        String replace,
+        @org.jspecify.annotations.Nullable Advice confirm) {
     /** Copies the list. */
     public NextReadings {
         advice = List.copyOf(advice);

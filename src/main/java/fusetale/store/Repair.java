@@ -75,7 +75,8 @@ public record Repair(
      */
     public static Optional<Kept<Repair>> read(Path file) {
         return Page.read(file).map(page -> {
-            page.knowsOnly(List.of("format", "name", "circuit", "updated", "sentence", "readings", "undo", "out of reach"));
+            page.knowsOnly(
+                    List.of("format", "name", "circuit", "updated", "sentence", "readings", "undo", "out of reach"));
             if (!page.text("format").orElse("").equals(FORMAT)) {
                 page.lose("format", "only " + FORMAT + " is known here; a newer program may have written the file");
             }

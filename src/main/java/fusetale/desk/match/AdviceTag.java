@@ -1,7 +1,6 @@
 package fusetale.desk.match;
 
 import fusetale.circuit.Circuit;
-import fusetale.desk.kit.Faces;
 import fusetale.desk.state.Sights;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
@@ -113,7 +112,8 @@ final class AdviceTag extends StackPane {
         }
         advice.get().cautions().forEach(c -> label(c, "advice-caution"));
         rule();
-        if (advice.get().ask() instanceof Ask.Noticed noticed && !model.sights().choices(noticed).isEmpty()) {
+        if (advice.get().ask() instanceof Ask.Noticed noticed
+                && !model.sights().choices(noticed).isEmpty()) {
             choices(noticed);
             rule();
         }
@@ -168,7 +168,8 @@ final class AdviceTag extends StackPane {
         dot.getStyleClass().add("lead-dot");
         Circle black = new Circle(8);
         black.getStyleClass().add("lead-black");
-        HBox one = lead(new StackPane(red, dot), WORDS.say("red"), metered.check().from());
+        HBox one =
+                lead(new StackPane(red, dot), WORDS.say("red"), metered.check().from());
         HBox two = lead(black, WORDS.say("black"), metered.check().to());
         FlowPane row = new FlowPane(26, 4, one, two);
         row.setPadding(new Insets(2, 0, 2, 0));

@@ -32,7 +32,8 @@ final class AdviceWords {
     /** Before the value in the line: {@code TP2 d.c. volts}. */
     static String prefix(Circuit board, Ask ask) {
         if (ask instanceof Ask.Metered metered) {
-            return Pairs.name(board, metered.check()) + " " + metered.check().function().words();
+            return Pairs.name(board, metered.check()) + " "
+                    + metered.check().function().words();
         }
         Ask.Noticed noticed = (Ask.Noticed) ask;
         return noticed.part() + " " + noticed.aspect().words();

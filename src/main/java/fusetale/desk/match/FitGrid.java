@@ -213,7 +213,13 @@ final class FitGrid extends Region {
         if (rows.notInTheList()) {
             other.setFont(Faces.HEADING.at(17));
         }
-        text(WORDS.say(rows.notInTheList() ? "else.tell" : "else.kept"), Faces.TABLE, 15, "text-soft", plan.nameX(), 39);
+        text(
+                WORDS.say(rows.notInTheList() ? "else.tell" : "else.kept"),
+                Faces.TABLE,
+                15,
+                "text-soft",
+                plan.nameX(),
+                39);
         Text share = text(rows.somethingElse(), Faces.TABLE_FIGURE, 17, "text-ink", plan.nameX(), 39);
         share.setX(plan.nameX() + plan.nameWidth() - share.getLayoutBounds().getWidth());
         for (int k = plan.from(); k < plan.from() + plan.shown(); k++) {

@@ -67,9 +67,7 @@ final class FitHead extends Region {
             shown.setX(x - 11 - width >= left - 8 ? x - 11 - width : left);
             shown.setY(x - 11 - width >= left - 8 ? CROSS_Y : CROSS_Y + 17);
         }
-        String note = column.suspect()
-                ? WORDS.say("again")
-                : column.confirmed() ? WORDS.say("twice") : column.bench();
+        String note = column.suspect() ? WORDS.say("again") : column.confirmed() ? WORDS.say("twice") : column.bench();
         if (!note.isEmpty()) {
             text(
                     note,
@@ -88,7 +86,9 @@ final class FitHead extends Region {
         text.setFont(face.at(size));
         text.getStyleClass().add(style);
         text.setTextOrigin(VPos.CENTER);
-        for (double small = size; room > 0 && small > 12.5 && text.getLayoutBounds().getWidth() > room; small -= 0.5) {
+        for (double small = size;
+                room > 0 && small > 12.5 && text.getLayoutBounds().getWidth() > room;
+                small -= 0.5) {
             text.setFont(face.at(small));
         }
         if (room > 0 && text.getLayoutBounds().getWidth() > room) {

@@ -171,9 +171,7 @@ final class FitLine extends Region {
             add(diamond);
         } else {
             // the end that faces the reading
-            double end = middle <= pencil
-                    ? (narrow ? middle + HALF_BAR : high)
-                    : (narrow ? middle - HALF_BAR : low);
+            double end = middle <= pencil ? (narrow ? middle + HALF_BAR : high) : (narrow ? middle - HALF_BAR : low);
             line(end, AXIS_Y - 7, end, AXIS_Y + 7, "fit-stop");
         }
         figure(plan, index, cell, column, middle, pencil);

@@ -185,12 +185,7 @@ record FitRows(
     }
 
     private static String spoken(
-            String name,
-            String share,
-            String fits,
-            List<String> notes,
-            List<FitColumn> columns,
-            List<FitCell> cells) {
+            String name, String share, String fits, List<String> notes, List<FitColumn> columns, List<FitCell> cells) {
         List<String> said = new ArrayList<>();
         said.add(WORDS.say("spoken", name, share, fits));
         said.addAll(notes);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -16,7 +17,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.Clipboard;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -30,6 +30,7 @@ import javafx.scene.text.Text;
  */
 final class FoundLine extends Region {
     private static final Words WORDS = Words.of(FoundLine.class);
+    private static final PseudoClass WITHIN = PseudoClass.getPseudoClass("within");
     private static final double HEIGHT = 54;
     private static final double MARGIN = 20;
     private static final double FIELD = 400;
@@ -80,8 +81,7 @@ final class FoundLine extends Region {
         earlier.setOnAction(e -> all.run());
         field.textProperty().addListener(c -> hear());
         field.focusedProperty().addListener(c -> {
-            box.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("within"), field.isFocused());
-            hear();
+            box.pseudoClassStateChanged(WITHIN, field.isFocused());
         });
         field.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         field.addEventFilter(KeyEvent.KEY_TYPED, e -> {
@@ -194,7 +194,8 @@ final class FoundLine extends Region {
         Optional<Advice> advice = model.adviceProperty().get();
         String words = changed >= 0
                 ? WORDS.say("instead")
-                : advice.map(a -> AdviceWords.prefix(model.desk().board(), a.ask())).orElse("");
+                : advice.map(a -> AdviceWords.prefix(model.desk().board(), a.ask()))
+                        .orElse("");
         prefix.setText(words);
         prefix.setVisible(!words.isEmpty());
         prefix.setManaged(!words.isEmpty());
@@ -205,7 +206,9 @@ final class FoundLine extends Region {
         field.setPromptText(prompt);
         field.setAccessibleText(words.isEmpty() ? prompt : words + ": " + prompt);
         requestLayout();
-        hear();
+        if (!field.getText().isBlank()) {
+            hear();
+        }
     }
 
     private void hear() {
@@ -215,14 +218,16 @@ final class FoundLine extends Region {
             return;
         }
         try {
-            heard.accept(Optional.of(WORDS.say("means", means(changed >= 0 ? model.understoodAs(changed, typed) : model.understood(typed)))));
+            heard.accept(Optional.of(WORDS.say(
+                    "means", means(changed >= 0 ? model.understoodAs(changed, typed) : model.understood(typed)))));
         } catch (SentenceException unclear) {
             heard.accept(Optional.of(String.valueOf(unclear.getMessage())));
         }
     }
 
     private String means(Found found) {
-        return found.text() + ", " + model.desk().foundReader().benchWords(found.evidence().ask().arrangement());
+        return found.text() + ", "
+                + model.desk().foundReader().benchWords(found.evidence().ask().arrangement());
     }
 
     private void key(KeyEvent event) {

@@ -90,7 +90,9 @@ final class IntakeView extends VBox {
             Optional<Shown.Seen> now = model.seen(row.ask());
             row.buttons().get(0).setSelected(now.isEmpty());
             for (int k = 0; k < row.choices().size(); k++) {
-                row.buttons().get(k + 1).setSelected(now.equals(Optional.of(row.choices().get(k).shown())));
+                row.buttons()
+                        .get(k + 1)
+                        .setSelected(now.equals(Optional.of(row.choices().get(k).shown())));
             }
         }
     }

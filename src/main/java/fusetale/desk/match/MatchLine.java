@@ -125,6 +125,8 @@ final class MatchLine {
 
     private static String lower(String words) {
         boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
-        return words.isEmpty() || name ? words : words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
+        return words.isEmpty() || name
+                ? words
+                : words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }

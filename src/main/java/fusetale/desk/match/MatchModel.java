@@ -145,7 +145,10 @@ public final class MatchModel {
                 && before.board().equals(now.board())
                 && before.found().equals(now.found())
                 && before.outOfReach().equals(now.outOfReach())
-                && before.sentence().setting().meter().equals(now.sentence().setting().meter());
+                && before.sentence()
+                        .setting()
+                        .meter()
+                        .equals(now.sentence().setting().meter());
         if (shown && !same) {
             ask();
         }
@@ -156,7 +159,9 @@ public final class MatchModel {
         BenchState now = desk.state();
         BenchState before = asked;
         if (before == null || !before.found().equals(now.found())) {
+            // what was advised is done, or no longer known to be worth it
             ruledOut.clear();
+            advice.set(Optional.empty());
         }
         asked = now;
         work.set(Work.BEGINS);
@@ -191,13 +196,20 @@ public final class MatchModel {
 
     private void ranked(Standing now) {
         Optional<Standing> before = standing.get();
-        news.set(before.map(b -> MatchNews.of(desk.board(), b.ranking(), now.ranking())).orElse(""));
+        news.set(before.map(b -> MatchNews.of(desk.board(), b.ranking(), now.ranking()))
+                .orElse(""));
         boolean anew = before.map(b -> !b.answers(now.board(), now.findings())).orElse(true);
         if (anew) {
             advice.set(Optional.empty());
         }
         standing.set(Optional.of(
-                anew ? now : new Standing(now.board(), now.findings(), now.ranking(), before.orElseThrow().next())));
+                anew
+                        ? now
+                        : new Standing(
+                                now.board(),
+                                now.findings(),
+                                now.ranking(),
+                                before.orElseThrow().next())));
     }
 
     private void follow(NextReadings next) {
@@ -295,10 +307,8 @@ public final class MatchModel {
 
     /** Another advice instead; when all have been refused they come round again. */
     public void another() {
-        List<Advice> all = standing.get()
-                .map(Standing::next)
-                .map(NextReadings::advice)
-                .orElse(List.of());
+        List<Advice> all =
+                standing.get().map(Standing::next).map(NextReadings::advice).orElse(List.of());
         Optional<Advice> now = advice.get();
         int at = -1;
         for (int k = 0; k < all.size(); k++) {

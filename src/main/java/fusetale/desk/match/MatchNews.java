@@ -16,7 +16,9 @@ final class MatchNews {
     static String of(Circuit board, Ranking before, Ranking now) {
         Optional<Candidate> led = before.candidates().stream().findFirst();
         Optional<Candidate> leads = now.candidates().stream().findFirst();
-        if (led.isEmpty() || leads.isEmpty() || led.get().repair().equals(leads.get().repair())) {
+        if (led.isEmpty()
+                || leads.isEmpty()
+                || led.get().repair().equals(leads.get().repair())) {
             return "";
         }
         return WORDS.say("news", CandidateWords.of(board, leads.get()), CandidateWords.of(board, led.get()));

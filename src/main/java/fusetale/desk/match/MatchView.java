@@ -45,7 +45,8 @@ public final class MatchView extends VBox {
         this.body = new MatchBody(seeing ? intake : grid, tag);
         getStyleClass().add("match");
         getStylesheets()
-                .add(Objects.requireNonNull(MatchView.class.getResource("match.css")).toExternalForm());
+                .add(Objects.requireNonNull(MatchView.class.getResource("match.css"))
+                        .toExternalForm());
         ScrollPane scroll = new ScrollPane(body);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
@@ -207,7 +208,9 @@ public final class MatchView extends VBox {
     private void tell() {
         Consequence said = MatchLine.of(model);
         consequence.show(heard.map(h -> new Consequence(
-                        said.danger(), said.danger() ? List.of(h, said.sentences().get(0)) : List.of(h), false))
+                        said.danger(),
+                        said.danger() ? List.of(h, said.sentences().get(0)) : List.of(h),
+                        false))
                 .orElse(said));
     }
 

@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param ranking what explains that
  * @param next where to go from there; null while that is being worked out
  */
-public record Standing(Circuit board, Findings findings, Ranking ranking, @Nullable NextReadings next) {
+public record Standing(
+        Circuit board,
+        Findings findings,
+        Ranking ranking,
+        @Nullable NextReadings next) {
     /** Whether it answers this question. */
     public boolean answers(Circuit asked, Findings question) {
         return board.equals(asked) && findings.equals(question);

@@ -188,7 +188,8 @@ public final class DeskModel {
     public void take(Measured reading) {
         take(FoundReader.of(
                 reading,
-                foundReader().fit(state().sentence().arrangement(), reading.check().function())));
+                foundReader()
+                        .fit(state().sentence().arrangement(), reading.check().function())));
     }
 
     /** Takes down what was found. */

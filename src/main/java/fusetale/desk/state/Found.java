@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param evidence as the matcher takes it, with the bench it was found on
  * @param measured the reading; null for what was seen, heard or felt
  */
-public record Found(String text, Evidence evidence, @Nullable Measured measured) {}
+public record Found(
+        String text, Evidence evidence, @Nullable Measured measured) {}

@@ -100,8 +100,7 @@ public final class FoundReader {
     /** A reading that was taken on a bench. */
     public static Found of(Measured measured, Arrangement bench) {
         Shown shown = measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value());
-        return new Found(
-                measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
+        return new Found(measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
     }
 
     /** A bench on which a function of the meter can be read: what needs power has it, what must have none has none. */
@@ -111,11 +110,9 @@ public final class FoundReader {
         if (bench.powerOn() == on || chargedVolts) {
             return Sentence.named(bench);
         }
-        Arrangement turned = bench.withPower(on);
-        return Sentence.named(
-                on && !(turned.mainsVolts() > 0)
-                        ? turned.withMainsVolts(board.mains().volts().si())
-                        : turned);
+        double mains = on ? board.mains().volts().si() : 0;
+        Arrangement turned = bench.withPower(on).withMainsVolts(mains);
+        return Sentence.named(on ? turned : turned.withSeriesLamp(null));
     }
 
     /** The line that reads back to a thing found, its bench in brackets behind it where that does not go without saying. */

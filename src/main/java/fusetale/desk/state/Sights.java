@@ -80,7 +80,9 @@ public final class Sights {
     /** Fuses are looked at with the plug out, coils while the machine calls for them, the rest with the plug in. */
     private Ask.Noticed ask(String part, Aspect aspect, Arrangement bench) {
         Arrangement on = bench.powerOn() ? bench : Arrangement.powered(board);
-        boolean driven = board.part(part).map(p -> p instanceof Coil || p instanceof DualCoil).orElse(false);
+        boolean driven = board.part(part)
+                .map(p -> p instanceof Coil || p instanceof DualCoil)
+                .orElse(false);
         return new Ask.Noticed(
                 Sentence.named(
                         switch (aspect) {
@@ -153,9 +155,8 @@ public final class Sights {
         String rest = line.substring(blank + 1).strip().toLowerCase(Locale.ROOT);
         String atRest = WORDS.say("at-rest");
         boolean resting = rest.endsWith(atRest);
-        String does = resting
-                ? rest.substring(0, rest.length() - atRest.length()).strip()
-                : rest;
+        String does =
+                resting ? rest.substring(0, rest.length() - atRest.length()).strip() : rest;
         for (Aspect aspect : aspects(board, part.get())) {
             Ask.Noticed ask = benchSaid || resting
                     ? new Ask.Noticed(Sentence.named(bench), part.get(), aspect)
@@ -198,12 +199,12 @@ public final class Sights {
 
     /** What is meant: the beginning of its words, or of another word for it; the first that fits. */
     private static Optional<Shown.Seen> seen(String does, List<Choice> choices) {
-        if (does.isEmpty()) {
-            return Optional.empty();
-        }
         Matcher counting = COUNT.matcher(does);
         boolean counts = counting.matches();
-        String bare = counts ? counting.group(1) : does;
+        String bare = counts ? counting.group(1).replaceFirst(" at$", "") : does;
+        if (bare.isEmpty()) {
+            return Optional.empty();
+        }
         int count = counts ? Integer.parseInt(counting.group(2)) : -1;
         return choices.stream()
                 .filter(c -> c.shown().counted() < 0 || c.shown().counted() == count)

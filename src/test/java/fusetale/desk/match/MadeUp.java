@@ -112,7 +112,9 @@ public final class MadeUp implements Weigher {
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
             int row = k;
-            long misfits = evidence.stream().filter(e -> !weighed(rows.get(row), e).fits()).count();
+            long misfits = evidence.stream()
+                    .filter(e -> !weighed(rows.get(row), e).fits())
+                    .count();
             weights[k] = rows.get(k).prior() * Math.exp(-COST * misfits);
             sum += weights[k];
         }
@@ -185,8 +187,7 @@ public final class MadeUp implements Weigher {
         double half = Math.abs(middle) * TOLERANCE + 0.01;
         double shown = evidence.shown() instanceof Shown.Figure figure ? figure.si() : Double.POSITIVE_INFINITY;
         String words = Figures.beside(middle, middle, check.function().unit());
-        return new Weighed(
-                evidence, words, middle, middle - half, middle + half, (shown - middle) / half * 2, 1, 0.02);
+        return new Weighed(evidence, words, middle, middle - half, middle + half, (shown - middle) / half * 2, 1, 0.02);
     }
 
     private Advice lifted() {
@@ -222,7 +223,8 @@ public final class MadeUp implements Weigher {
                 List.of("The primary side stays live while the plug is in.")));
         all.removeIf(a -> ruledOut.contains(a.ask())
                 || findings.evidence().stream().anyMatch(e -> e.ask().equals(a.ask()))
-                || (a.ask() instanceof Ask.Metered m && outOfReach.contains(m.check().from())));
+                || (a.ask() instanceof Ask.Metered m
+                        && outOfReach.contains(m.check().from())));
         NextReadings.Verdict verdict = all.isEmpty() ? NextReadings.Verdict.SETTLED : NextReadings.Verdict.GO_ON;
         return new NextReadings(all, verdict, "", all.isEmpty() ? lifted() : null);
     }
