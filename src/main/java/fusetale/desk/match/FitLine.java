@@ -24,6 +24,7 @@ final class FitLine extends Region {
     private static final double LEAST = 58;
     private static final double AXIS_Y = 34;
     private static final double HALF_BAR = 5;
+    private static final double AWAY = 8;
     private static final double SHARE_ROOM = 66;
 
     private final FitRow row;
@@ -155,26 +156,34 @@ final class FitLine extends Region {
         double high = plan.x(index, cell.high());
         double middle = plan.x(index, cell.middle());
         boolean narrow = high - low < 2 * HALF_BAR;
-        if (!narrow || !cell.fits()) {
-            line(narrow ? middle - HALF_BAR : low, AXIS_Y, narrow ? middle + HALF_BAR : high, AXIS_Y, style);
-        }
-        pencil(pencil, height, column);
         if (cell.fits()) {
-            Node diamond = Signs.diamond();
-            diamond.setLayoutX(middle);
-            diamond.setLayoutY(AXIS_Y);
-            if (column.decidesNothing()) {
-                diamond.getStyleClass().setAll("fit-idle-sign");
-                diamond.setScaleX(0.7);
-                diamond.setScaleY(0.7);
+            if (!narrow) {
+                line(low, AXIS_Y, high, AXIS_Y, style);
             }
-            add(diamond);
+            pencil(pencil, height, column);
+            diamond(middle, column.decidesNothing());
         } else {
-            // the end that faces the reading
-            double end = middle <= pencil ? (narrow ? middle + HALF_BAR : high) : (narrow ? middle - HALF_BAR : low);
+            pencil(pencil, height, column);
+            // away from the reading, even where the pencil is thicker than the difference
+            boolean before = middle <= pencil;
+            double end = before ? Math.min(high, pencil - AWAY) : Math.max(low, pencil + AWAY);
+            double far = before ? Math.min(low, end - 2 * HALF_BAR) : Math.max(high, end + 2 * HALF_BAR);
+            line(end, AXIS_Y, far, AXIS_Y, style);
             line(end, AXIS_Y - 7, end, AXIS_Y + 7, "fit-stop");
         }
         figure(plan, index, cell, column, middle, pencil);
+    }
+
+    private void diamond(double x, boolean idle) {
+        Node diamond = Signs.diamond();
+        diamond.setLayoutX(x);
+        diamond.setLayoutY(AXIS_Y);
+        if (idle) {
+            diamond.getStyleClass().setAll("fit-idle-sign");
+            diamond.setScaleX(0.7);
+            diamond.setScaleY(0.7);
+        }
+        add(diamond);
     }
 
     private void figure(FitPlan plan, int index, FitCell cell, FitColumn column, double middle, double pencil) {

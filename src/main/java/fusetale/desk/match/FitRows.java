@@ -36,6 +36,8 @@ record FitRows(
         List<FitColumn> columns, List<FitRow> rows, int left, String somethingElse, boolean notInTheList, boolean old) {
     private static final Words WORDS = Words.of(FitRows.class);
     private static final int MOST = 12;
+    /** Candidates whose figures an axis is made for. */
+    private static final int SCALED = 5;
     /** Where a sight stands that was seen, and where another that was expected. */
     private static final double SEEN_AT = 0.12;
 
@@ -102,7 +104,8 @@ record FitRows(
         boolean over = measured.overRange()
                 || weighed.stream().anyMatch(w -> Double.isNaN(w.middle()) || Double.isInfinite(w.middle()));
         List<Double> values = new ArrayList<>();
-        weighed.forEach(w -> values.addAll(List.of(w.low(), w.middle(), w.high())));
+        // the likely ones are told apart; one far away stands at the end
+        weighed.stream().limit(SCALED).forEach(w -> values.addAll(List.of(w.low(), w.middle(), w.high())));
         values.add(measured.value());
         FitScale scale = FitScale.over(metered.check(), values, over);
         return new FitColumn(
