@@ -131,7 +131,7 @@ public final class Bench {
      */
     public Solved<Seen> look(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
         refuse(checks);
-        return arrangement.powerOn() ? powered(checks, near, true, stopped) : unpowered(checks, true, stopped);
+        return arrangement.powerOn() ? powered(checks, near, Load.EXACT, stopped) : unpowered(checks, true, stopped);
     }
 
     /**
@@ -148,7 +148,7 @@ public final class Bench {
         }
         refuse(checks);
         PeriodicState state = looked.state();
-        return state != null ? readings(state, checks, true, stopped) : unpowered(checks, true, stopped);
+        return state != null ? readings(state, checks, Load.EXACT, stopped) : unpowered(checks, true, stopped);
     }
 
     /**
@@ -163,15 +163,39 @@ public final class Bench {
         }
         refuse(checks);
         PeriodicState state = looked.state();
-        return state != null ? readings(state, checks, false, stopped) : unpowered(checks, false, stopped);
+        return state != null ? readings(state, checks, Load.NONE, stopped) : unpowered(checks, false, stopped);
     }
+
+    /**
+     * The same for a comparison of many machines: with the power on the meter's load only where it takes more than a
+     * hundredth of a reading, and with the power off without following what climbs.
+     *
+     * @throws IllegalArgumentException as {@link #read}
+     */
+    public Solved<Seen> readNearly(Seen looked, List<Check> checks, BooleanSupplier stopped) {
+        if (!looked.modelled().equals(modelled)) {
+            throw new IllegalArgumentException("a look at another bench");
+        }
+        refuse(checks);
+        PeriodicState state = looked.state();
+        return state != null ? readings(state, checks, Load.NEARLY, stopped) : unpowered(checks, false, stopped);
+    }
+
+    /** How the meter's load is looked at with the power on. */
+    private enum Load {
+        EXACT,
+        NEARLY,
+        NONE
+    }
+
+    private static final double NEARLY_RATIO = 0.01;
 
     /**
      * The same, but with the power on without the meter's load, amperes aside, and with the power off without following what
      * climbs where nothing was charged; nothing is refused.
      */
     Solved<Seen> lookWithoutLoad(List<Check> checks, @Nullable Seen near, BooleanSupplier stopped) {
-        return arrangement.powerOn() ? powered(checks, near, false, stopped) : unpowered(checks, false, stopped);
+        return arrangement.powerOn() ? powered(checks, near, Load.NONE, stopped) : unpowered(checks, false, stopped);
     }
 
     private void refuse(List<Check> checks) {
@@ -186,7 +210,7 @@ public final class Bench {
         return PeriodicSettings.mains(circuit.mains().hertz().si());
     }
 
-    private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, boolean loads, BooleanSupplier stopped) {
+    private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, Load loads, BooleanSupplier stopped) {
         Solved<PeriodicState> solved =
                 solver(near).periodicState(settings(), near == null ? null : near.state(), stopped);
         if (!(solved instanceof Solved.Found<PeriodicState> found)) {
@@ -195,8 +219,10 @@ public final class Bench {
         return readings(found.value(), checks, loads, stopped);
     }
 
-    private Solved<Seen> readings(PeriodicState state, List<Check> checks, boolean loads, BooleanSupplier stopped) {
-        LoadedStates loaded = new LoadedStates(solver(null), meter, loading(), settings(), state);
+    private Solved<Seen> readings(PeriodicState state, List<Check> checks, Load loads, BooleanSupplier stopped) {
+        LoadedStates loaded = loads == Load.NEARLY
+                ? new LoadedStates(solver(null), meter, loading(), settings(), state, NEARLY_RATIO)
+                : new LoadedStates(solver(null), meter, loading(), settings(), state);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
@@ -212,7 +238,7 @@ public final class Bench {
                 continue;
             }
             Solved<Waveform> volts =
-                    loads ? loaded.volts(check, one, two, stopped) : new Solved.Found<>(state.volts(one, two));
+                    loads != Load.NONE ? loaded.volts(check, one, two, stopped) : new Solved.Found<>(state.volts(one, two));
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
                 return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
             }

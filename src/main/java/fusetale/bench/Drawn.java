@@ -20,15 +20,20 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 
 /** One healthy machine out of many: each part drawn uniformly within its tolerance. */
-final class Drawn {
+public final class Drawn {
     private final RandomGenerator random;
 
-    Drawn(RandomGenerator random) {
+    /**
+     * Draws machines.
+     *
+     * @param random each machine takes as many numbers from it as it has values with a tolerance
+     */
+    public Drawn(RandomGenerator random) {
         this.random = random;
     }
 
     /** The circuit with other values; parts and contacts are drawn in the order of the file. */
-    Circuit circuit(Circuit circuit) {
+    public Circuit circuit(Circuit circuit) {
         List<Part> parts = circuit.parts().stream().map(this::part).toList();
         List<Connector> connectors =
                 circuit.connectors().stream().map(this::connector).toList();

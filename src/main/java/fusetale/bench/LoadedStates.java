@@ -21,9 +21,22 @@ final class LoadedStates {
     private final Loading loading;
     private final PeriodicSettings settings;
     private final PeriodicState bare;
+    private final double lostRatio;
     private final List<Known> known = new ArrayList<>();
 
     LoadedStates(Solver solver, Meter meter, Loading loading, PeriodicSettings settings, PeriodicState bare) {
+        this(solver, meter, loading, settings, bare, LOST_RATIO);
+    }
+
+    /** The same with another share of a reading that may be lost unseen. */
+    LoadedStates(
+            Solver solver,
+            Meter meter,
+            Loading loading,
+            PeriodicSettings settings,
+            PeriodicState bare,
+            double lostRatio) {
+        this.lostRatio = lostRatio;
         this.solver = solver;
         this.meter = meter;
         this.loading = loading;
@@ -69,7 +82,7 @@ final class LoadedStates {
         Waveform without = bare.volts(one, two);
         Reading reading = meter.voltsReading(check, meter.volts(check.function(), without));
         double value = Math.abs(reading.value());
-        double allowed = Math.max(LOST_RATIO * value, ACCURACY_RATIO * reading.halfWidth());
+        double allowed = Math.max(lostRatio * value, ACCURACY_RATIO * reading.halfWidth());
         if (loading.lostRatio(one, two, inputOhms) * value < allowed
                 || nearKnown(one, two, inputOhms, value, allowed)) {
             return new Solved.Found<>(without);

@@ -89,14 +89,34 @@ public final class Observations {
         return List.copyOf(observations.all);
     }
 
+    /**
+     * What fuses look like, in the order of the healthy circuit.
+     *
+     * @param now the machine as it is
+     * @param absentFuses fuses that are not in their clips
+     */
+    public static List<Observation> fuses(Circuit now, Circuit healthy, Set<String> absentFuses) {
+        List<Observation> all = new ArrayList<>();
+        for (Part part : healthy.parts()) {
+            if (now.part(part.name()).orElse(part) instanceof Fuse fuse) {
+                all.add(new Observation(fuse.name(), look(fuse, absentFuses), ""));
+            }
+        }
+        return all;
+    }
+
     private void add(String part, Sight sight, String detail) {
         all.add(new Observation(part, sight, detail));
     }
 
     private void fuse(Fuse fuse) {
+        add(fuse.name(), look(fuse, absentFuses), "");
+    }
+
+    private static Sight look(Fuse fuse, Set<String> absentFuses) {
         double ohms = fuse.fitted().coldOhms().si();
         boolean out = ohms > OUT_OHMS || absentFuses.contains(fuse.name());
-        add(fuse.name(), out ? Sight.NO_FUSE : ohms > GONE_OHMS ? Sight.WIRE_GONE : Sight.WIRE_WHOLE, "");
+        return out ? Sight.NO_FUSE : ohms > GONE_OHMS ? Sight.WIRE_GONE : Sight.WIRE_WHOLE;
     }
 
     private void powered(Part part) {

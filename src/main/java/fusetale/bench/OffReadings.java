@@ -90,8 +90,10 @@ final class OffReadings {
      *
      * @param reading what the meter shows
      * @param volts across the leads, red against black
+     * @param state the machine with the meter's source across it; null where it moves
+     * @param amps out of the red jack
      */
-    record Taken(Reading reading, double volts) {}
+    record Taken(Reading reading, double volts, @Nullable OperatingPoint state, double amps) {}
 
     /** What was noticed on the way. */
     Set<String> remarks() {
@@ -270,7 +272,7 @@ final class OffReadings {
 
     /** The settled reading, beside what the display shows meanwhile where that is something else. */
     private Solved<Taken> followed(int one, int two, List<Instrument> ranges, int k, At settled) {
-        Taken still = new Taken(settled.reading(), settled.across());
+        Taken still = new Taken(settled.reading(), settled.across(), settled.point(), settled.amps());
         boolean charged = !chargedVolts.isEmpty();
         boolean moves = takesLong(settled, ranges.get(k)) && (charged || follows);
         if (one == two || !(moves || (charged && chargeIsFelt(one, two)))) {
@@ -287,8 +289,12 @@ final class OffReadings {
         Climbing climbing = new Climbing(Climbing.Shown.of(now), Climbing.Shown.of(settled.reading()));
         return new Solved.Found<>(
                 charged
-                        ? new Taken(now.moving(climbing), found.value().across())
-                        : new Taken(settled.reading().moving(climbing), settled.across()));
+                        ? new Taken(now.moving(climbing), found.value().across(), null, found.value().amps())
+                        : new Taken(
+                                settled.reading().moving(climbing),
+                                settled.across(),
+                                settled.point(),
+                                settled.amps()));
     }
 
     /** The display after waiting, in the lowest range that then holds the value; a range too low is left at once. */

@@ -1,9 +1,14 @@
 package fusetale.match;
 
+import fusetale.bench.Arrangement;
 import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Progress;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -15,6 +20,19 @@ import org.jspecify.annotations.Nullable;
  * weighs it against what was read. May be used by one thread at a time; {@code stopped} may be set from any.
  */
 public final class Matcher {
+    /** Machines drawn to see how readings vary together. */
+    private static final int DRAWS = 24;
+
+    private static final int CHUNK = 16;
+    private static final double FIRST_SECONDS = 5;
+    private static final double EACH_SECONDS = 4;
+    private static final double NANOS = 1e9;
+
+    private final Circuit circuit;
+    private final Workbench bench;
+    private Workbench.@Nullable Weighing last;
+    private @Nullable Findings lastFindings;
+
     /**
      * How to work.
      *
@@ -24,21 +42,96 @@ public final class Matcher {
      */
     public record Settings(int threads, long seed, @Nullable Path cache) {}
 
+    private Matcher(Circuit circuit, Workbench bench) {
+        this.circuit = circuit;
+        this.bench = bench;
+    }
+
     /** For one machine. */
     public static Matcher of(Circuit circuit, Meter meter, Settings settings) {
-        throw new UnsupportedOperationException();
+        Workbench bench =
+                new Workbench(circuit, meter, settings.threads(), DRAWS, settings.seed(), Hypotheses.of(circuit));
+        return new Matcher(circuit, bench);
+    }
+
+    /** The machine. */
+    public Circuit circuit() {
+        return circuit;
+    }
+
+    /** What an owner saw before it was switched off: everything to be seen and heard of the machine as found. */
+    public List<Ask> intake(BooleanSupplier stopped) throws UnfitArrangement {
+        bench.prepare(Case.of(Findings.NONE), stopped);
+        Arrangement asFound = bench.dictionary().asFound();
+        return bench.dictionary().healthy().in(Dictionary.key(asFound)).stream()
+                .flatMap(s -> s.sights().values().stream())
+                .<Ask>map(o -> new Ask.Noticed(asFound, o.part(), o.sight().aspect()))
+                .sorted(Comparator.comparing(Ask::words))
+                .toList();
     }
 
     /**
-     * Weighs all suppositions. The first answer comes after about {@code firstSeconds}, from what was solved by then; each
-     * further one is handed over as the dictionary grows; the last one, from the whole of it, is returned.
+     * Weighs all suppositions. The first answer comes after a few seconds, from what was solved by then; each further one is
+     * handed over as the dictionary grows; the last one, from the whole of it, is returned.
      *
      * @param sharper told each better answer, in the calling thread
      * @param progress told how many machines of how many are solved
      * @param stopped asked now and then; true ends the work with what there is
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
      */
-    public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped) {
-        throw new UnsupportedOperationException();
+    public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Case found = Case.of(findings);
+        List<Arrangement> arrangements = bench.prepare(found, stopped);
+        List<Boards.Board> missing = new ArrayList<>(bench.boards().all().stream()
+                .filter(b -> !bench.known(b, found))
+                .sorted(Comparator.comparing((Boards.Board b) -> !b.middle())
+                        .thenComparing(Comparator.comparingDouble(Boards.Board::weight).reversed()))
+                .toList());
+        int of = bench.boards().all().size();
+        long started = System.nanoTime();
+        double due = FIRST_SECONDS;
+        int done = of - missing.size();
+        progress.at(done, of);
+        for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += CHUNK) {
+            List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
+            bench.work(some, arrangements, found, () -> {}, stopped);
+            done += some.size();
+            progress.at(done, of);
+            double seconds = (System.nanoTime() - started) / NANOS;
+            if (seconds > due && done < of) {
+                sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar(found)));
+                due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
+            }
+        }
+        Workbench.Weighing weighing = bench.weigh(found);
+        last = weighing;
+        lastFindings = findings;
+        return new Explanation(bench, weighing).ranking(List.of(), howFar(found));
+    }
+
+    private Ranking.HowFar howFar(Case found) {
+        Set<Integer> hypotheses = new HashSet<>();
+        int boards = 0;
+        for (Boards.Board board : bench.boards().all()) {
+            if (bench.known(board, found)) {
+                boards++;
+                hypotheses.add(board.hypothesis());
+            }
+        }
+        return new Ranking.HowFar(
+                hypotheses.size(),
+                bench.boards().hypotheses().size(),
+                boards,
+                bench.boards().all().size());
+    }
+
+    private Workbench.Weighing weighed(Findings findings, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        if (!findings.equals(lastFindings)) {
+            rank(findings, r -> {}, progress, stopped);
+        }
+        return java.util.Objects.requireNonNull(last);
     }
 
     /**
@@ -47,9 +140,33 @@ public final class Matcher {
      * @param findings as given to {@link #rank} before
      * @param outOfReach points that cannot be reached on this machine
      * @param ruledOut asks the repairer does not want, such as one just refused
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
      */
     public NextReadings next(
-            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped) {
-        throw new UnsupportedOperationException();
+            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Workbench.Weighing weighing = weighed(findings, progress, stopped);
+        boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
+        return new Planner(circuit, bench, weighing, stopped)
+                .next(a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)), danger);
+    }
+
+    /**
+     * Repairs that nothing permitted tells apart, each group with what would part it.
+     *
+     * @param findings as given to {@link #rank} before
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
+     */
+    public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Workbench.Weighing weighing = weighed(findings, progress, stopped);
+        boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
+        return new Planner(circuit, bench, weighing, stopped).lookAlikes(danger);
+    }
+
+    private static boolean reachable(Ask ask, Set<String> outOfReach) {
+        return !(ask instanceof Ask.Metered m)
+                || (!outOfReach.contains(m.check().from())
+                        && !outOfReach.contains(m.check().to()));
     }
 }

@@ -6,14 +6,18 @@ final class RestPoint implements OperatingPoint {
     private final double[] input;
     private final double[] unknowns;
     private final double[] portVolts;
-    private final Work work;
+    private final String method;
+    private final int passes;
+    private final long solves;
 
     RestPoint(Reduction reduction, double[] input, double[] portVolts, String method, int passes, long solves) {
         this.reduction = reduction;
         this.input = input;
         this.unknowns = reduction.unknowns(input);
         this.portVolts = portVolts;
-        this.work = new Work(method, passes, solves, imbalance());
+        this.method = method;
+        this.passes = passes;
+        this.solves = solves;
     }
 
     double[] portVolts() {
@@ -37,7 +41,8 @@ final class RestPoint implements OperatingPoint {
 
     @Override
     public Work work() {
-        return work;
+        // the balance costs as much as the solution: only for whoever asks
+        return new Work(method, passes, solves, imbalance());
     }
 
     /** Largest current [A] by which the sum at a node misses zero: A·z − right side, over the rows of nodes. */

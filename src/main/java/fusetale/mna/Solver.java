@@ -18,6 +18,7 @@ public final class Solver {
     private final Layout layout;
     private Reductions reductions;
     private @Nullable List<NotSolved> flaws;
+    private @Nullable List<NotSolved> flawsAtRest;
     private @Nullable Stepper stepper;
     private @Nullable PortStage restStage;
 
@@ -74,6 +75,15 @@ public final class Solver {
         return known;
     }
 
+    private List<NotSolved> flawsAtRest() {
+        List<NotSolved> known = flawsAtRest;
+        if (known == null) {
+            known = new Structure(network).flawsAtRest();
+            flawsAtRest = known;
+        }
+        return known;
+    }
+
     /** The same network with a meter or load laid across two nodes; shares this solver's reductions. */
     public Solver with(Norton norton) {
         List<Element> elements = new ArrayList<>(network.elements());
@@ -84,7 +94,13 @@ public final class Solver {
                 "~current", /* one= */ norton.two(), /* two= */ norton.one(), new SourceShape.Constant(norton.amps())));
         Network widened = new Network(network.nodes(), elements);
         Layout widenedLayout = new Layout(widened);
-        return new Solver(widened, widenedLayout, reductions.with(widenedLayout, norton));
+        Solver loaded = new Solver(widened, widenedLayout, reductions.with(widenedLayout, norton));
+        if (norton.siemens() > 0 && norton.one() != norton.two()) {
+            // a resistance beside a current source closes no loop of sources and leaves no node on current sources alone
+            loaded.flaws = flaws().isEmpty() ? List.of() : null;
+            loaded.flawsAtRest = flaws().isEmpty() && flawsAtRest().isEmpty() ? List.of() : null;
+        }
+        return loaded;
     }
 
     /**
@@ -95,7 +111,7 @@ public final class Solver {
     public Solved<OperatingPoint> operatingPoint(@Nullable OperatingPoint near) {
         List<NotSolved> wrong = flaws();
         if (wrong.isEmpty()) {
-            wrong = new Structure(network).flawsAtRest();
+            wrong = flawsAtRest();
         }
         if (!wrong.isEmpty()) {
             return new Solved.Failed<>(wrong.get(0));

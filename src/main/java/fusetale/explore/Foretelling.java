@@ -1,0 +1,317 @@
+package fusetale.explore;
+
+import fusetale.aftermath.Stress;
+import fusetale.bench.Arrangement;
+import fusetale.bench.AtRest;
+import fusetale.bench.Bench;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.Observation;
+import fusetale.bench.Observations;
+import fusetale.bench.Reading;
+import fusetale.bench.Seen;
+import fusetale.bench.UnfitArrangement;
+import fusetale.bench.Warmth;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Net;
+import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
+import fusetale.mna.Solved;
+import fusetale.signal.Waveform;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tells what one machine in one arrangement would show under one supposition after another, as quickly as can be: the
+ * meter's load is looked at where it takes a hundredth or more, nothing that climbs is followed, and a supposition that
+ * leaves the known state of the healthy machine as it is is not solved at all. May be used by several threads at once;
+ * answers depend on neither their number nor the order of questions.
+ */
+public final class Foretelling {
+    private static final Warmth NOT_FELT = seen -> Map.of();
+    /** What flows through insulation at tens of volts [A]. */
+    private static final double NOTHING_AMPS = 5e-6;
+
+    private static final double NOTHING_VOLTS = 5e-4;
+    /** Of what the meter feeds in, this much is nothing: its effect on the reading goes with the square. */
+    private static final double NOTHING_OF_THE_METER = 1e-3;
+
+    private static final double LEAST_METER_AMPS = 1e-11;
+
+    private final Circuit healthy;
+    private final Circuit asArranged;
+    private final Arrangement arrangement;
+    private final Meter meter;
+    private final List<Check> checks;
+    private final @Nullable Seen near;
+    private final @Nullable Foretold asBuilt;
+    private final Map<Check, AtRest.Touched> atRest = new HashMap<>();
+    private final Map<String, Double> peakAmps = new ConcurrentHashMap<>();
+
+    private Foretelling(
+            Specimen specimen,
+            Arrangement arrangement,
+            Circuit asArranged,
+            Meter meter,
+            List<Check> checks,
+            @Nullable Seen near,
+            @Nullable Foretold asBuilt) {
+        this.healthy = specimen.circuit();
+        this.arrangement = arrangement;
+        this.asArranged = asArranged;
+        this.meter = meter;
+        this.checks = List.copyOf(checks);
+        this.near = near;
+        this.asBuilt = asBuilt;
+    }
+
+    /**
+     * For one machine in one arrangement.
+     *
+     * @param checks what to measure, none that {@link Bench#refusal} refuses
+     * @param stopped asked now and then; true ends the work
+     * @throws UnfitArrangement where the arrangement does not fit the machine
+     */
+    public static Foretelling of(
+            Specimen specimen, Arrangement bench, Meter meter, List<Check> checks, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Arrangement arrangement = specimen.fed(bench);
+        Circuit asArranged = arrangement.appliedTo(specimen.circuit());
+        if (!arrangement.powerOn()) {
+            Foretelling f = new Foretelling(specimen, arrangement, asArranged, meter, checks, null, null);
+            f.takeAtRest();
+            return f;
+        }
+        Bench plain = Bench.of(specimen.circuit(), arrangement, meter);
+        Seen first = plain.look(List.of(), null, stopped).orElse(reason -> null);
+        if (first == null) {
+            return new Foretelling(specimen, arrangement, asArranged, meter, checks, null, null);
+        }
+        // once more beside itself, so that its lamps are linearised where every supposition will linearise them
+        Bench again = Bench.of(specimen.circuit(), arrangement, meter);
+        Seen near = again.look(List.of(), first, stopped).orElse(reason -> first);
+        Foretelling bare = new Foretelling(specimen, arrangement, asArranged, meter, checks, near, null);
+        Foretold asBuilt = bare.solved(Supposition.NOTHING, stopped).orElse(null);
+        return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, asBuilt);
+    }
+
+    /** What is measured, in order. */
+    public List<Check> checks() {
+        return checks;
+    }
+
+    /**
+     * What the machine shows under a supposition; empty where it has no steady state, or the supposition does not fit it.
+     *
+     * @param stopped asked now and then; true ends the work
+     */
+    public Optional<Foretold> under(Supposition supposition, BooleanSupplier stopped) {
+        try {
+            if (supposition.isNothing() && asBuilt != null) {
+                return Optional.of(asBuilt);
+            }
+            return arrangement.powerOn() ? powered(supposition, stopped) : atRest(supposition);
+        } catch (UnfitSupposition | UnfitArrangement e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Foretold> powered(Supposition supposition, BooleanSupplier stopped)
+            throws UnfitArrangement, UnfitSupposition {
+        Foretold built = asBuilt;
+        Seen known = near;
+        if (built != null && known != null && built.melted().isEmpty()) {
+            Machine machine = Machine.of(healthy, arrangement, supposition);
+            Untouched untouched = new Untouched(asArranged, cycle(known), NOTHING_AMPS, NOTHING_VOLTS);
+            if (untouched.by(supposition, machine.arranged())) {
+                return Optional.of(new Foretold(
+                        built.readings(),
+                        noticed(known, machine.arranged(), supposition),
+                        List.of(),
+                        built.mayMelt(),
+                        List.of(),
+                        true));
+            }
+        }
+        return solved(supposition, stopped);
+    }
+
+    private Optional<Foretold> solved(Supposition supposition, BooleanSupplier stopped) {
+        try {
+            Machine machine = Machine.of(healthy, arrangement, supposition);
+            Set<String> open = Fates.openFromTheStart(arrangement, supposition);
+            if (!(Settled.of(machine, meter, near, open, stopped) instanceof Solved.Found<Settled> found)) {
+                return Optional.empty();
+            }
+            Settled settled = found.value();
+            List<Check> here = settled.machine().checksHere(checks, asArranged);
+            Optional<List<Reading>> readings = readings(settled.bench(), settled.seen(), here, stopped);
+            return readings.map(r -> new Foretold(
+                    r,
+                    Observations.of(
+                            healthy, settled.seen(), Fates.absent(arrangement, supposition), NOT_FELT),
+                    settled.melted().stream().map(c -> c.fuse().name()).toList(),
+                    settled.held().stream()
+                            .filter(c -> !c.melting().surelyHolds())
+                            .map(c -> c.fuse().name())
+                            .toList(),
+                    overdone(settled.seen()),
+                    false));
+        } catch (UnfitArrangement | UnfitSupposition e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Parts past their damage limit; not asked where a series lamp or the hand at a driver sets the load. */
+    private List<String> overdone(Seen seen) {
+        if (arrangement.seriesLampWatts() != null || !arrangement.heldOn().isEmpty()) {
+            return List.of();
+        }
+        Foretold built = asBuilt;
+        return Outcome.past(Strains.of(seen, asArranged)).stream()
+                .map(Stress::part)
+                .distinct()
+                .filter(p -> built == null || !built.overdone().contains(p))
+                .toList();
+    }
+
+    private Optional<List<Reading>> readings(Bench bench, Seen seen, List<Check> here, BooleanSupplier stopped) {
+        if (!(bench.glance(seen, here, stopped) instanceof Solved.Found<Seen> glanced)) {
+            return Optional.empty();
+        }
+        List<Reading> all = new ArrayList<>(glanced.value().readings());
+        Foretold built = asBuilt;
+        List<Integer> moved = new ArrayList<>();
+        for (int k = 0; k < all.size(); k++) {
+            if (built == null || !all.get(k).alike(built.readings().get(k))) {
+                moved.add(k);
+            }
+        }
+        List<Check> again = moved.stream().map(here::get).toList();
+        if (!(bench.readNearly(seen, again, stopped) instanceof Solved.Found<Seen> loaded)) {
+            return Optional.empty();
+        }
+        for (int k = 0; k < moved.size(); k++) {
+            all.set(moved.get(k), loaded.value().readings().get(k));
+        }
+        for (int k = 0; k < all.size(); k++) {
+            all.set(k, all.get(k).of(checks.get(k)));
+        }
+        return Optional.of(all);
+    }
+
+    /** What is noticed of a state that stays as it is: the fuses are those of the machine as supposed. */
+    private List<Observation> noticed(Seen known, Circuit supposed, Supposition supposition) {
+        List<Observation> all = new ArrayList<>(
+                Observations.of(healthy, known, Fates.absent(arrangement, supposition), NOT_FELT));
+        List<Observation> fuses = Observations.fuses(supposed, healthy, Fates.absent(arrangement, supposition));
+        all.removeIf(o -> o.sight().aspect() == Observation.Aspect.FUSE);
+        all.addAll(fuses);
+        return all;
+    }
+
+    private Untouched.State cycle(Seen seen) {
+        return new Untouched.State() {
+            @Override
+            public double amps(String part) {
+                return peakAmps.computeIfAbsent(part, p -> peakOf(seen, p));
+            }
+
+            @Override
+            public double volts(Net one, Net two) {
+                return peak(seen.volts(one, two));
+            }
+        };
+    }
+
+    private static double peakOf(Seen seen, String part) {
+        double most = -1;
+        for (String current : seen.modelled().currents().keySet()) {
+            if (current.equals(part) || current.startsWith(part + ".")) {
+                most = Math.max(most, peak(seen.amps(current)));
+            }
+        }
+        return most < 0 ? Double.POSITIVE_INFINITY : most;
+    }
+
+    private static double peak(Waveform wave) {
+        return Math.max(Math.abs(wave.lowest()), Math.abs(wave.highest()));
+    }
+
+    // ---- power off ------------------------------------------------------------------------------------------------------
+
+    private void takeAtRest() {
+        if (!(AtRest.of(asArranged, arrangement, meter) instanceof Solved.Found<AtRest> found)) {
+            return;
+        }
+        for (Check check : checks) {
+            if (found.value().take(check) instanceof Solved.Found<AtRest.Touched> touched) {
+                atRest.put(check, touched.value());
+            }
+        }
+    }
+
+    private Optional<Foretold> atRest(Supposition supposition) throws UnfitArrangement, UnfitSupposition {
+        Machine machine = Machine.of(healthy, arrangement, supposition);
+        List<Check> here = machine.checksHere(checks, asArranged);
+        List<Reading> readings = new ArrayList<>();
+        AtRest supposed = null;
+        boolean untouchedAll = true;
+        for (int k = 0; k < checks.size(); k++) {
+            Check check = checks.get(k);
+            AtRest.Touched known = atRest.get(check);
+            boolean same = known != null
+                    && (supposition.isNothing()
+                            || here.get(k).equals(check)
+                                    && under(known).by(supposition, machine.arranged()));
+            if (same) {
+                readings.add(Objects.requireNonNull(known).reading());
+                continue;
+            }
+            untouchedAll = false;
+            if (supposed == null) {
+                supposed = AtRest.of(machine.arranged(), machine.bare(), meter).orElse(reason -> null);
+                if (supposed == null) {
+                    return Optional.empty();
+                }
+            }
+            if (!(supposed.take(here.get(k)) instanceof Solved.Found<AtRest.Touched> touched)) {
+                return Optional.empty();
+            }
+            readings.add(touched.value().reading().of(check));
+        }
+        Set<String> absent = Fates.absent(arrangement, supposition);
+        return Optional.of(new Foretold(
+                readings,
+                Observations.fuses(machine.arranged(), healthy, absent),
+                List.of(),
+                List.of(),
+                List.of(),
+                untouchedAll));
+    }
+
+    private Untouched under(AtRest.Touched touched) {
+        double amps = Math.max(LEAST_METER_AMPS, NOTHING_OF_THE_METER * Math.abs(touched.meterAmps()));
+        double volts = NOTHING_OF_THE_METER * Math.abs(touched.meterVolts());
+        Untouched.State state = new Untouched.State() {
+            @Override
+            public double amps(String part) {
+                return touched.partAmps(part);
+            }
+
+            @Override
+            public double volts(Net one, Net two) {
+                return touched.volts(one, two).map(Math::abs).orElse(Double.POSITIVE_INFINITY);
+            }
+        };
+        return new Untouched(asArranged, state, amps, volts);
+    }
+}

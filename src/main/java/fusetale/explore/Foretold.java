@@ -1,0 +1,33 @@
+package fusetale.explore;
+
+import fusetale.bench.Observation;
+import fusetale.bench.Reading;
+import java.util.List;
+
+/**
+ * What one machine shows under one supposition.
+ *
+ * @param readings one a check, in their order, under the names of the healthy machine; a check whose points the supposition
+ *     took away is read as OL
+ * @param observations what there is to notice; empty with the power off but for fuses
+ * @param melted fuses that melt for certain, in that order: readings are those after it
+ * @param mayMelt fuses that may melt and may hold: readings are those while they hold
+ * @param overdone parts taken past their damage limit while it stays so, that a healthy machine does not
+ * @param untouched whether the supposition changes nothing here that carries a current or could: nothing was solved
+ */
+public record Foretold(
+        List<Reading> readings,
+        List<Observation> observations,
+        List<String> melted,
+        List<String> mayMelt,
+        List<String> overdone,
+        boolean untouched) {
+    /** Copies the lists. */
+    public Foretold {
+        readings = List.copyOf(readings);
+        observations = List.copyOf(observations);
+        melted = List.copyOf(melted);
+        mayMelt = List.copyOf(mayMelt);
+        overdone = List.copyOf(overdone);
+    }
+}

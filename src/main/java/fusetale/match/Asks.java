@@ -1,0 +1,159 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.circuit.Bridge;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Connector;
+import fusetale.circuit.Darlington;
+import fusetale.circuit.Diode;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.LogicOutput;
+import fusetale.circuit.MeterFunction;
+import fusetale.circuit.Mosfet;
+import fusetale.circuit.Part;
+import fusetale.circuit.Pin;
+import fusetale.circuit.Regulator;
+import fusetale.circuit.TestPoint;
+import fusetale.circuit.Thyristor;
+import fusetale.circuit.Transistor;
+import fusetale.circuit.Zener;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Everything one could ask of a machine: at its test points and across its parts, as it stands, taken apart section from
+ * section, and with its drivers commanded one after the other.
+ */
+final class Asks {
+    private final Circuit circuit;
+
+    Asks(Circuit circuit) {
+        this.circuit = circuit;
+    }
+
+    /** With the power off: ohms and diode test at test points both ways, then across parts and contacts. */
+    List<Check> powerOff() {
+        Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, /* powered= */ false));
+        for (Part part : circuit.parts()) {
+            checks.addAll(across(part));
+        }
+        for (Connector connector : circuit.connectors()) {
+            for (Connector.Contact pin : connector.pins()) {
+                checks.add(new Check(pin.board().name(), pin.harness().name(), MeterFunction.OHMS));
+            }
+        }
+        return List.copyOf(checks);
+    }
+
+    /** Across one part: ohms, and of what conducts one way the diode test both ways. */
+    List<Check> across(Part part) {
+        List<Check> checks = new ArrayList<>();
+        List<Pin> pins = part.pins();
+        boolean junctions = junctions(part);
+        for (int a = 0; a < pins.size(); a++) {
+            for (int b = a + 1; b < pins.size(); b++) {
+                String one = part.name() + "." + pins.get(a).name();
+                String two = part.name() + "." + pins.get(b).name();
+                if (junctions) {
+                    checks.add(new Check(one, two, MeterFunction.DIODE_TEST));
+                    checks.add(new Check(two, one, MeterFunction.DIODE_TEST));
+                } else if (pins.size() <= 3) {
+                    checks.add(new Check(one, two, MeterFunction.OHMS));
+                }
+            }
+        }
+        return checks;
+    }
+
+    private static boolean junctions(Part part) {
+        return part instanceof Diode
+                || part instanceof Zener
+                || part instanceof Bridge
+                || part instanceof Transistor
+                || part instanceof Darlington
+                || part instanceof Mosfet
+                || part instanceof Thyristor;
+    }
+
+    /** With the power on: volts at test points, and at the pins of what switches and regulates. */
+    List<Check> powerOn() {
+        Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, /* powered= */ true));
+        Set<String> nets = new LinkedHashSet<>();
+        for (TestPoint point : circuit.points()) {
+            nets.add(point.at().name());
+        }
+        String ground = circuit.ground().name();
+        nets.add(ground);
+        for (Part part : circuit.parts()) {
+            if ((junctions(part) && part.pins().size() == 3)
+                    || part instanceof Regulator
+                    || part instanceof LogicOutput) {
+                for (Pin pin : part.pins()) {
+                    if (nets.add(pin.net().name())) {
+                        checks.add(new Check(pin.net().name(), ground, MeterFunction.DC_VOLTS));
+                    }
+                }
+            }
+        }
+        return List.copyOf(checks);
+    }
+
+    /** Drivers commanded on, one arrangement a driven coil or lamp, by its name. */
+    Map<String, Arrangement> commands(Arrangement asFound) {
+        Map<String, Arrangement> all = new LinkedHashMap<>();
+        for (Part part : circuit.parts()) {
+            if (part instanceof LogicOutput output && output.commands() != null) {
+                String driven = Objects.requireNonNull(output.commands());
+                all.put(driven, asFound.withHeldOn(driven));
+            }
+        }
+        return all;
+    }
+
+    /** Taken apart with the power off: all fuses out, all connectors off, both. */
+    List<Arrangement> takenApart() {
+        Arrangement off = Arrangement.unpowered();
+        List<Arrangement> all = new ArrayList<>();
+        Arrangement fuses = off;
+        for (Part part : circuit.parts()) {
+            if (part instanceof Fuse) {
+                fuses = fuses.withPulledFuse(part.name());
+            }
+        }
+        Arrangement connectors = off;
+        Arrangement both = fuses;
+        for (Connector connector : circuit.connectors()) {
+            connectors = connectors.withUnplugged(connector.name());
+            both = both.withUnplugged(connector.name());
+        }
+        if (!fuses.equals(off)) {
+            all.add(fuses.withName("power off, all fuses out"));
+        }
+        if (!connectors.equals(off)) {
+            all.add(connectors.withName("power off, all connectors off"));
+            if (!fuses.equals(off)) {
+                all.add(both.withName("power off, all fuses out, all connectors off"));
+            }
+        }
+        return all;
+    }
+
+    /** With the power off and one pin of a part unsoldered: what measures the part alone. */
+    List<Ask.Metered> lifted(String part) {
+        return circuit.part(part).stream()
+                .filter(p -> p.pins().size() <= 4 && !(p instanceof Fuse))
+                .flatMap(p -> {
+                    String pin = p.name() + "." + p.pins().get(0).name();
+                    Arrangement lifted =
+                            Arrangement.unpowered().withLiftedPin(pin).withName("power off, " + pin + " lifted");
+                    return across(p).stream().map(c -> new Ask.Metered(lifted, c));
+                })
+                .toList();
+    }
+}

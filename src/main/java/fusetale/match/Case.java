@@ -1,0 +1,80 @@
+package fusetale.match;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Findings as they are weighed: repeated readings folded, each with what had been replaced before it.
+ *
+ * @param evidence what counts, in order
+ * @param replaced parts that were new when each was read
+ * @param repeated whether each was read twice with the same result
+ * @param index place of each among all findings
+ */
+record Case(List<Evidence> evidence, List<Set<String>> replaced, boolean[] repeated, List<Integer> index) {
+    /** Two readings of one ask are the same within this, of their value: what two meters and a hand may differ. */
+    private static final double SAME_RATIO = 0.02;
+
+    static Case of(Findings findings) {
+        List<Evidence> evidence = new ArrayList<>();
+        List<Set<String>> replaced = new ArrayList<>();
+        List<Boolean> repeated = new ArrayList<>();
+        List<Integer> index = new ArrayList<>();
+        Set<String> fresh = new LinkedHashSet<>();
+        int place = 0;
+        for (Findings.Spell spell : findings.spells()) {
+            fresh.addAll(spell.replaced());
+            int first = evidence.size();
+            for (Evidence e : spell.evidence()) {
+                int before = earlier(evidence, first, e);
+                if (before >= 0) {
+                    boolean same = same(evidence.get(before).shown(), e.shown());
+                    // one that differs puts the first out of court
+                    evidence.set(before, e);
+                    repeated.set(before, same);
+                    index.set(before, place);
+                } else {
+                    evidence.add(e);
+                    replaced.add(new HashSet<>(fresh));
+                    repeated.add(false);
+                    index.add(place);
+                }
+                place++;
+            }
+        }
+        boolean[] twice = new boolean[repeated.size()];
+        for (int k = 0; k < twice.length; k++) {
+            twice[k] = repeated.get(k);
+        }
+        return new Case(evidence, replaced, twice, index);
+    }
+
+    private static int earlier(List<Evidence> evidence, int first, Evidence e) {
+        for (int k = first; k < evidence.size(); k++) {
+            if (sameAsk(evidence.get(k).ask(), e.ask())) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether two asks are one, whatever the arrangements are called. */
+    static boolean sameAsk(Ask one, Ask other) {
+        return Dictionary.key(one.arrangement()).equals(Dictionary.key(other.arrangement()))
+                && one.words().equals(other.words());
+    }
+
+    private static boolean same(Shown one, Shown other) {
+        if (one instanceof Shown.Figure a && other instanceof Shown.Figure b) {
+            return Math.abs(a.si() - b.si()) <= SAME_RATIO * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+        }
+        return one.equals(other);
+    }
+
+    int size() {
+        return evidence.size();
+    }
+}

@@ -1,0 +1,128 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.Lamp;
+import fusetale.circuit.Part;
+import fusetale.circuit.TestPoint;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Minutes that things take at the bench (judgement), from how the bench is set now. */
+final class Costs {
+    /** Above this a hand stays away (IEC 61140: 60 V d.c., from memory). */
+    static final double TOUCH_VOLTS = 60;
+
+    private static final double READING = 0.5;
+    private static final double LOOKING = 0.3;
+    private static final double EVERY_TIME = 0.3;
+    private static final double BEHIND_THE_DOOR = 1;
+    private static final double UNDER_THE_TABLE = 2;
+    private static final double INSIDE = 0.5;
+    private static final double SWITCHING = 1;
+    private static final double POWER = 1;
+    private static final double FUSE = 0.3;
+    private static final double CONNECTOR = 0.5;
+    private static final double LEAD = 4;
+    private static final double COMMAND = 1;
+    private static final double LAMP = 2;
+    private static final double SOLDERED = 10;
+
+    private static final Words WORDS = Words.of(Costs.class);
+
+    private final Circuit circuit;
+    private final Arrangement now;
+
+    Costs(Circuit circuit, Arrangement now) {
+        this.circuit = circuit;
+        this.now = now;
+    }
+
+    double minutes(Ask ask) {
+        return EVERY_TIME + changing(ask.arrangement()) + (ask instanceof Ask.Metered m ? metered(m.check()) : LOOKING);
+    }
+
+    private double metered(Check check) {
+        return READING + Math.max(access(check.from()), access(check.to()));
+    }
+
+    private double access(String point) {
+        return circuit.point(point)
+                .map(TestPoint::access)
+                .map(a -> switch (a) {
+                    case BENCH_TOP -> 0.0;
+                    case BEHIND_THE_DOOR -> BEHIND_THE_DOOR;
+                    case UNDER_THE_TABLE -> UNDER_THE_TABLE;
+                })
+                .orElse(circuit.ground().name().equals(point) ? 0.0 : INSIDE);
+    }
+
+    private double changing(Arrangement to) {
+        double minutes = 0;
+        if (to.powerOn() != now.powerOn()) {
+            minutes += SWITCHING;
+        }
+        minutes += to.powerOn() ? POWER : 0;
+        minutes += FUSE * differing(to.pulledFuses(), now.pulledFuses());
+        minutes += CONNECTOR * differing(to.unplugged(), now.unplugged());
+        minutes += LEAD * differing(to.liftedPins(), now.liftedPins());
+        minutes += COMMAND * differing(to.heldOn(), now.heldOn());
+        if (to.seriesLampWatts() != null && now.seriesLampWatts() == null) {
+            minutes += LAMP;
+        }
+        return minutes;
+    }
+
+    private static long differing(List<String> to, List<String> from) {
+        return to.stream().filter(x -> !from.contains(x)).count()
+                + from.stream().filter(x -> !to.contains(x)).count();
+    }
+
+    /** What to do to the bench before, in words. */
+    List<String> deeds(Arrangement to) {
+        List<String> deeds = new ArrayList<>();
+        if (!to.powerOn() && now.powerOn()) {
+            deeds.add(WORDS.say("deed.power-off"));
+        }
+        if (to.seriesLampWatts() != null && now.seriesLampWatts() == null) {
+            deeds.add(WORDS.say(
+                    "deed.series-lamp", Notation.format(new Quantity(to.seriesLampWatts(), Unit.WATT)).replace(" W", "")));
+        }
+        missing(to.pulledFuses(), now.pulledFuses(), "deed.pull", deeds);
+        missing(to.unplugged(), now.unplugged(), "deed.unplug", deeds);
+        missing(to.liftedPins(), now.liftedPins(), "deed.lift", deeds);
+        if (to.powerOn() && !now.powerOn()) {
+            deeds.add(WORDS.say("deed.power-on"));
+        }
+        missing(to.heldOn(), now.heldOn(), "deed.hold", deeds);
+        return deeds;
+    }
+
+    private static void missing(List<String> to, List<String> from, String key, List<String> deeds) {
+        List<String> more = to.stream().filter(x -> !from.contains(x)).toList();
+        if (!more.isEmpty()) {
+            deeds.add(WORDS.say(key, String.join(", ", more)));
+        }
+    }
+
+    /** Minutes to change what a repair asks for. */
+    double replacing(Repair repair) {
+        double minutes = 0;
+        for (String name : repair.parts()) {
+            Part part = circuit.part(name).orElse(null);
+            minutes += part instanceof Fuse ? FUSE : part instanceof Lamp ? 1 : part == null ? CONNECTOR : SOLDERED;
+        }
+        return minutes;
+    }
+
+    /** {@code 4}, {@code under 1}. */
+    static String said(double minutes) {
+        return minutes < 1 ? "1" : String.valueOf(Math.round(minutes));
+    }
+}

@@ -1,0 +1,270 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Bench;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.explore.Foretelling;
+import fusetale.explore.Foretold;
+import fusetale.explore.Specimen;
+import fusetale.fault.Supposition;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What machines show, worked out when first asked for and kept: the healthy one, drawn ones, and every supposition. What
+ * comes out depends on neither the number of threads nor the order in which it was asked for.
+ */
+final class Dictionary {
+    private final Circuit circuit;
+    private final Meter meter;
+    private final Arrangement asFound;
+    private final int threads;
+    private final List<Specimen> specimens = new ArrayList<>();
+    private final Map<String, Panel> panels = new LinkedHashMap<>();
+    private final Trial healthy = new Trial(Supposition.NOTHING, Set.of());
+
+    Dictionary(Circuit circuit, Meter meter, int threads, int draws, long seed) {
+        this.circuit = circuit;
+        this.meter = meter;
+        this.threads = threads;
+        this.asFound = Arrangement.powered(circuit);
+        for (int d = 0; d < draws; d++) {
+            specimens.add(Specimen.drawn(circuit, seed * 1_000_003 + d));
+        }
+    }
+
+    /** A way to set the bench, with all that is asked of it. */
+    private static final class Panel {
+        final Arrangement arrangement;
+        final List<Foretelling> rounds = new ArrayList<>();
+        final Set<Check> checks = new HashSet<>();
+        /** By check, what each drawn machine shows; the same for sights. */
+        final Map<Check, double[]> drawn = new HashMap<>();
+
+        Panel(Arrangement arrangement) {
+            this.arrangement = arrangement;
+        }
+    }
+
+    /** What an arrangement does, whatever it is called. */
+    static String key(Arrangement arrangement) {
+        return arrangement.withName("").toString();
+    }
+
+    Arrangement asFound() {
+        return asFound;
+    }
+
+    Trial healthy() {
+        return healthy;
+    }
+
+    int draws() {
+        return specimens.size();
+    }
+
+    /**
+     * Makes ready to ask for checks in an arrangement.
+     *
+     * @return whether anything was missing
+     * @throws UnfitArrangement where the arrangement does not fit the circuit
+     */
+    boolean prepare(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+        Panel panel = panels.computeIfAbsent(key(arrangement), k -> new Panel(arrangement));
+        Bench bench = Bench.of(circuit, arrangement, meter);
+        List<Check> missing = checks.stream()
+                .distinct()
+                .filter(c -> !panel.checks.contains(c) && bench.refusal(c).isEmpty())
+                .toList();
+        if (missing.isEmpty() && !panel.rounds.isEmpty()) {
+            return false;
+        }
+        Foretelling round = Foretelling.of(Specimen.nominal(circuit), arrangement, meter, missing, stopped);
+        panel.rounds.add(round);
+        panel.checks.addAll(missing);
+        Trial.Shows shows =
+                round.under(Supposition.NOTHING, stopped).map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED);
+        healthy.add(key(arrangement), shows);
+        return true;
+    }
+
+    /** How many rounds of checks an arrangement has; a trial is complete when it has been through all. */
+    private List<Foretelling> rounds(Arrangement arrangement) {
+        Panel panel = panels.get(key(arrangement));
+        return panel == null ? List.of() : panel.rounds;
+    }
+
+    /** Whether all that is asked of an arrangement is known of a trial. */
+    boolean knows(Trial trial, Arrangement arrangement) {
+        return trial.in(key(arrangement))
+                .filter(s -> !s.solvable() || s.readings().size() >= checks(arrangement))
+                .isPresent();
+    }
+
+    private int checks(Arrangement arrangement) {
+        Panel panel = panels.get(key(arrangement));
+        return panel == null ? 0 : panel.checks.size();
+    }
+
+    /**
+     * Works out trials in arrangements, as far as they are not known; as found comes first, since it tells which fuses are
+     * gone.
+     *
+     * @param told told after each trial that had to be worked out, one thread at a time
+     */
+    void work(List<Trial> trials, List<Arrangement> arrangements, Runnable told, BooleanSupplier stopped) {
+        List<Trial> missing = trials.stream()
+                .filter(t -> arrangements.stream().anyMatch(a -> !knows(t, a)) || !knows(t, asFound))
+                .toList();
+        if (missing.isEmpty()) {
+            return;
+        }
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<?>> futures = new ArrayList<>();
+            for (Trial trial : missing) {
+                futures.add(pool.submit(() -> {
+                    if (!stopped.getAsBoolean()) {
+                        one(trial, arrangements, stopped);
+                        synchronized (told) {
+                            told.run();
+                        }
+                    }
+                }));
+            }
+            for (Future<?> future : futures) {
+                future.get();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+            settle(pool);
+        }
+    }
+
+    private static void settle(ExecutorService pool) {
+        try {
+            pool.awaitTermination(1, TimeUnit.MINUTES);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void one(Trial trial, List<Arrangement> arrangements, BooleanSupplier stopped) {
+        in(trial, asFound, trial.supposition(), stopped);
+        for (Arrangement arrangement : arrangements) {
+            // a series lamp comes with fresh fuses: what blew is not what is looked for any more
+            boolean fresh = arrangement.seriesLampWatts() != null;
+            Supposition now = fresh ? trial.supposition() : trial.after(trial.blown(key(asFound)));
+            in(trial, arrangement, now, stopped);
+        }
+    }
+
+    private void in(Trial trial, Arrangement arrangement, Supposition now, BooleanSupplier stopped) {
+        String key = key(arrangement);
+        for (Foretelling round : rounds(arrangement)) {
+            boolean known = trial.in(key)
+                    .filter(s -> !s.solvable() || s.readings().keySet().containsAll(round.checks()))
+                    .isPresent();
+            if (known || stopped.getAsBoolean()) {
+                continue;
+            }
+            Optional<Foretold> foretold = round.under(now, stopped);
+            if (!stopped.getAsBoolean()) {
+                trial.add(key, foretold.map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED));
+            }
+        }
+    }
+
+    /**
+     * How far drawn healthy machines stand from the nominal one on the axis of a check, one figure a machine; null where
+     * that is not known, or the healthy machine shows no figure there.
+     */
+    double @Nullable [] drawn(Ask.Metered ask) {
+        Panel panel = panels.get(key(ask.arrangement()));
+        return panel == null ? null : panel.drawn.get(ask.check());
+    }
+
+    /** Works out {@link #drawn} for checks. */
+    void draw(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+        Panel panel = panels.get(key(arrangement));
+        if (panel == null) {
+            return;
+        }
+        Trial.Shows nominal = healthy.in(key(arrangement)).orElse(Trial.Shows.UNSOLVED);
+        List<Check> missing = checks.stream()
+                .distinct()
+                .filter(c -> !panel.drawn.containsKey(c) && nominal.readings().containsKey(c))
+                .filter(c -> !nominal.readings().get(c).overRange())
+                .toList();
+        if (missing.isEmpty()) {
+            return;
+        }
+        List<Optional<Foretold>> all = drawnMachines(arrangement, missing, stopped);
+        if (stopped.getAsBoolean()) {
+            return;
+        }
+        for (int k = 0; k < missing.size(); k++) {
+            Check check = missing.get(k);
+            double middle = Axis.at(check.function(), nominal.readings().get(check).value());
+            double[] away = new double[specimens.size()];
+            for (int d = 0; d < away.length; d++) {
+                int at = k;
+                away[d] = all.get(d)
+                        .map(f -> f.readings().get(at))
+                        .filter(r -> !r.overRange())
+                        .map(r -> Axis.at(check.function(), r.value()) - middle)
+                        .orElse(0.0);
+            }
+            panel.drawn.put(check, away);
+        }
+    }
+
+    private List<Optional<Foretold>> drawnMachines(
+            Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<Optional<Foretold>>> futures = new ArrayList<>();
+            for (Specimen specimen : specimens) {
+                futures.add(pool.submit(() -> stopped.getAsBoolean()
+                        ? Optional.empty()
+                        : Foretelling.of(specimen, arrangement, meter, checks, stopped)
+                                .under(Supposition.NOTHING, stopped)));
+            }
+            List<Optional<Foretold>> all = new ArrayList<>();
+            for (Future<Optional<Foretold>> future : futures) {
+                all.add(future.get());
+            }
+            return all;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return specimens.stream().map(s -> Optional.<Foretold>empty()).toList();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof UnfitArrangement unfit) {
+                throw unfit;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+}

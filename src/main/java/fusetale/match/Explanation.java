@@ -1,0 +1,203 @@
+package fusetale.match;
+
+import fusetale.bench.Check;
+import fusetale.bench.Observation;
+import fusetale.bench.Reading;
+import fusetale.circuit.MeterFunction;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Shares;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Puts a weighing into a ranking that can be read. */
+final class Explanation {
+    /** Repairs below this are not worth a line. */
+    private static final double LEAST_SHARE = 0.001;
+
+    private static final int MOST_CANDIDATES = 40;
+    /** From here on something else is told of. */
+    private static final double TELLING = 0.2;
+
+    private static final double NEEDS_A_SLIP = 0.3;
+    private static final double SUSPECT = 0.5;
+    private static final double TWO_SIGMAS = 2;
+    /** More than this of a short that no fuse clears: hands off (decision 1 of the design). */
+    static final double DANGER = 0.02;
+
+    private static final double LN2 = Math.log(2);
+    private static final Words WORDS = Words.of(Explanation.class);
+
+    private final Workbench bench;
+    private final Workbench.Weighing weighing;
+    private final Posterior posterior;
+    private final Case findings;
+
+    Explanation(Workbench bench, Workbench.Weighing weighing) {
+        this.bench = bench;
+        this.weighing = weighing;
+        this.posterior = weighing.posterior();
+        this.findings = weighing.findings();
+    }
+
+    Ranking ranking(List<LookAlike> lookAlikes, Ranking.HowFar howFar) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Map.Entry<Repair, Double> e : posterior.repairs(bench.boards()).entrySet()) {
+            if (e.getValue() >= LEAST_SHARE && candidates.size() < MOST_CANDIDATES) {
+                candidates.add(candidate(e.getKey(), e.getValue()));
+            }
+        }
+        List<Ranking.Suspect> suspects = suspects();
+        boolean leaderNeedsSlip = !candidates.isEmpty()
+                && candidates.get(0).evidence().stream().anyMatch(w -> w.mistakeShare() > NEEDS_A_SLIP);
+        return new Ranking(
+                candidates,
+                posterior.somethingElse(),
+                posterior.somethingElse() > TELLING || leaderNeedsSlip,
+                suspects,
+                lookAlikes,
+                danger(),
+                howFar);
+    }
+
+    private List<Ranking.Suspect> suspects() {
+        List<Ranking.Suspect> all = new ArrayList<>();
+        for (int j = 0; j < findings.size(); j++) {
+            double share = posterior.suspicion()[j];
+            if (share > SUSPECT || (findings.repeated()[j] && share > NEEDS_A_SLIP)) {
+                all.add(new Ranking.Suspect(findings.index().get(j), share, findings.repeated()[j]));
+            }
+        }
+        all.sort(Comparator.comparingDouble(Ranking.Suspect::share).reversed());
+        return all;
+    }
+
+    private Candidate candidate(Repair repair, double share) {
+        int best = Objects.requireNonNull(posterior.best(bench.boards(), repair));
+        Map<Integer, double[]> byHypothesis = new LinkedHashMap<>();
+        for (int k = 0; k < posterior.shares().length; k++) {
+            Boards.Board board = posterior.boards().get(k);
+            if (bench.boards().of(board).repair().equals(repair)) {
+                double[] sum = byHypothesis.computeIfAbsent(board.hypothesis(), h -> new double[] {0, -1, 0});
+                sum[0] += posterior.shares()[k];
+                if (posterior.shares()[k] > sum[1]) {
+                    sum[1] = posterior.shares()[k];
+                    sum[2] = k;
+                }
+            }
+        }
+        List<Candidate.Likely> likely = byHypothesis.values().stream()
+                .sorted(Comparator.comparingDouble((double[] s) -> s[0]).reversed())
+                .map(s -> new Candidate.Likely(
+                        posterior.boards().get((int) s[2]).supposition(), s[0]))
+                .toList();
+        Trial trial = bench.trial(posterior.boards().get(best));
+        List<String> consequences = trial.in(Dictionary.key(bench.dictionary().asFound()))
+                .map(Trial.Shows::melted)
+                .orElse(List.of())
+                .stream()
+                .filter(f -> !repair.parts().contains(f))
+                .toList();
+        return new Candidate(repair, share, likely, weighed(best), consequences);
+    }
+
+    private List<Weighed> weighed(int board) {
+        Fit fit = posterior.fits().get(board);
+        List<Weighed> all = new ArrayList<>();
+        for (int j = 0; j < findings.size(); j++) {
+            Expectation e = fit.expectations()[j];
+            double low = Double.NaN;
+            double high = Double.NaN;
+            double middle = Double.NaN;
+            if (e.kind() == Expectation.Kind.FIGURE) {
+                MeterFunction function = weighing.common().check(j).function();
+                low = Axis.back(function, e.middle() - TWO_SIGMAS * fit.spread()[j]);
+                high = Axis.back(function, e.middle() + TWO_SIGMAS * fit.spread()[j]);
+                middle = Axis.back(function, e.middle());
+            }
+            all.add(new Weighed(
+                    findings.evidence().get(j),
+                    shows(e),
+                    middle,
+                    low,
+                    high,
+                    fit.away()[j],
+                    bits(board, j),
+                    fit.mistake()[j]));
+        }
+        return all;
+    }
+
+    private static String shows(Expectation e) {
+        Reading reading = e.reading();
+        Observation sight = e.sight();
+        if (reading != null) {
+            return reading.shows();
+        }
+        return sight != null ? sight.words() : "";
+    }
+
+    /** log2 of how much likelier the reading is under the board than under all, both given the other readings. */
+    private double bits(int board, int j) {
+        double[] logs = new double[posterior.shares().length];
+        double[] weights = new double[logs.length];
+        for (int k = 0; k < logs.length; k++) {
+            double each = posterior.fits().get(k).logEach()[j];
+            double without = Math.log(Math.max(posterior.shares()[k], Double.MIN_NORMAL)) - each;
+            weights[k] = without;
+            logs[k] = without + each;
+        }
+        double average = Fit.logSum(logs) - Fit.logSum(weights);
+        double floor = weighing.common().logBroad(j) + Math.log(Fit.SLIP);
+        double own = Math.max(posterior.fits().get(board).logEach()[j], floor);
+        return (own - Math.max(average, floor)) / LN2;
+    }
+
+    /** Why the power must stay off: shorts that the fitted fuses would not clear, and what they would take along. */
+    List<String> danger() {
+        double share = 0;
+        Map<String, Double> parts = new LinkedHashMap<>();
+        Set<String> victims = new TreeSet<>();
+        for (int k = 0; k < posterior.shares().length; k++) {
+            Boards.Board board = posterior.boards().get(k);
+            Set<String> replaced =
+                    findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
+            List<String> overdone = bench.after(board, replaced)
+                    .in(Dictionary.key(bench.dictionary().asFound()))
+                    .map(Trial.Shows::overdone)
+                    .orElse(List.of());
+            if (!overdone.isEmpty() && posterior.shares()[k] > 0) {
+                share += posterior.shares()[k];
+                parts.merge(bench.boards().of(board).repair().words(), posterior.shares()[k], Double::sum);
+                if (posterior.shares()[k] > LEAST_SHARE) {
+                    victims.addAll(overdone);
+                }
+            }
+        }
+        if (share <= DANGER) {
+            return List.of();
+        }
+        String leader = parts.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
+        List<String> few = victims.stream().limit(4).toList();
+        return List.of(WORDS.say("danger", Shares.said(share), leader, String.join(", ", few)));
+    }
+
+    /** A figure on the axis of a check as a display would show it, three digits. */
+    static String figure(Check check, double axis) {
+        double si = Axis.back(check.function(), axis);
+        double near = Axis.nearZero(check.function());
+        double step = Math.pow(10, Math.floor(Math.log10(Math.max(Math.abs(si), near / 10))) - 2);
+        double rounded = Math.rint(si / step) * step;
+        return Notation.format(new Quantity(rounded == 0 ? 0 : rounded, check.function().unit()));
+    }
+}

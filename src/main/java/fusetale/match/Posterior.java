@@ -1,0 +1,83 @@
+package fusetale.match;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How likely each board is after the evidence, by Bayes' rule, and something not in the list beside them.
+ *
+ * @param boards those that were weighed
+ * @param shares probability of each, with that of something else they add up to 1
+ * @param fits how each explains the evidence
+ * @param somethingElse probability that it is not in the list
+ * @param suspicion probability that each reading is a slip
+ */
+record Posterior(
+        List<Boards.Board> boards, double[] shares, List<Fit> fits, double somethingElse, double[] suspicion) {
+    /**
+     * Weighs.
+     *
+     * @param repeated which readings were taken twice with the same result, which are no slips
+     */
+    static Posterior of(
+            List<Boards.Board> boards, List<Fit> fits, Common common, boolean[] repeated) {
+        int n = boards.size();
+        double[] logs = new double[n + 1];
+        double broad = 0;
+        for (int j = 0; j < common.size(); j++) {
+            broad += common.logBroad(j);
+        }
+        for (int k = 0; k < n; k++) {
+            logs[k] = Math.log(boards.get(k).weight()) + fits.get(k).logLikelihood();
+        }
+        logs[n] = Math.log(Hypotheses.SOMETHING_ELSE) + broad;
+        double total = Fit.logSum(logs);
+        double[] shares = new double[n];
+        double[] suspicion = new double[common.size()];
+        double something = Math.exp(logs[n] - total);
+        for (int k = 0; k < n; k++) {
+            shares[k] = Math.exp(logs[k] - total);
+            double[] mistake = fits.get(k).mistake();
+            double kept = shares[k];
+            for (int j = 0; j < suspicion.length; j++) {
+                suspicion[j] += shares[k] * mistake[j];
+                if (repeated[j]) {
+                    // twice the same is no slip: what only a slip would save is something else that looks like it
+                    kept -= shares[k] * mistake[j];
+                    something += shares[k] * mistake[j];
+                }
+            }
+            shares[k] = Math.max(0, kept);
+        }
+        return new Posterior(boards, shares, fits, something, suspicion);
+    }
+
+    /** Probability of each repair, likeliest first; repairs of one probability in the order of the boards. */
+    Map<Repair, Double> repairs(Boards all) {
+        Map<Repair, Double> sums = new LinkedHashMap<>();
+        for (int k = 0; k < shares.length; k++) {
+            sums.merge(all.of(boards.get(k)).repair(), shares[k], Double::sum);
+        }
+        List<Map.Entry<Repair, Double>> entries = new ArrayList<>(sums.entrySet());
+        entries.sort(Map.Entry.<Repair, Double>comparingByValue().reversed());
+        Map<Repair, Double> sorted = new LinkedHashMap<>();
+        entries.forEach(e -> sorted.put(e.getKey(), e.getValue()));
+        return sorted;
+    }
+
+    /** Place of the likeliest board of a repair; null where it has none. */
+    @Nullable
+    Integer best(Boards all, Repair repair) {
+        Integer best = null;
+        for (int k = 0; k < shares.length; k++) {
+            boolean of = all.of(boards.get(k)).repair().equals(repair);
+            if (of && (best == null || shares[k] > shares[best])) {
+                best = k;
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,48 @@
+package fusetale.match;
+
+import fusetale.bench.Observation;
+import java.util.Arrays;
+
+/** How what is seen compares with what should be seen. */
+final class Seeing {
+    /** What is seen is what there is (judgement). */
+    private static final double RIGHT = 0.985;
+
+    /** Sights of one aspect that lie next to each other are mistaken for each other sooner (judgement). */
+    private static final double NEXT = 0.08;
+
+    private Seeing() {}
+
+    /** Probability of a sight, where another is expected. */
+    static double probability(Shown.Seen seen, Observation expected) {
+        Observation.Sight is = expected.sight();
+        if (seen.sight() == is) {
+            return seen.sight() == Observation.Sight.STOPS && !sameCount(seen, expected) ? NEXT / 2 : RIGHT;
+        }
+        double others = others(is);
+        boolean next = Math.abs(seen.sight().ordinal() - is.ordinal()) == 1 && soft(is) && soft(seen.sight());
+        return next ? NEXT : (1 - RIGHT) / Math.max(1, others);
+    }
+
+    /** What a sight tells where nothing is known. */
+    static double broad(Shown.Seen seen) {
+        return 1 / (others(seen.sight()) + 1);
+    }
+
+    private static double others(Observation.Sight of) {
+        return Arrays.stream(Observation.Sight.values())
+                        .filter(s -> s.aspect() == of.aspect())
+                        .count()
+                - 1.0;
+    }
+
+    /** Brightness, pull, heat and hum are matters of degree. */
+    private static boolean soft(Observation.Sight sight) {
+        return sight.aspect() != Observation.Aspect.FUSE;
+    }
+
+    /** {@code at 2 of 4}. */
+    private static boolean sameCount(Shown.Seen seen, Observation expected) {
+        return seen.counted() < 0 || expected.detail().startsWith("at " + seen.counted() + " ");
+    }
+}

@@ -1,0 +1,231 @@
+package fusetale.match;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.MeterFunction;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** The boards of one machine with what has been worked out of each, and how they fit what was found. */
+final class Workbench {
+    private final Boards boards;
+    private final Dictionary dictionary;
+    private final Asks asks;
+    private final Trial[] trials;
+    private final Map<String, Trial> mended = new ConcurrentHashMap<>();
+
+    Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
+        this.boards = new Boards(hypotheses);
+        this.dictionary = new Dictionary(circuit, meter, threads, draws, seed);
+        this.asks = new Asks(circuit);
+        this.trials = new Trial[boards.all().size()];
+        for (int k = 0; k < trials.length; k++) {
+            Supposition supposition = boards.all().get(k).supposition();
+            trials[k] = supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of());
+        }
+    }
+
+    Boards boards() {
+        return boards;
+    }
+
+    Dictionary dictionary() {
+        return dictionary;
+    }
+
+    Asks asks() {
+        return asks;
+    }
+
+    Trial trial(Boards.Board board) {
+        return trials[board.number()];
+    }
+
+    /** Arrangements that the evidence needs, made ready. */
+    List<Arrangement> prepare(Case findings, BooleanSupplier stopped) throws UnfitArrangement {
+        Arrangement asFound = dictionary.asFound();
+        dictionary.prepare(asFound, asks.powerOn(), stopped);
+        Map<String, List<Check>> checks = new LinkedHashMap<>();
+        Map<String, Arrangement> arrangements = new LinkedHashMap<>();
+        for (Evidence e : findings.evidence()) {
+            String key = Dictionary.key(e.ask().arrangement());
+            arrangements.putIfAbsent(key, e.ask().arrangement());
+            List<Check> of = checks.computeIfAbsent(key, k -> new ArrayList<>());
+            if (e.ask() instanceof Ask.Metered m) {
+                of.add(m.check());
+            }
+        }
+        for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
+            List<Check> of = new ArrayList<>(checks.getOrDefault(a.getKey(), List.of()));
+            if (a.getValue().powerOn() && of.stream().noneMatch(c -> c.function() == MeterFunction.DC_AMPS)) {
+                of.addAll(asks.powerOn());
+            }
+            dictionary.prepare(a.getValue(), of, stopped);
+            dictionary.draw(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
+        }
+        return List.copyOf(arrangements.values());
+    }
+
+    /** The machine of a board after parts were replaced. */
+    Trial after(Boards.Board board, Set<String> replaced) {
+        Trial trial = trial(board);
+        if (replaced.isEmpty()) {
+            return trial;
+        }
+        Set<String> blown = new HashSet<>(trial.blown(Dictionary.key(dictionary.asFound())));
+        blown.removeAll(replaced);
+        List<Fault> left = board.supposition().faults().stream()
+                .filter(f -> !replaced.contains(f.part()))
+                .toList();
+        String key = left + " after " + blown.stream().sorted().toList();
+        return mended.computeIfAbsent(key, k -> new Trial(withBlown(left, blown), Set.of()));
+    }
+
+    private static Supposition withBlown(List<Fault> left, Set<String> blown) {
+        return new Trial(new Supposition(left), Set.of()).after(blown);
+    }
+
+    /** Works out boards in arrangements; those of an amount that changes nothing share one trial. */
+    void work(
+            List<Boards.Board> some, List<Arrangement> arrangements, Case findings, Runnable told, BooleanSupplier stopped) {
+        List<Trial> missing = new ArrayList<>();
+        for (Boards.Board board : some) {
+            share(board);
+            missing.add(trial(board));
+        }
+        dictionary.work(missing.stream().distinct().toList(), arrangements, told, stopped);
+        List<Trial> later = new ArrayList<>();
+        for (Set<String> replaced : new HashSet<>(findings.replaced())) {
+            if (!replaced.isEmpty()) {
+                some.forEach(b -> later.add(after(b, replaced)));
+            }
+        }
+        dictionary.work(later.stream().distinct().toList(), arrangements, () -> {}, stopped);
+    }
+
+    /** Where the middle of a range leaves everything as it was, so does the rest of it. */
+    private void share(Boards.Board board) {
+        if (board.middle()) {
+            return;
+        }
+        Boards.Board middle = boards.of(board.hypothesis()).get(Boards.PLACES / 2);
+        Trial known = trial(middle);
+        boolean untouched = known.in(Dictionary.key(dictionary.asFound()))
+                .filter(Trial.Shows::untouched)
+                .isPresent();
+        boolean soft = board.supposition().faults().stream()
+                .allMatch(f -> f.amount() != null && f.amount().unit() == fusetale.quantity.Unit.RATIO);
+        if (untouched && soft && known.allUntouched()) {
+            trials[board.number()] = known;
+        }
+    }
+
+    /** Whether all that the evidence needs of a board is known. */
+    boolean known(Boards.Board board, Case findings) {
+        for (int j = 0; j < findings.size(); j++) {
+            Trial trial = after(board, findings.replaced().get(j));
+            if (trial.in(Dictionary.key(findings.evidence().get(j).ask().arrangement()))
+                    .isEmpty()) {
+                return false;
+            }
+        }
+        return trial(board).in(Dictionary.key(dictionary.asFound())).isPresent();
+    }
+
+    /** What a board lets expect of an ask. */
+    Expectation expect(Boards.Board board, Ask ask, Set<String> replaced) {
+        Hypothesis hypothesis = boards.of(board);
+        boolean varies = hypothesis.varies();
+        return Expectation.of(
+                ask,
+                after(board, replaced),
+                dictionary.healthy(),
+                varies ? neighbour(board, -1, replaced) : null,
+                varies ? neighbour(board, +1, replaced) : null,
+                varies);
+    }
+
+    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced) {
+        int place = board.place() + by;
+        if (place < 0 || place >= Boards.PLACES) {
+            return null;
+        }
+        return after(boards.of(board.hypothesis()).get(place), replaced);
+    }
+
+    /** What all boards share of the evidence. */
+    Common common(Case findings, List<Boards.Board> known) {
+        int n = findings.size();
+        double[][] drawn = new double[n][];
+        double[] broad = new double[n];
+        for (int j = 0; j < n; j++) {
+            Evidence e = findings.evidence().get(j);
+            drawn[j] = drawn(e.ask());
+            if (e.shown() instanceof Shown.Seen seen) {
+                broad[j] = Math.log(Seeing.broad(seen));
+                continue;
+            }
+            Pool pool = new Pool();
+            for (Boards.Board board : known) {
+                pool.add(expect(board, e.ask(), findings.replaced().get(j)), board.weight());
+            }
+            MeterFunction function = ((Ask.Metered) e.ask()).check().function();
+            broad[j] = Math.log(pool.of(function, e.shown()));
+        }
+        return new Common(findings.evidence(), drawn, broad);
+    }
+
+    double[] drawn(Ask ask) {
+        double[] away = ask instanceof Ask.Metered m ? dictionary.drawn(m) : null;
+        return away == null ? new double[0] : away;
+    }
+
+    Fit fit(Boards.Board board, Case findings, Common common) {
+        Expectation[] expected = new Expectation[findings.size()];
+        for (int j = 0; j < expected.length; j++) {
+            expected[j] = expect(
+                    board, findings.evidence().get(j).ask(), findings.replaced().get(j));
+        }
+        return Fit.of(expected, common);
+    }
+
+    /** Weighs all boards of which everything is known. */
+    Weighing weigh(Case findings) {
+        List<Boards.Board> known =
+                full(boards.all().stream().filter(b -> known(b, findings)).toList());
+        Common common = common(findings, known);
+        List<Fit> fits = known.stream().map(b -> fit(b, findings, common)).toList();
+        return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
+    }
+
+    /** While only some amounts of a hypothesis are known, they carry the weight of all. */
+    private List<Boards.Board> full(List<Boards.Board> known) {
+        Map<Integer, Integer> counts = new LinkedHashMap<>();
+        known.forEach(b -> counts.merge(b.hypothesis(), 1, Integer::sum));
+        return known.stream()
+                .map(b -> {
+                    double weight = boards.of(b).weight() / counts.get(b.hypothesis());
+                    return new Boards.Board(b.number(), b.hypothesis(), b.place(), weight, b.supposition());
+                })
+                .toList();
+    }
+
+    /**
+     * The outcome of weighing.
+     *
+     * @param posterior of the boards that were known
+     */
+    record Weighing(Case findings, Common common, Posterior posterior) {}
+}
