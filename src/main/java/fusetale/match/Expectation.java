@@ -57,8 +57,9 @@ record Expectation(
      */
     static Expectation of(
             Ask ask, Trial trial, Trial healthy, @Nullable Trial lower, @Nullable Trial higher, boolean varies) {
-        Trial.Shows shows =
-                trial.in(Dictionary.key(ask.arrangement())).filter(Trial.Shows::solvable).orElse(null);
+        Trial.Shows shows = trial.in(Dictionary.key(ask.arrangement()))
+                .filter(Trial.Shows::solvable)
+                .orElse(null);
         if (shows == null) {
             return NONE;
         }
@@ -89,8 +90,7 @@ record Expectation(
         double unknown = slope.isPresent() || moved < MOVED
                 ? 0
                 : Math.max(LEAST_UNKNOWN_AMOUNT, UNKNOWN_AMOUNT * Math.min(moved, 2));
-        return new Expectation(
-                Kind.FIGURE, t, slope.orElse(0.0), variance + unknown * unknown, reading, null);
+        return new Expectation(Kind.FIGURE, t, slope.orElse(0.0), variance + unknown * unknown, reading, null);
     }
 
     private static Optional<Double> slope(
@@ -104,9 +104,7 @@ record Expectation(
     }
 
     private static Optional<Double> neighbour(Ask ask, Check check, @Nullable Trial trial) {
-        return trial == null
-                ? Optional.empty()
-                : figure(ask, trial).map(r -> Axis.at(check.function(), r.value()));
+        return trial == null ? Optional.empty() : figure(ask, trial).map(r -> Axis.at(check.function(), r.value()));
     }
 
     private static Optional<Reading> figure(Ask ask, Trial trial) {

@@ -95,16 +95,18 @@ final class Explanation {
         }
         List<Candidate.Likely> likely = byHypothesis.values().stream()
                 .sorted(Comparator.comparingDouble((double[] s) -> s[0]).reversed())
-                .map(s -> new Candidate.Likely(
-                        posterior.boards().get((int) s[2]).supposition(), s[0]))
+                .map(s ->
+                        new Candidate.Likely(posterior.boards().get((int) s[2]).supposition(), s[0]))
                 .toList();
         Trial trial = bench.trial(posterior.boards().get(best));
-        List<String> consequences = trial.in(Dictionary.key(bench.dictionary().asFound()))
-                .map(Trial.Shows::melted)
-                .orElse(List.of())
-                .stream()
-                .filter(f -> !repair.parts().contains(f))
-                .toList();
+        List<String> consequences =
+                trial
+                        .in(Dictionary.key(bench.dictionary().asFound()))
+                        .map(Trial.Shows::melted)
+                        .orElse(List.of())
+                        .stream()
+                        .filter(f -> !repair.parts().contains(f))
+                        .toList();
         return new Candidate(repair, share, likely, weighed(best), consequences);
     }
 
@@ -198,6 +200,7 @@ final class Explanation {
         double near = Axis.nearZero(check.function());
         double step = Math.pow(10, Math.floor(Math.log10(Math.max(Math.abs(si), near / 10))) - 2);
         double rounded = Math.rint(si / step) * step;
-        return Notation.format(new Quantity(rounded == 0 ? 0 : rounded, check.function().unit()));
+        return Notation.format(
+                new Quantity(rounded == 0 ? 0 : rounded, check.function().unit()));
     }
 }

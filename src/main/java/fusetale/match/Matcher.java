@@ -86,7 +86,8 @@ public final class Matcher {
         List<Boards.Board> missing = new ArrayList<>(bench.boards().all().stream()
                 .filter(b -> !bench.known(b, found))
                 .sorted(Comparator.comparing((Boards.Board b) -> !b.middle())
-                        .thenComparing(Comparator.comparingDouble(Boards.Board::weight).reversed()))
+                        .thenComparing(
+                                Comparator.comparingDouble(Boards.Board::weight).reversed()))
                 .toList());
         int of = bench.boards().all().size();
         long started = System.nanoTime();
@@ -100,7 +101,11 @@ public final class Matcher {
             progress.at(done, of);
             double seconds = (System.nanoTime() - started) / NANOS;
             if (seconds > due && done < of) {
-                sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar(found)));
+                Workbench.Weighing soFar = bench.weigh(found);
+                // whoever is told may ask what to measure next
+                last = soFar;
+                lastFindings = findings;
+                sharper.accept(new Explanation(bench, soFar).ranking(List.of(), howFar(found)));
                 due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
             }
         }

@@ -81,8 +81,6 @@ final class Meanings {
         }
         Foresight.Outcome last = foresight.outcomes().get(run.to);
         return WORDS.say(
-                "range",
-                Explanation.figure(m.check(), first.low()),
-                Explanation.figure(m.check(), last.high()));
+                "range", Explanation.figure(m.check(), first.low()), Explanation.figure(m.check(), last.high()));
     }
 }

@@ -1,9 +1,11 @@
 package fusetale.desk;
 
 import fusetale.desk.match.MadeUp;
+import fusetale.desk.match.MatchModel;
 import fusetale.desk.match.Weigher;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.match.Matcher;
 import fusetale.sentence.SentenceException;
 import fusetale.store.Preferences;
 import fusetale.store.Store;
@@ -64,6 +66,9 @@ public final class Screens {
     private record State(String name, String board, List<String> steps) {
         /** How the made-up figures of the places that weigh readings are told; the rest asks the matcher. */
         Weigher.Maker weighing() {
+            if (name.startsWith("matched")) {
+                return Weigher.matcher(new Matcher.Settings(2, 1, null));
+            }
             return name.contains("danger")
                     ? MadeUp.in(MadeUp.Mood.DANGER)
                     : MadeUp.in(name.contains("first-look") ? MadeUp.Mood.FIRST_LOOK : MadeUp.Mood.PLAIN);
@@ -115,6 +120,13 @@ public final class Screens {
             new State("match-first-look", "first-light", FOUR),
             new State("match-typing", "first-light", with(FOUR, "@field 14")),
             new State("match-row", "first-light", with(FOUR, "@row")),
+            new State("matched-empty", "first-light", List.of("!PLACE_MATCH")),
+            new State(
+                    "matched-lamp",
+                    "first-light",
+                    List.of("!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp2 0.01 dc", "@found E1 dark")),
+            new State(
+                    "matched-ferry", "night-ferry", List.of("!PLACE_MATCH", "@found F201 blown", "@found tp4 0.02 dc")),
             new State("fog-bell", "fog-bell", List.of("k1 coil open")),
             new State("night-ferry-healthy", "night-ferry", List.of()),
             new State("night-ferry-whole", "night-ferry", List.of("!DRAWING_ONLY", "!FIT")),
@@ -182,9 +194,15 @@ public final class Screens {
         private boolean idle() {
             return Objects.requireNonNull(program)
                     .opened()
-                    .map(OpenRepair::model)
-                    .map(Pictures::rests)
+                    .map(r -> rests(r.model()) && rests(r.matching()))
                     .orElse(true);
+        }
+
+        /** A first look of made-up figures never becomes a second one. */
+        private boolean rests(MatchModel matching) {
+            return !matching.workProperty().get().busy()
+                    || (Objects.requireNonNull(state).name().contains("first-look")
+                            && matching.workProperty().get().of() > 0);
         }
 
         private static boolean rests(DeskModel model) {

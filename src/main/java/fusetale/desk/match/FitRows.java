@@ -8,6 +8,7 @@ import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.match.Ask;
 import fusetale.match.Candidate;
+import fusetale.match.Evidence;
 import fusetale.match.LookAlike;
 import fusetale.match.Ranking;
 import fusetale.match.Repair;
@@ -52,8 +53,17 @@ record FitRows(
     static FitRows of(Circuit board, FoundReader reader, List<Found> found, Ranking ranking, boolean old) {
         List<Candidate> first = ranking.candidates().stream().limit(MOST).toList();
         List<FitColumn> columns = new ArrayList<>();
-        for (int k = 0; k < found.size(); k++) {
-            columns.add(column(board, reader, found.get(k), k, first, ranking));
+        List<Evidence> weighed = first.stream()
+                .findFirst()
+                .map(c -> c.evidence().stream().map(Weighed::evidence).toList())
+                .orElse(List.of());
+        // a reading that was repeated is weighed once
+        List<Evidence> all = found.stream().map(Found::evidence).toList();
+        for (Evidence evidence : weighed) {
+            int index = all.lastIndexOf(evidence);
+            if (index >= 0) {
+                columns.add(column(board, reader, found.get(index), index, first, ranking));
+            }
         }
         List<FitRow> rows = new ArrayList<>();
         Set<Repair> done = new HashSet<>();
@@ -84,8 +94,9 @@ record FitRows(
             Circuit board, FoundReader reader, Found found, int index, List<Candidate> candidates, Ranking ranking) {
         Ask ask = found.evidence().ask();
         List<Weighed> weighed = candidates.stream()
-                .filter(c -> index < c.evidence().size())
-                .map(c -> c.evidence().get(index))
+                .flatMap(c -> c.evidence().stream()
+                        .filter(w -> w.evidence().equals(found.evidence()))
+                        .limit(1))
                 .toList();
         Optional<Ranking.Suspect> suspect = ranking.suspects().stream()
                 .filter(s -> s.index() == index && s.share() > 0.5)

@@ -3,6 +3,7 @@ package fusetale.desk.match;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
@@ -16,6 +17,7 @@ import fusetale.fault.Supposition;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
 import fusetale.match.Findings;
+import fusetale.match.LookAlike;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
 import fusetale.match.Shown;
@@ -176,15 +178,39 @@ public final class MatchModel {
     private void answer(Newest.Turn turn, Meter meter, Question question) {
         Weigher weigher = kept.of(question.board(), meter);
         Progress progress = (done, of) -> turn.show(() -> work.set(new Work(true, done, of, false)));
-        Ranking whole = weigher.rank(
-                question.findings(), better -> tell(turn, weigher, question, better), progress, turn::stopped);
-        if (!turn.stopped()) {
-            tell(turn, weigher, question, whole);
-            turn.show(() -> work.set(Work.RESTS));
+        try {
+            Ranking whole = weigher.rank(
+                    question.findings(), better -> sharper(turn, weigher, question, better), progress, turn::stopped);
+            if (!turn.stopped()) {
+                tell(turn, weigher, question, whole);
+                List<LookAlike> groups = weigher.lookAlikes(question.findings(), Progress.SILENT, turn::stopped);
+                turn.show(() -> {
+                    standing.set(standing.get().map(s -> s.with(groups)));
+                    work.set(Work.RESTS);
+                });
+            }
+        } catch (UnfitArrangement unfit) {
+            unfit(turn, unfit);
         }
     }
 
-    private void tell(Newest.Turn turn, Weigher weigher, Question question, Ranking ranking) {
+    private void sharper(Newest.Turn turn, Weigher weigher, Question question, Ranking better) {
+        try {
+            tell(turn, weigher, question, better);
+        } catch (UnfitArrangement unfit) {
+            unfit(turn, unfit);
+        }
+    }
+
+    /** The board was drawn anew and no longer has what a reading was taken on. */
+    private void unfit(Newest.Turn turn, UnfitArrangement unfit) {
+        turn.show(() -> {
+            news.set(String.valueOf(unfit.getMessage()));
+            work.set(Work.STOPPED);
+        });
+    }
+
+    private void tell(Newest.Turn turn, Weigher weigher, Question question, Ranking ranking) throws UnfitArrangement {
         if (turn.stopped()) {
             return;
         }

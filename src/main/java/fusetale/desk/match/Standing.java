@@ -2,8 +2,10 @@ package fusetale.desk.match;
 
 import fusetale.circuit.Circuit;
 import fusetale.match.Findings;
+import fusetale.match.LookAlike;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,5 +29,18 @@ public record Standing(
     /** The same with what to do next. */
     Standing with(NextReadings following) {
         return new Standing(board, findings, ranking, following);
+    }
+
+    /** The same with what looks alike. */
+    Standing with(List<LookAlike> groups) {
+        Ranking told = new Ranking(
+                ranking.candidates(),
+                ranking.somethingElse(),
+                ranking.notInTheList(),
+                ranking.suspects(),
+                groups,
+                ranking.danger(),
+                ranking.howFar());
+        return new Standing(board, findings, told, next);
     }
 }

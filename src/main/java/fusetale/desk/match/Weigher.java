@@ -1,10 +1,12 @@
 package fusetale.desk.match;
 
 import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Progress;
 import fusetale.match.Ask;
 import fusetale.match.Findings;
+import fusetale.match.LookAlike;
 import fusetale.match.Matcher;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
@@ -16,11 +18,16 @@ import java.util.function.Consumer;
 /** Weighs what was found on one machine: the part of {@link Matcher} that the place needs. Used by one thread at a time. */
 public interface Weigher {
     /** As {@link Matcher#rank}. */
-    Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped);
+    Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement;
 
     /** As {@link Matcher#next}; also called while {@link #rank} tells of a better answer, in the same thread. */
     NextReadings next(
-            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped);
+            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement;
+
+    /** As {@link Matcher#lookAlikes}. */
+    List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped) throws UnfitArrangement;
 
     /** Makes one for a machine. */
     @FunctionalInterface
@@ -36,7 +43,8 @@ public interface Weigher {
             return new Weigher() {
                 @Override
                 public Ranking rank(
-                        Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped) {
+                        Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+                        throws UnfitArrangement {
                     return matcher.rank(findings, sharper, progress, stopped);
                 }
 
@@ -46,8 +54,15 @@ public interface Weigher {
                         Set<String> outOfReach,
                         List<Ask> ruledOut,
                         Progress progress,
-                        BooleanSupplier stopped) {
+                        BooleanSupplier stopped)
+                        throws UnfitArrangement {
                     return matcher.next(findings, outOfReach, ruledOut, progress, stopped);
+                }
+
+                @Override
+                public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
+                        throws UnfitArrangement {
+                    return matcher.lookAlikes(findings, progress, stopped);
                 }
             };
         };

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
 import fusetale.desk.Answers;
@@ -31,10 +32,16 @@ class FitRowsTest {
             found.add(READER.read(line, null, Arrangement.powered(FIRST_LIGHT)));
         }
         Findings findings = Findings.of(found.stream().map(Found::evidence).toList());
-        Ranking ranking = MadeUp.in(Mood.PLAIN)
-                .of(FIRST_LIGHT, Meter.trueRms4000())
-                .rank(findings, r -> {}, Progress.SILENT, () -> false);
-        return FitRows.of(FIRST_LIGHT, READER, found, ranking, false);
+        try {
+            Weigher weigher = MadeUp.in(Mood.PLAIN).of(FIRST_LIGHT, Meter.trueRms4000());
+            Ranking plain = weigher.rank(findings, r -> {}, Progress.SILENT, () -> false);
+            Ranking ranking = new Standing(FIRST_LIGHT, findings, plain, null)
+                    .with(weigher.lookAlikes(findings, Progress.SILENT, () -> false))
+                    .ranking();
+            return FitRows.of(FIRST_LIGHT, READER, found, ranking, false);
+        } catch (UnfitArrangement e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test

@@ -124,21 +124,27 @@ public final class MadeUp implements Weigher {
             all.add(candidate(rows.get(k), weights[k] / sum * (1 - other), evidence));
         }
         all.sort(Comparator.comparingDouble(Candidate::share).reversed());
-        List<Repair> twins = List.of(new Repair(List.of("BR1")), new Repair(List.of("J1")));
-        double both = all.stream()
-                .filter(c -> twins.contains(c.repair()))
-                .mapToDouble(Candidate::share)
-                .sum();
         return new Ranking(
                 all,
                 other,
                 false,
                 suspects(all.get(0)),
-                List.of(new LookAlike(twins, both, List.of(lifted()))),
+                List.of(),
                 mood == Mood.DANGER
                         ? List.of("A short behind F1 that a 25 A link would not clear is likely: 30 of 100.")
                         : List.of(),
                 new Ranking.HowFar(7, 7, boards, 4576));
+    }
+
+    @Override
+    public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped) {
+        List<Candidate> all = ranking(findings, 4576).candidates();
+        List<Repair> twins = List.of(new Repair(List.of("BR1")), new Repair(List.of("J1")));
+        double both = all.stream()
+                .filter(c -> twins.contains(c.repair()))
+                .mapToDouble(Candidate::share)
+                .sum();
+        return List.of(new LookAlike(twins, both, List.of(lifted())));
     }
 
     private static List<Ranking.Suspect> suspects(Candidate leader) {
