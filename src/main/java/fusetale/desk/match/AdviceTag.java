@@ -33,7 +33,7 @@ final class AdviceTag extends StackPane {
     private static final double PAD = 22;
 
     private final MatchModel model;
-    private final VBox words = new VBox(8);
+    private final VBox words = new VBox(7);
     private final ScrollPane scroll = new ScrollPane(words);
     private final Button take = new Button(WORDS.say("take"));
     private final Button another = new Button(WORDS.say("another"));
@@ -204,25 +204,30 @@ final class AdviceTag extends StackPane {
 
     private static Region meanings(Advice advice) {
         GridPane grid = new GridPane();
-        grid.setHgap(16);
+        grid.setHgap(14);
         grid.setVgap(6);
         ColumnConstraints shows = new ColumnConstraints();
         shows.setMinWidth(112);
         shows.setMaxWidth(150);
         ColumnConstraints then = new ColumnConstraints();
         then.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().addAll(shows, then);
+        ColumnConstraints share = new ColumnConstraints();
+        share.setMinWidth(Region.USE_PREF_SIZE);
+        share.setHalignment(HPos.RIGHT);
+        grid.getColumnConstraints().addAll(shows, then, share);
         grid.add(cell(WORDS.say("if"), "advice-soft"), 0, 0);
         grid.add(cell(WORDS.say("then"), "advice-soft"), 1, 0);
+        grid.add(cell(WORDS.say("of-hundred"), "advice-soft"), 2, 0);
         int row = 1;
         for (Advice.Meaning meaning : advice.meanings()) {
             Label reads = cell(meaning.shows(), "advice-reads");
-            VBox follows = new VBox(
-                    cell(AdviceWords.then(meaning), "advice-then"), cell(AdviceWords.share(meaning), "advice-soft"));
-            GridPane.setValignment(reads, VPos.TOP);
-            GridPane.setHalignment(reads, HPos.LEFT);
-            grid.add(reads, 0, row);
-            grid.add(follows, 1, row);
+            Label follows = cell(AdviceWords.then(meaning), "advice-then");
+            Label of = cell(AdviceWords.share(meaning), "advice-share");
+            of.setMinWidth(Region.USE_PREF_SIZE);
+            for (Label each : List.of(reads, follows, of)) {
+                GridPane.setValignment(each, VPos.TOP);
+            }
+            grid.addRow(row, reads, follows, of);
             row++;
         }
         return grid;

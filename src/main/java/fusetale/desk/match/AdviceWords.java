@@ -5,7 +5,6 @@ import fusetale.circuit.Circuit;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
-import fusetale.quantity.Shares;
 import fusetale.report.Pairs;
 import java.util.List;
 import java.util.Locale;
@@ -74,9 +73,9 @@ final class AdviceWords {
                 : WORDS.say("then.change", meaning.repair().words());
     }
 
-    /** {@code 85 of 100}. */
+    /** {@code 85}: of 100 machines that read so. */
     static String share(Advice.Meaning meaning) {
-        return Shares.said(Math.max(0, Math.min(1, meaning.share())));
+        return CandidateWords.share(meaning.share());
     }
 
     static String capital(String words) {
