@@ -41,8 +41,7 @@ public final class AtRest {
         if (!(solved instanceof Solved.Found<OperatingPoint> found)) {
             return new Solved.Failed<>(((Solved.Failed<OperatingPoint>) solved).reason());
         }
-        PeriodicSettings grid =
-                PeriodicSettings.mains(circuit.mains().hertz().si());
+        PeriodicSettings grid = PeriodicSettings.mains(circuit.mains().hertz().si());
         OffReadings readings = new OffReadings(
                 modelled, solver, meter, found.value(), grid, Capacitance.all(circuit), /* follows= */ false);
         return new Solved.Found<>(new AtRest(circuit, modelled, readings.charged(arrangement.charged())));
@@ -133,9 +132,7 @@ public final class AtRest {
             boolean known = point != null
                     && modelled.nodes().containsKey(one)
                     && modelled.nodes().containsKey(two);
-            return known
-                    ? Optional.of(point.volts(modelled.node(one), modelled.node(two)))
-                    : Optional.empty();
+            return known ? Optional.of(point.volts(modelled.node(one), modelled.node(two))) : Optional.empty();
         }
     }
 }

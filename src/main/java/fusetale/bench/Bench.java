@@ -237,8 +237,9 @@ public final class Bench {
                 readings.add(taken.value().reading());
                 continue;
             }
-            Solved<Waveform> volts =
-                    loads != Load.NONE ? loaded.volts(check, one, two, stopped) : new Solved.Found<>(state.volts(one, two));
+            Solved<Waveform> volts = loads != Load.NONE
+                    ? loaded.volts(check, one, two, stopped)
+                    : new Solved.Found<>(state.volts(one, two));
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
                 return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
             }

@@ -289,12 +289,13 @@ final class OffReadings {
         Climbing climbing = new Climbing(Climbing.Shown.of(now), Climbing.Shown.of(settled.reading()));
         return new Solved.Found<>(
                 charged
-                        ? new Taken(now.moving(climbing), found.value().across(), null, found.value().amps())
+                        ? new Taken(
+                                now.moving(climbing),
+                                found.value().across(),
+                                null,
+                                found.value().amps())
                         : new Taken(
-                                settled.reading().moving(climbing),
-                                settled.across(),
-                                settled.point(),
-                                settled.amps()));
+                                settled.reading().moving(climbing), settled.across(), settled.point(), settled.amps()));
     }
 
     /** The display after waiting, in the lowest range that then holds the value; a range too low is left at once. */

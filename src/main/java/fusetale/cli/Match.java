@@ -86,7 +86,8 @@ final class Match implements Callable<Integer> {
                 public Ranking rank(
                         Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
                         throws UnfitArrangement {
-                    return matcher.rank(findings, sharper, progress, stopped);
+                    Ranking ranking = matcher.rank(findings, sharper, progress, stopped);
+                    return ranking.with(matcher.lookAlikes(findings, progress, stopped));
                 }
 
                 @Override

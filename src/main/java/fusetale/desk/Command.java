@@ -10,6 +10,9 @@ import javafx.scene.input.KeyEvent;
  * outside text fields.
  */
 enum Command {
+    PLACE_READ("Ctrl+1"),
+    PLACE_MATCH("Ctrl+2"),
+    NEXT_PLACE("Ctrl+Tab"),
     SUPPOSE("S"),
     PUT_BACK_ALL("B"),
     OHMS("1"),
@@ -21,6 +24,8 @@ enum Command {
     LEADS("L"),
     SWAP_LEADS("X"),
     READING("R"),
+    WHAT_NEXT("N"),
+    SEEN("I"),
     CANNOT_REACH("U"),
     WAVES("V"),
     BARS("C"),
@@ -57,6 +62,8 @@ enum Command {
             Map.entry(KeyCode.L, LEADS),
             Map.entry(KeyCode.X, SWAP_LEADS),
             Map.entry(KeyCode.R, READING),
+            Map.entry(KeyCode.N, WHAT_NEXT),
+            Map.entry(KeyCode.I, SEEN),
             Map.entry(KeyCode.U, CANNOT_REACH),
             Map.entry(KeyCode.V, WAVES),
             Map.entry(KeyCode.C, BARS),
@@ -116,6 +123,9 @@ enum Command {
     private static Optional<Command> withControl(KeyEvent event, KeyCode code) {
         return Optional.ofNullable(
                 switch (code) {
+                    case DIGIT1, NUMPAD1 -> PLACE_READ;
+                    case DIGIT2, NUMPAD2 -> PLACE_MATCH;
+                    case TAB -> NEXT_PLACE;
                     case O -> OPEN;
                     case C -> COPY;
                     case Z -> event.isShiftDown() ? REDO : UNDO;

@@ -82,6 +82,11 @@ final class Commands {
         if (window.overlay().showing().isPresent() && command.get() != Command.STOP) {
             return;
         }
+        if (window.matching() && !event.isShortcutDown() && MeterKeys.isFigure(event)) {
+            // a figure begins a reading: it is typed into the line
+            window.match().begin();
+            return;
+        }
         take(command.get());
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
@@ -98,7 +103,20 @@ final class Commands {
 
     /** Does what a command says. */
     void take(Command command) {
+        if (window.matching() && matched(command)) {
+            return;
+        }
         switch (command) {
+            case PLACE_READ -> toRead();
+            case PLACE_MATCH, NEXT_PLACE -> window.place(true);
+            case WHAT_NEXT -> {
+                window.place(true);
+                window.match().next();
+            }
+            case SEEN -> {
+                window.place(true);
+                window.match().seen();
+            }
             case SUPPOSE -> window.sentence().edit("");
             case PUT_BACK_ALL -> say("put back");
             case OHMS -> say("ohms");
@@ -126,6 +144,57 @@ final class Commands {
             case STOP -> stop();
             default -> desk.take(command);
         }
+    }
+
+    /** What a command does where one says what was read; gives whether it does anything there. */
+    private boolean matched(Command command) {
+        switch (command) {
+            case PLACE_MATCH, READING -> window.match().begin();
+            case WHAT_NEXT -> window.match().next();
+            case SEEN -> window.match().seen();
+            case CANNOT_REACH -> window.matches().cannotReach();
+            case AGAIN -> {
+                if (window.matches().workProperty().get().stopped()) {
+                    window.matches().ask();
+                } else {
+                    window.matches().another();
+                }
+            }
+            case STOP -> {
+                if (!window.overlay().close()) {
+                    window.match().stop();
+                }
+            }
+            case NEXT_PLACE -> toRead();
+            case UNDO, REDO, KEYS, PREFERENCES, OPEN, COPY, TEXT_LARGER, TEXT_SMALLER, TEXT_AS_DRAWN -> {
+                return false;
+            }
+            default -> {
+                toRead();
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void toRead() {
+        window.place(false);
+        window.sentence().begin();
+    }
+
+    /** Lays everything that was found over the window; what is chosen is changed in the line. */
+    void chooseFound() {
+        List<ChoiceList.Choice> choices = new ArrayList<>();
+        List<String> pieces = window.match().pieces();
+        for (int k = 0; k < pieces.size(); k++) {
+            int index = k;
+            choices.add(new ChoiceList.Choice(
+                    pieces.get(k),
+                    false,
+                    () -> javafx.application.Platform.runLater(
+                            () -> window.match().change(index))));
+        }
+        choose(WORDS.say("found"), choices);
     }
 
     /** Looks at what is newly supposed. */
@@ -177,7 +246,11 @@ final class Commands {
     /** Lays a short list over the window. */
     void choose(String heading, List<ChoiceList.Choice> choices) {
         ChoiceList list = new ChoiceList(heading, choices, window.overlay()::close);
-        window.overlay().open(list, Overlay.Side.MIDDLE, window.consequence());
+        window.overlay()
+                .open(
+                        list,
+                        Overlay.Side.MIDDLE,
+                        window.matching() ? window.match().below() : window.consequence());
         list.begin();
     }
 

@@ -1,13 +1,14 @@
 package fusetale.desk;
 
-import fusetale.bench.Check;
+import fusetale.bench.Arrangement;
 import fusetale.circuit.Circuit;
+import fusetale.desk.match.MatchModel;
 import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Found;
+import fusetale.desk.state.FoundReader;
 import fusetale.desk.state.History;
 import fusetale.desk.watch.CircuitWatch;
-import fusetale.sentence.Measured;
-import fusetale.sentence.MeasuredParser;
 import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.Sentences;
@@ -16,20 +17,19 @@ import fusetale.store.Repair;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
  * A repair that lies open: its model, its window, what keeps it and what watches its circuit file.
  *
  * @param model its state
+ * @param matching what explains its readings
  * @param window what shows it
  * @param autosave keeps it after every change
  * @param watch reads the circuit file anew when it changes
  */
-record OpenRepair(DeskModel model, Window window, Autosave autosave, CircuitWatch watch) {
+record OpenRepair(DeskModel model, MatchModel matching, Window window, Autosave autosave, CircuitWatch watch) {
     /** What of a repair's file the board no longer has. */
     record Restored(BenchState state, List<String> lost) {}
 
@@ -44,17 +44,18 @@ record OpenRepair(DeskModel model, Window window, Autosave autosave, CircuitWatc
                 lost.add(String.valueOf(e.getMessage()));
             }
         }
-        MeasuredParser parser = new MeasuredParser(board);
-        Map<Check, Measured> measured = new LinkedHashMap<>();
-        for (String reading : repair.readings()) {
+        FoundReader reader = new FoundReader(new Sentences(board));
+        Arrangement plain = Arrangement.powered(board);
+        List<Found> found = new ArrayList<>();
+        for (String line : repair.readings()) {
             try {
-                Measured one = parser.parse(reading, null, sentence.setting().function());
-                measured.put(one.check(), one);
+                found.add(reader.read(line, null, plain));
             } catch (SentenceException e) {
                 lost.add(String.valueOf(e.getMessage()));
             }
         }
-        return new Restored(new BenchState(circuit, board, sentence, measured, Set.of()), lost);
+        Set<String> outOfReach = Set.copyOf(repair.outOfReach());
+        return new Restored(new BenchState(circuit, board, sentence, found, outOfReach), lost);
     }
 
     /** The repair as its file is to hold it. */
@@ -74,13 +75,15 @@ record OpenRepair(DeskModel model, Window window, Autosave autosave, CircuitWatc
                 file == null ? "" : file.toAbsolutePath().toString(),
                 model.sentences().text(present.sentence()),
                 undo,
-                present.measured().values().stream().map(Measured::text).toList(),
+                present.found().stream().map(model.foundReader()::line).toList(),
+                present.outOfReach().stream().sorted().toList(),
                 now);
     }
 
     /** Keeps what changed and lets everything go. */
     void close() {
         model.stop();
+        matching.stop();
         autosave.now();
         autosave.close();
         watch.close();

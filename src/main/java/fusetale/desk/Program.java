@@ -12,6 +12,8 @@ import fusetale.desk.help.OnThisBoard;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Palette;
 import fusetale.desk.kit.Scaled;
+import fusetale.desk.match.MatchModel;
+import fusetale.desk.match.Weigher;
 import fusetale.desk.preferences.PreferencesModel;
 import fusetale.desk.preferences.PreferencesView;
 import fusetale.desk.start.StartModel;
@@ -26,6 +28,7 @@ import fusetale.desk.watch.CircuitWatch;
 import fusetale.desk.watch.WatchWords;
 import fusetale.desk.watch.Watched;
 import fusetale.explore.Words;
+import fusetale.match.Matcher;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.store.Autosave;
 import fusetale.store.Kept;
@@ -62,8 +65,11 @@ final class Program implements Desk {
     private static final double HEIGHT = 760;
     private static final double WIDE = 1600;
     private static final int WIDE_PER_CENT = 125;
+    /** Seed of the machines that readings are compared with; the same every time, so that answers are too. */
+    private static final long SEED = 1;
 
     private final Stage stage;
+    private final Weigher.Maker weighing;
     private final Store store = Store.here();
     private final Clock clock = Clock.systemUTC();
     private final PreferencesModel preferences;
@@ -73,10 +79,24 @@ final class Program implements Desk {
     private @Nullable OpenRepair open;
 
     Program(Stage stage) {
+        this(
+                stage,
+                Weigher.matcher(new Matcher.Settings(
+                        threads(), SEED, Store.here().data().resolve("cache"))));
+    }
+
+    /** With something else that weighs readings, as tests have it. */
+    Program(Stage stage, Weigher.Maker weighing) {
         this.stage = stage;
+        this.weighing = weighing;
         this.preferences = new PreferencesModel(
                 store, Meter.builtIn().stream().map(Meter::name).toList());
         this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
+    }
+
+    /** The window keeps one for itself. */
+    private static int threads() {
+        return Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
     }
 
     /** Opens what was asked for on the command line, or the first screen. */
@@ -158,7 +178,11 @@ final class Program implements Desk {
             showStart();
         } else {
             layers.getChildren().setAll(repair.window());
-            repair.window().sentence().begin();
+            if (repair.window().matching()) {
+                repair.window().match().begin();
+            } else {
+                repair.window().sentence().begin();
+            }
         }
     }
 
@@ -252,13 +276,14 @@ final class Program implements Desk {
         closeRepair();
         Workers workers = new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
         DeskModel model = new DeskModel(workers, first);
-        Window window = new Window(model, this);
+        MatchModel matching = new MatchModel(model, workers, weighing);
+        Window window = new Window(model, matching, this);
         CircuitWatch watch = CircuitWatch.over(
                 Objects.requireNonNull(first.file()),
                 CircuitReader.withShippedParts(),
                 CircuitWatch.BETWEEN,
                 watched -> Platform.runLater(() -> watched(model, window, watched)));
-        open = new OpenRepair(model, window, autosave, watch);
+        open = new OpenRepair(model, matching, window, autosave, watch);
         model.historyProperty().addListener(changed -> autosave.changed(OpenRepair.kept(model, clock.instant())));
         stage.setTitle(WORDS.say("title", first.board().name()));
         leave();

@@ -11,6 +11,8 @@ import fusetale.desk.kit.Faces;
 import fusetale.desk.line.AmountView;
 import fusetale.desk.line.LineModel;
 import fusetale.desk.line.SentenceView;
+import fusetale.desk.match.MatchModel;
+import fusetale.desk.match.MatchView;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.state.Shown;
@@ -32,6 +34,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
+import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -57,6 +60,8 @@ final class Window extends StackPane {
     /** Work shorter than this is not worth a sign. */
     private static final Duration PATIENCE = Duration.millis(100);
 
+    private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
+
     private final DeskModel model;
     private final SentenceView sentence;
     private final ConsequenceLine consequence = new ConsequenceLine();
@@ -69,6 +74,8 @@ final class Window extends StackPane {
     private final Label machine = new Label();
     private final Label status = new Label();
     private final Label kept = new Label();
+    private final Label matchStatus = new Label();
+    private final Label matchKept = new Label();
     private String notice = "";
     private final Region progress = new Region();
     private final Button sections = new Button();
@@ -76,14 +83,26 @@ final class Window extends StackPane {
     private final Overlay overlay = new Overlay();
     private final PauseTransition patience = new PauseTransition(PATIENCE);
     private final Commands commands;
+    private final MatchModel matching;
+    private final MatchView match;
+    private final Button placeRead = new Button(WORDS.say("place.read"));
+    private final Button placeMatch = new Button(WORDS.say("place.match"));
+    private final VBox all = new VBox();
+    private final List<Region> reading;
+    private final List<Region> matched;
 
-    Window(DeskModel model, Desk desk) {
+    Window(DeskModel model, MatchModel matching, Desk desk) {
         this.model = model;
+        this.matching = matching;
+        this.match = new MatchView(matching);
         this.sentence = new SentenceView(model);
         getStyleClass().add("desk");
         getStylesheets().add(Window.class.getResource("desk.css").toExternalForm());
-        VBox all = new VBox(questionRow(), sentenceRow(), progressRow(), consequenceRow(), scroll, keyStrip());
+        Region row = questionRow();
+        reading = List.of(row, sentenceRow(), progressRow(), consequenceRow(), scroll, keyStrip());
+        matched = List.of(row, match, matchStrip());
         VBox.setVgrow(scroll, Priority.ALWAYS);
+        VBox.setVgrow(match, Priority.ALWAYS);
         boardAndChips = new StackPane(board, sections);
         StackPane.setAlignment(sections, Pos.BOTTOM_LEFT);
         StackPane.setMargin(sections, new Insets(0, 0, 10, 12));
@@ -110,6 +129,9 @@ final class Window extends StackPane {
         board.drawing().onChosen(this::openCard);
         board.drawing().onUpward(part -> board.cord().focus(nearestTag(part)));
         board.cord().onChosen(tag -> commands.read());
+        match.onSupposed(s -> commands.take(Command.PLACE_READ));
+        match.onChanged(() -> matchStatus.setText(matching.status()));
+        match.onAll(commands::chooseFound);
         strip.setOnChosen(this::goTo);
         waves.setOnChosen(commands::waves);
         patience.setOnFinished(e -> showTags());
@@ -132,20 +154,24 @@ final class Window extends StackPane {
         model.refusalProperty().addListener(changed -> showConsequence());
         showState();
         showWork();
+        place(false);
     }
 
     private Region questionRow() {
         Label brand = new Label(WORDS.say("brand"));
         brand.setFont(Faces.SHOUT.at(18));
-        Label place = new Label(WORDS.say("place.read"));
-        place.getStyleClass().add("place");
-        place.setMinHeight(38);
+        placeRead.setOnAction(e -> commands.take(Command.PLACE_READ));
+        placeMatch.setOnAction(e -> commands.take(Command.PLACE_MATCH));
+        for (Button place : List.of(placeRead, placeMatch)) {
+            place.getStyleClass().add("place");
+            place.setMinWidth(Region.USE_PREF_SIZE);
+        }
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         machine.getStyleClass().add("label-soft");
         Button open = new Button(WORDS.say("open"));
         open.setOnAction(e -> commands.take(Command.OPEN));
-        HBox row = new HBox(24, brand, place, space, machine, open);
+        HBox row = new HBox(24, brand, placeRead, placeMatch, space, machine, open);
         row.getStyleClass().add("question-row");
         row.setAlignment(Pos.CENTER_LEFT);
         row.setMinHeight(40);
@@ -205,6 +231,52 @@ final class Window extends StackPane {
                 .map(this::hint)
                 .toList();
         return new KeyStrip(List.of(status, kept), hints);
+    }
+
+    private Region matchStrip() {
+        matchStatus.getStyleClass().add("status");
+        matchStatus.setText(matching.status());
+        matchKept.getStyleClass().add("status");
+        matchKept.textProperty().bind(kept.textProperty());
+        List<Button> hints = List.of(
+                        Command.READING,
+                        Command.WHAT_NEXT,
+                        Command.CANNOT_REACH,
+                        Command.AGAIN,
+                        Command.SEEN,
+                        Command.UNDO,
+                        Command.PLACE_READ,
+                        Command.KEYS)
+                .stream()
+                .map(this::hint)
+                .toList();
+        return new KeyStrip(List.of(matchStatus, matchKept), hints);
+    }
+
+    /** Goes to the place where one says what was read, or to that where one supposes. */
+    void place(boolean toMatch) {
+        all.getChildren().setAll(toMatch ? matched : reading);
+        placeRead.pseudoClassStateChanged(HERE, !toMatch);
+        placeMatch.pseudoClassStateChanged(HERE, toMatch);
+        if (toMatch) {
+            matching.show();
+            match.begin();
+        } else {
+            matching.hide();
+        }
+    }
+
+    /** Whether the place where one says what was read is shown. */
+    boolean matching() {
+        return all.getChildren().contains(match);
+    }
+
+    MatchView match() {
+        return match;
+    }
+
+    MatchModel matches() {
+        return matching;
     }
 
     private Button hint(Command command) {
@@ -282,6 +354,9 @@ final class Window extends StackPane {
     void notice(String text) {
         notice = text;
         showConsequence();
+        if (matching()) {
+            match.notice(text);
+        }
     }
 
     /** Tells what became of the repair's file. */

@@ -156,8 +156,7 @@ public final class Foretelling {
             Optional<List<Reading>> readings = readings(settled.bench(), settled.seen(), here, stopped);
             return readings.map(r -> new Foretold(
                     r,
-                    Observations.of(
-                            healthy, settled.seen(), Fates.absent(arrangement, supposition), NOT_FELT),
+                    Observations.of(healthy, settled.seen(), Fates.absent(arrangement, supposition), NOT_FELT),
                     settled.melted().stream().map(c -> c.fuse().name()).toList(),
                     settled.held().stream()
                             .filter(c -> !c.melting().surelyHolds())
@@ -210,8 +209,8 @@ public final class Foretelling {
 
     /** What is noticed of a state that stays as it is: the fuses are those of the machine as supposed. */
     private List<Observation> noticed(Seen known, Circuit supposed, Supposition supposition) {
-        List<Observation> all = new ArrayList<>(
-                Observations.of(healthy, known, Fates.absent(arrangement, supposition), NOT_FELT));
+        List<Observation> all =
+                new ArrayList<>(Observations.of(healthy, known, Fates.absent(arrangement, supposition), NOT_FELT));
         List<Observation> fuses = Observations.fuses(supposed, healthy, Fates.absent(arrangement, supposition));
         all.removeIf(o -> o.sight().aspect() == Observation.Aspect.FUSE);
         all.addAll(fuses);
@@ -246,7 +245,8 @@ public final class Foretelling {
         return Math.max(Math.abs(wave.lowest()), Math.abs(wave.highest()));
     }
 
-    // ---- power off ------------------------------------------------------------------------------------------------------
+    // ---- power off
+    // ------------------------------------------------------------------------------------------------------
 
     private void takeAtRest() {
         if (!(AtRest.of(asArranged, arrangement, meter) instanceof Solved.Found<AtRest> found)) {
@@ -270,8 +270,7 @@ public final class Foretelling {
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || here.get(k).equals(check)
-                                    && under(known).by(supposition, machine.arranged()));
+                            || here.get(k).equals(check) && under(known).by(supposition, machine.arranged()));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;

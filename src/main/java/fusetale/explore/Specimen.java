@@ -31,7 +31,8 @@ public record Specimen(Circuit circuit, double mainsRatio) {
         double high = mains.highestVolts().si();
         double volts = low + (high - low) * random.nextDouble();
         return new Specimen(
-                new Drawn(random.split()).circuit(circuit), volts / mains.volts().si());
+                new Drawn(random.split()).circuit(circuit),
+                volts / mains.volts().si());
     }
 
     /** An arrangement with this machine's mains. */

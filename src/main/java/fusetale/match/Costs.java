@@ -92,7 +92,9 @@ final class Costs {
         }
         if (to.seriesLampWatts() != null && now.seriesLampWatts() == null) {
             deeds.add(WORDS.say(
-                    "deed.series-lamp", Notation.format(new Quantity(to.seriesLampWatts(), Unit.WATT)).replace(" W", "")));
+                    "deed.series-lamp",
+                    Notation.format(new Quantity(to.seriesLampWatts(), Unit.WATT))
+                            .replace(" W", "")));
         }
         missing(to.pulledFuses(), now.pulledFuses(), "deed.pull", deeds);
         missing(to.unplugged(), now.unplugged(), "deed.unplug", deeds);

@@ -269,7 +269,8 @@ final class Dictionary {
         }
         for (int k = 0; k < missing.size(); k++) {
             Check check = missing.get(k);
-            double middle = Axis.at(check.function(), nominal.readings().get(check).value());
+            double middle =
+                    Axis.at(check.function(), nominal.readings().get(check).value());
             double[] away = new double[specimens.size()];
             for (int d = 0; d < away.length; d++) {
                 int at = k;
@@ -283,8 +284,8 @@ final class Dictionary {
         }
     }
 
-    private List<Optional<Foretold>> drawnMachines(
-            Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+    private List<Optional<Foretold>> drawnMachines(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped)
+            throws UnfitArrangement {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<Optional<Foretold>>> futures = new ArrayList<>();

@@ -63,8 +63,8 @@ record Fit(
             log += figures(expected, common, java.util.Arrays.copyOf(figures, q), logEach, away);
         }
         for (int j = 0; j < n; j++) {
-            spread[j] = Math.sqrt(common.shared(j, j) + expected[j].slope() * expected[j].slope() / 12
-                    + expected[j].ownVariance());
+            spread[j] = Math.sqrt(
+                    common.shared(j, j) + expected[j].slope() * expected[j].slope() / 12 + expected[j].ownVariance());
         }
         return slips(log, logEach, away, expected, spread, common);
     }
@@ -72,7 +72,10 @@ record Fit(
     private static boolean wrong(Expectation e, Shown shown) {
         return switch (e.kind()) {
             case UNKNOWN -> false;
-            case SIGHT -> !(shown instanceof Shown.Seen s && e.sight() != null && s.sight() == e.sight().sight());
+            case SIGHT ->
+                !(shown instanceof Shown.Seen s
+                        && e.sight() != null
+                        && s.sight() == e.sight().sight());
             case OVER -> !(shown instanceof Shown.Over);
             case FIGURE -> shown instanceof Shown.Over;
         };
@@ -94,8 +97,7 @@ record Fit(
                 : Math.log(WRONG_CATEGORY) + (shown instanceof Shown.Figure ? common.logBroad(j) : 0);
     }
 
-    private static double figures(
-            Expectation[] expected, Common common, int[] at, double[] logEach, double[] away) {
+    private static double figures(Expectation[] expected, Common common, int[] at, double[] logEach, double[] away) {
         int q = at.length;
         CholeskyDecomposition cholesky = new CholeskyDecomposition(covariance(expected, common, at), 1e-9, 1e-14);
         double[] off = new double[q];

@@ -64,8 +64,9 @@ record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) 
                 places.putIfAbsent(seen.words(), places.size());
             }
         }
-        List<Outcome> outcomes =
-                places.keySet().stream().map(w -> new Outcome(Double.NaN, Double.NaN, w)).toList();
+        List<Outcome> outcomes = places.keySet().stream()
+                .map(w -> new Outcome(Double.NaN, Double.NaN, w))
+                .toList();
         double[][] joint = new double[groups.size()][Math.max(1, outcomes.size())];
         for (Alive a : alive) {
             Observation seen = a.expectation().sight();
@@ -75,7 +76,8 @@ record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) 
                 spread(joint[a.group()], a.share());
             }
         }
-        return new Foresight(outcomes.isEmpty() ? List.of(new Outcome(Double.NaN, Double.NaN, "")) : outcomes, mixed(joint), groups);
+        return new Foresight(
+                outcomes.isEmpty() ? List.of(new Outcome(Double.NaN, Double.NaN, "")) : outcomes, mixed(joint), groups);
     }
 
     private static Foresight ofFigures(List<Alive> alive, List<Repair> groups, Normal normal) {
@@ -108,9 +110,7 @@ record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) 
                 case FIGURE -> {
                     double before = 0;
                     for (int b = 0; b < bins; b++) {
-                        double upTo = b == bins - 1
-                                ? 1
-                                : normal.below((low + (b + 1) * width - a.mean()) / a.sigma());
+                        double upTo = b == bins - 1 ? 1 : normal.below((low + (b + 1) * width - a.mean()) / a.sigma());
                         row[b] += a.share() * (upTo - before);
                         before = upTo;
                     }

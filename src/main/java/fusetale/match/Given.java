@@ -28,8 +28,8 @@ final class Given {
         int[] places = new int[common.size()];
         int q = 0;
         for (int j = 0; j < common.size(); j++) {
-            boolean figures = fit.expectations()[j].kind() == Expectation.Kind.FIGURE
-                    && common.shown(j) instanceof Shown.Figure;
+            boolean figures =
+                    fit.expectations()[j].kind() == Expectation.Kind.FIGURE && common.shown(j) instanceof Shown.Figure;
             // a reading that is a slip on this board says nothing of the next
             if (figures && fit.mistake()[j] < 0.5) {
                 places[q++] = j;
@@ -74,8 +74,7 @@ final class Given {
             c[a] = shared + slope * expected[at[a]].slope() / 12;
             shift += c[a] * z[a];
         }
-        double explained = MatrixUtils.createRealVector(c)
-                .dotProduct(inverse.operate(MatrixUtils.createRealVector(c)));
+        double explained = MatrixUtils.createRealVector(c).dotProduct(inverse.operate(MatrixUtils.createRealVector(c)));
         return new Law(shift, explained);
     }
 }

@@ -110,7 +110,8 @@ final class Hypotheses {
             }
         }
         for (Hypothesis wrong : singles) {
-            if (fault(wrong).mode() == FailureMode.WRONG_RATING && circuit.part(fault(wrong).part()).isPresent()) {
+            if (fault(wrong).mode() == FailureMode.WRONG_RATING
+                    && circuit.part(fault(wrong).part()).isPresent()) {
                 Set<Net> behind = behind(fault(wrong).part());
                 shorts.stream()
                         .filter(s -> heavy(fault(s)) && touches(fault(s), behind))
@@ -136,7 +137,9 @@ final class Hypotheses {
     }
 
     private static boolean legsOfOne(Fault one, Fault other) {
-        return one.part().equals(other.part()) && !one.place().equals(other.place()) && one.place().startsWith("leg");
+        return one.part().equals(other.part())
+                && !one.place().equals(other.place())
+                && one.place().startsWith("leg");
     }
 
     private String kind(Fault fault) {
@@ -149,14 +152,23 @@ final class Hypotheses {
 
     /** A shorted flyback diode hands the whole rail to the transistor that switches it. */
     private boolean diodeAndDriver(Fault one, Fault other) {
-        boolean pair = (kind(one).equals("diode") && switching(other))
-                || (kind(other).equals("diode") && switching(one));
+        boolean pair =
+                (kind(one).equals("diode") && switching(other)) || (kind(other).equals("diode") && switching(one));
         return pair && neighbours(one, other);
     }
 
     /** What can carry the current that a fuse is there for. */
     private boolean heavy(Fault fault) {
-        return Set.of("bridge", "diode", "electrolytic", "coil", "dual coil", "darlington", "transistor", "mosfet", "thyristor")
+        return Set.of(
+                        "bridge",
+                        "diode",
+                        "electrolytic",
+                        "coil",
+                        "dual coil",
+                        "darlington",
+                        "transistor",
+                        "mosfet",
+                        "thyristor")
                 .contains(kind(fault));
     }
 
@@ -171,10 +183,11 @@ final class Hypotheses {
     /** Nets of a part, without ground; with what a connector joins to them. */
     private Set<Net> nets(String part, boolean acrossConnectors) {
         Set<Net> nets = new HashSet<>();
-        circuit.part(part).ifPresent(p -> p.pins().stream()
-                .map(Pin::net)
-                .filter(n -> !n.equals(circuit.ground()))
-                .forEach(nets::add));
+        circuit.part(part)
+                .ifPresent(p -> p.pins().stream()
+                        .map(Pin::net)
+                        .filter(n -> !n.equals(circuit.ground()))
+                        .forEach(nets::add));
         if (acrossConnectors) {
             for (Connector connector : circuit.connectors()) {
                 for (Connector.Contact pin : connector.pins()) {
@@ -208,7 +221,9 @@ final class Hypotheses {
             for (Connector connector : circuit.connectors()) {
                 for (Connector.Contact pin : connector.pins()) {
                     boolean here = reached.contains(pin.board()) || reached.contains(pin.harness());
-                    if (here && !pin.board().equals(circuit.ground()) && !pin.harness().equals(circuit.ground())) {
+                    if (here
+                            && !pin.board().equals(circuit.ground())
+                            && !pin.harness().equals(circuit.ground())) {
                         more |= reached.add(pin.board()) | reached.add(pin.harness());
                     }
                 }
@@ -219,7 +234,8 @@ final class Hypotheses {
 
     private Optional<List<Net>> through(Part part) {
         String kind = kinds.getOrDefault(part.name(), "");
-        boolean passes = Set.of("switch", "wire", "bridge", "diode", "coil", "dual coil").contains(kind);
+        boolean passes =
+                Set.of("switch", "wire", "bridge", "diode", "coil", "dual coil").contains(kind);
         List<Net> nets = part.pins().stream()
                 .map(Pin::net)
                 .filter(n -> !n.equals(circuit.ground()))

@@ -71,8 +71,8 @@ public final class Matcher {
     }
 
     /** What an owner saw before it was switched off: everything to be seen and heard of the machine as found. */
-    public List<Ask> intake(BooleanSupplier stopped) {
-        fitting(() -> bench.prepare(Case.of(Findings.NONE), stopped));
+    public List<Ask> intake(BooleanSupplier stopped) throws UnfitArrangement {
+        bench.prepare(Case.of(Findings.NONE), stopped);
         Arrangement asFound = bench.dictionary().asFound();
         return bench.dictionary().healthy().in(Dictionary.key(asFound)).stream()
                 .flatMap(s -> s.sights().values().stream())
@@ -88,26 +88,19 @@ public final class Matcher {
      * @param sharper told each better answer, in the calling thread
      * @param progress told how many machines of how many are solved
      * @param stopped asked now and then; true ends the work with what there is
-     * @throws IllegalArgumentException where an arrangement of the findings does not fit the machine
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
      */
-    public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped) {
-        return fitting(() -> ranked(findings, sharper, progress, stopped));
-    }
-
-    private Ranking ranked(
-            Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
+    public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Case found = Case.of(findings);
         List<Arrangement> arrangements = bench.prepare(found, stopped);
-        Sharpening sharpening = new Sharpening(found, sharper, stopped);
+        Sharpening sharpening = new Sharpening(findings, found, sharper, stopped);
         asFound(found, arrangements, sharpening, progress);
         Workbench.Weighing weighing = bench.likely(found, arrangements, b -> true, stopped);
         last = weighing;
         lastFindings = findings;
-        sharper.accept(new Explanation(bench, weighing).ranking(List.of(), howFar()));
-        Ranking ranking = new Explanation(bench, weighing).ranking(lookAlikes(weighing, stopped), howFar());
         keep();
-        return ranking;
+        return new Explanation(bench, weighing).ranking(List.of(), howFar());
     }
 
     /** Every board as found: the middle of every amount first, what is frequent first. */
@@ -133,13 +126,15 @@ public final class Matcher {
 
     /** Hands better answers over as time goes by. */
     private final class Sharpening {
+        private final Findings findings;
         private final Case found;
         private final Consumer<Ranking> sharper;
         private final BooleanSupplier stopped;
         private final long started = System.nanoTime();
         private double due = FIRST_SECONDS;
 
-        Sharpening(Case found, Consumer<Ranking> sharper, BooleanSupplier stopped) {
+        Sharpening(Findings findings, Case found, Consumer<Ranking> sharper, BooleanSupplier stopped) {
+            this.findings = findings;
             this.found = found;
             this.sharper = sharper;
             this.stopped = stopped;
@@ -147,7 +142,11 @@ public final class Matcher {
 
         void tell() {
             if ((System.nanoTime() - started) / NANOS > due) {
-                sharper.accept(new Explanation(bench, bench.weigh(found)).ranking(List.of(), howFar()));
+                Workbench.Weighing weighing = bench.weigh(found);
+                // whoever is told may ask at once what to measure next
+                last = weighing;
+                lastFindings = findings;
+                sharper.accept(new Explanation(bench, weighing).ranking(List.of(), howFar()));
                 due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
             }
         }
@@ -184,7 +183,7 @@ public final class Matcher {
     private Workbench.Weighing weighed(Findings findings, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         if (!findings.equals(lastFindings)) {
-            ranked(findings, r -> {}, progress, stopped);
+            rank(findings, r -> {}, progress, stopped);
         }
         return java.util.Objects.requireNonNull(last);
     }
@@ -195,39 +194,34 @@ public final class Matcher {
      * @param findings as given to {@link #rank} before
      * @param outOfReach points that cannot be reached on this machine
      * @param ruledOut asks the repairer does not want, such as one just refused
-     * @throws IllegalArgumentException where an arrangement of the findings does not fit the machine
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
      */
     public NextReadings next(
-            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped) {
-        return fitting(() -> {
-            Workbench.Weighing weighing = weighed(findings, progress, stopped);
-            boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
-            return new Planner(circuit, bench, weighing, stopped)
-                    .next(
-                            a -> reachable(a, outOfReach)
-                                    && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
-                            danger);
-        });
-    }
-
-    /** Repairs that nothing permitted tells apart, each group with what would part it. */
-    private List<LookAlike> lookAlikes(Workbench.Weighing weighing, BooleanSupplier stopped) throws UnfitArrangement {
+            Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Workbench.Weighing weighing = weighed(findings, progress, stopped);
         boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
-        return new Planner(circuit, bench, weighing, stopped).lookAlikes(danger);
+        return new Planner(circuit, bench, weighing, stopped)
+                .next(
+                        a -> reachable(a, outOfReach)
+                                && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
+                        danger);
     }
 
-    /** Work on a bench that may be set as the machine cannot be. */
-    @FunctionalInterface
-    private interface Fitting<T> {
-        T done() throws UnfitArrangement;
-    }
-
-    private static <T> T fitting(Fitting<T> work) {
-        try {
-            return work.done();
-        } catch (UnfitArrangement e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
-        }
+    /**
+     * Repairs that nothing permitted tells apart, each group with what would part it. A ranking comes without them: they take
+     * longer than it.
+     *
+     * @param findings as given to {@link #rank} before
+     * @throws UnfitArrangement where an arrangement of the findings does not fit the machine
+     */
+    public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Workbench.Weighing weighing = weighed(findings, progress, stopped);
+        boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
+        List<LookAlike> groups = new Planner(circuit, bench, weighing, stopped).lookAlikes(danger);
+        keep();
+        return groups;
     }
 
     private static boolean reachable(Ask ask, Set<String> outOfReach) {

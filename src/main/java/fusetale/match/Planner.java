@@ -63,7 +63,12 @@ final class Planner {
      * @param at place in the posterior
      * @param group of its repair
      */
-    private record Place(int at, Boards.Board board, double share, int group, @Nullable Given given) {}
+    private record Place(
+            int at,
+            Boards.Board board,
+            double share,
+            int group,
+            @Nullable Given given) {}
 
     Planner(Circuit circuit, Workbench bench, Workbench.Weighing weighing, BooleanSupplier stopped) {
         this.circuit = circuit;
@@ -97,7 +102,8 @@ final class Planner {
             Boards.Board board = p.boards().get(k);
             Repair repair = bench.boards().of(board).repair();
             int group = places.computeIfAbsent(repair, r -> places.size());
-            alive.add(new Place(k, board, p.shares()[k] / sum, group, Given.of(p.fits().get(k), weighing.common())));
+            alive.add(new Place(
+                    k, board, p.shares()[k] / sum, group, Given.of(p.fits().get(k), weighing.common())));
         }
         groups.addAll(places.keySet());
     }
@@ -214,7 +220,8 @@ final class Planner {
         }
         bench.work(boards(MOST_ALIVE), needed, weighing.findings(), () -> {}, stopped);
         if (!danger) {
-            for (Map.Entry<String, Arrangement> command : bench.asks().commands(d.asFound()).entrySet()) {
+            for (Map.Entry<String, Arrangement> command :
+                    bench.asks().commands(d.asFound()).entrySet()) {
                 if (concerned(command.getKey())) {
                     d.prepare(command.getValue(), bench.asks().powerOn(), stopped);
                     bench.work(
@@ -242,12 +249,14 @@ final class Planner {
                 .collect(java.util.stream.Collectors.toSet());
         String number = driven.replaceAll("\\D", "");
         String channel = number.isEmpty() ? driven : number.substring(number.length() - 1);
-        return alive.stream().limit(MOST_COMMANDED).anyMatch(p -> p.board().supposition().faults().stream()
-                .anyMatch(f -> f.part().equals(driven)
-                        || (f.part().endsWith(channel) && sameHundred(f.part(), number))
-                        || circuit.part(f.part()).stream()
-                                .flatMap(q -> q.pins().stream())
-                                .anyMatch(pin -> nets.contains(pin.net()))));
+        return alive.stream()
+                .limit(MOST_COMMANDED)
+                .anyMatch(p -> p.board().supposition().faults().stream()
+                        .anyMatch(f -> f.part().equals(driven)
+                                || (f.part().endsWith(channel) && sameHundred(f.part(), number))
+                                || circuit.part(f.part()).stream()
+                                        .flatMap(q -> q.pins().stream())
+                                        .anyMatch(pin -> nets.contains(pin.net()))));
     }
 
     private static boolean sameHundred(String part, String number) {
@@ -334,7 +343,9 @@ final class Planner {
                     .map(r -> Math.abs(r.value()))
                     .orElse(0.0);
             if (volts > Costs.TOUCH_VOLTS) {
-                all.add(WORDS.say("caution.volts", Explanation.figure(m.check(), Axis.at(m.check().function(), volts))));
+                all.add(WORDS.say(
+                        "caution.volts",
+                        Explanation.figure(m.check(), Axis.at(m.check().function(), volts))));
             }
         }
         return all;
@@ -351,12 +362,12 @@ final class Planner {
             return "";
         }
         double minutes = costs.replacing(leader.get().getKey());
-        double[] shares = repairs.values().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] shares =
+                repairs.values().stream().mapToDouble(Double::doubleValue).toArray();
         Advice best = advice.get(0);
         double proving = best.minutes() * Math.max(1, Gain.entropy(shares) / Math.max(best.bits(), LEAST_BITS));
         return minutes < proving * leader.get().getValue()
-                ? WORDS.say(
-                        "replace", leader.get().getKey().words(), Costs.said(minutes), Costs.said(proving))
+                ? WORDS.say("replace", leader.get().getKey().words(), Costs.said(minutes), Costs.said(proving))
                 : "";
     }
 
@@ -407,8 +418,9 @@ final class Planner {
             for (String part : groups.get(g).parts()) {
                 isolating.addAll(bench.asks().lifted(part));
                 for (Arrangement apart : bench.asks().takenApart()) {
-                    circuit.part(part).ifPresent(p -> bench.asks().across(p).forEach(c -> isolating.add(
-                            new Ask.Metered(apart, c))));
+                    circuit.part(part)
+                            .ifPresent(
+                                    p -> bench.asks().across(p).forEach(c -> isolating.add(new Ask.Metered(apart, c))));
                 }
             }
         }
@@ -419,8 +431,10 @@ final class Planner {
             arrangements.put(key, ask.arrangement());
             checks.computeIfAbsent(key, k -> new ArrayList<>()).add(((Ask.Metered) ask).check());
         }
-        List<Boards.Board> concerned =
-                alive.stream().filter(p -> group.contains(p.group())).map(Place::board).toList();
+        List<Boards.Board> concerned = alive.stream()
+                .filter(p -> group.contains(p.group()))
+                .map(Place::board)
+                .toList();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             bench.dictionary().prepare(a.getValue(), checks.get(a.getKey()), stopped);
             bench.work(concerned, List.of(a.getValue()), weighing.findings(), () -> {}, stopped);

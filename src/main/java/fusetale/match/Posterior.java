@@ -15,15 +15,13 @@ import org.jspecify.annotations.Nullable;
  * @param somethingElse probability that it is not in the list
  * @param suspicion probability that each reading is a slip
  */
-record Posterior(
-        List<Boards.Board> boards, double[] shares, List<Fit> fits, double somethingElse, double[] suspicion) {
+record Posterior(List<Boards.Board> boards, double[] shares, List<Fit> fits, double somethingElse, double[] suspicion) {
     /**
      * Weighs.
      *
      * @param repeated which readings were taken twice with the same result, which are no slips
      */
-    static Posterior of(
-            List<Boards.Board> boards, List<Fit> fits, Common common, boolean[] repeated) {
+    static Posterior of(List<Boards.Board> boards, List<Fit> fits, Common common, boolean[] repeated) {
         int n = boards.size();
         double[] logs = new double[n + 1];
         double broad = 0;

@@ -29,6 +29,11 @@ public record Ranking(
         danger = List.copyOf(danger);
     }
 
+    /** The same with groups of look-alikes. */
+    public Ranking with(List<LookAlike> groups) {
+        return new Ranking(candidates, somethingElse, notInTheList, suspects, groups, danger, howFar);
+    }
+
     /**
      * A reading that does not fit the rest.
      *

@@ -3,10 +3,10 @@ package fusetale.match;
 import fusetale.bench.Check;
 import fusetale.bench.Observation;
 import fusetale.bench.Reading;
+import fusetale.explore.Foretold;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
-import fusetale.explore.Foretold;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,6 +23,7 @@ final class Trial {
     private final Supposition supposition;
     /** Fuses that had melted before, and nobody replaced. */
     private final Set<String> blownBefore;
+
     private final Map<String, Shows> byArrangement = new ConcurrentHashMap<>();
 
     Trial(Supposition supposition, Set<String> blownBefore) {
@@ -55,7 +56,8 @@ final class Trial {
             Map<Check, Reading> readings = new HashMap<>();
             foretold.readings().forEach(r -> readings.put(r.check(), r));
             Map<String, Observation> sights = new HashMap<>();
-            foretold.observations().forEach(o -> sights.put(key(o.part(), o.sight().aspect()), o));
+            foretold.observations()
+                    .forEach(o -> sights.put(key(o.part(), o.sight().aspect()), o));
             return new Shows(
                     readings,
                     sights,

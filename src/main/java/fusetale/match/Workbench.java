@@ -130,7 +130,11 @@ final class Workbench {
 
     /** Works out boards in arrangements; those of an amount that changes nothing share one trial. */
     void work(
-            List<Boards.Board> some, List<Arrangement> arrangements, Case findings, Runnable told, BooleanSupplier stopped) {
+            List<Boards.Board> some,
+            List<Arrangement> arrangements,
+            Case findings,
+            Runnable told,
+            BooleanSupplier stopped) {
         List<Trial> missing = new ArrayList<>();
         for (Boards.Board board : some) {
             share(board);

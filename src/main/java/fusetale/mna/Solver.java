@@ -96,7 +96,8 @@ public final class Solver {
         Layout widenedLayout = new Layout(widened);
         Solver loaded = new Solver(widened, widenedLayout, reductions.with(widenedLayout, norton));
         if (norton.siemens() > 0 && norton.one() != norton.two()) {
-            // a resistance beside a current source closes no loop of sources and leaves no node on current sources alone
+            // a resistance beside a current source closes no loop of sources and leaves no node on current sources
+            // alone
             loaded.flaws = flaws().isEmpty() ? List.of() : null;
             loaded.flawsAtRest = flaws().isEmpty() && flawsAtRest().isEmpty() ? List.of() : null;
         }

@@ -32,7 +32,7 @@ public final class SentenceException extends Exception {
     }
 
     /** A message that is complete, and what comes near to what was found. */
-    static SentenceException near(String found, String message, List<String> near) {
+    public static SentenceException near(String found, String message, List<String> near) {
         return new SentenceException(found, near, message);
     }
 

@@ -15,11 +15,18 @@ import java.util.Optional;
  * @param circuit the circuit file, absolute or from the repair's own folder; empty where none is chosen
  * @param sentence the whole question as one line
  * @param undo earlier sentences, the oldest first; the last {@value #MOST_UNDO} are kept
- * @param readings what was measured, each as it was typed, in that order
+ * @param readings what was measured, each as a line that reads back to it, in that order
+ * @param outOfReach points that cannot be reached on this machine
  * @param updated when it last changed
  */
 public record Repair(
-        String name, String circuit, String sentence, List<String> undo, List<String> readings, Instant updated) {
+        String name,
+        String circuit,
+        String sentence,
+        List<String> undo,
+        List<String> readings,
+        List<String> outOfReach,
+        Instant updated) {
     /** Earlier sentences kept in a file. */
     public static final int MOST_UNDO = 200;
 
@@ -29,6 +36,13 @@ public record Repair(
     public Repair {
         undo = List.copyOf(undo.subList(Math.max(0, undo.size() - MOST_UNDO), undo.size()));
         readings = List.copyOf(readings);
+        outOfReach = List.copyOf(outOfReach);
+    }
+
+    /** One on which every point can be reached. */
+    public Repair(
+            String name, String circuit, String sentence, List<String> undo, List<String> readings, Instant updated) {
+        this(name, circuit, sentence, undo, readings, List.of(), updated);
     }
 
     /** One in which nothing was done yet. */
@@ -38,7 +52,7 @@ public record Repair(
 
     /** The same, changed at another time. */
     public Repair at(Instant time) {
-        return new Repair(name, circuit, sentence, undo, readings, time);
+        return new Repair(name, circuit, sentence, undo, readings, outOfReach, time);
     }
 
     /** The text of its file. */
@@ -51,6 +65,7 @@ public record Repair(
                 .with("sentence", sentence)
                 .with("readings", readings)
                 .with("undo", undo)
+                .with("out of reach", outOfReach)
                 .toString();
     }
 
@@ -60,7 +75,8 @@ public record Repair(
      */
     public static Optional<Kept<Repair>> read(Path file) {
         return Page.read(file).map(page -> {
-            page.knowsOnly(List.of("format", "name", "circuit", "updated", "sentence", "readings", "undo"));
+            page.knowsOnly(
+                    List.of("format", "name", "circuit", "updated", "sentence", "readings", "undo", "out of reach"));
             if (!page.text("format").orElse("").equals(FORMAT)) {
                 page.lose("format", "only " + FORMAT + " is known here; a newer program may have written the file");
             }
@@ -73,6 +89,7 @@ public record Repair(
                     }),
                     page.texts("undo"),
                     page.texts("readings"),
+                    page.texts("out of reach"),
                     time(page));
             return new Kept<>(repair, new ArrayList<>(page.lost()));
         });

@@ -1,7 +1,12 @@
 package fusetale.desk;
 
+import fusetale.desk.match.MadeUp;
+import fusetale.desk.match.MatchModel;
+import fusetale.desk.match.Weigher;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.match.Matcher;
+import fusetale.sentence.SentenceException;
 import fusetale.store.Preferences;
 import fusetale.store.Store;
 import java.io.IOException;
@@ -16,6 +21,8 @@ import java.util.Objects;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -53,12 +60,37 @@ public final class Screens {
      *
      * @param name what to call it
      * @param board which board
-     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}
+     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @found reading},
+     *     {@code @field text}
      */
-    private record State(String name, String board, List<String> steps) {}
+    private record State(String name, String board, List<String> steps) {
+        /** How the made-up figures of the places that weigh readings are told; the rest asks the matcher. */
+        Weigher.Maker weighing() {
+            if (name.startsWith("matched")) {
+                return Weigher.matcher(new Matcher.Settings(2, 1, null));
+            }
+            return name.contains("danger")
+                    ? MadeUp.in(MadeUp.Mood.DANGER)
+                    : MadeUp.in(name.contains("first-look") ? MadeUp.Mood.FIRST_LOOK : MadeUp.Mood.PLAIN);
+        }
+    }
 
     private static final List<String> SHORT = List.of("br1 leg1 shorted", "f1 holds 25 A");
     private static final List<String> FERRY = List.of("br201 leg1 shorted", "f201 holds 25 A");
+
+    private static final List<String> FOUR = List.of(
+            "!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp1 0.02 ac", "@found tp2 0.01 dc", "@found tp4 14.0 ac");
+    private static final List<String> MANY = List.of(
+            "!PLACE_MATCH",
+            "@found tp1 15.8 dc",
+            "@found tp1 0.24 ac",
+            "@found tp2 13.4 dc",
+            "@found tp4 14.0 ac",
+            "@found tp2 13.2 ohms",
+            "@found F1 whole",
+            "@found tp5 OL ohms",
+            "@found tp3 to tp1 OL diode test (power off, pull f1)",
+            "@found E1 dark");
 
     private static final List<State> STATES = List.of(
             new State("start", "", List.of()),
@@ -78,6 +110,23 @@ public final class Screens {
             new State("first-light-export", "first-light", List.of("!EXPORT")),
             new State("preferences", "first-light", List.of("!PREFERENCES")),
             new State("keys", "first-light", List.of("!KEYS")),
+            new State("match-empty", "first-light", List.of("!PLACE_MATCH")),
+            new State("match-one", "first-light", List.of("!PLACE_MATCH", "@found tp1 18.2 dc")),
+            new State("match-four", "first-light", FOUR),
+            new State("match-seen", "first-light", with(FOUR, "@found F1 whole")),
+            new State("match-many", "first-light", MANY),
+            new State("match-suspect", "first-light", with(FOUR, "@found tp1 3.1 dc")),
+            new State("match-danger", "first-light", List.of("!PLACE_MATCH", "@found F1 blown", "@found tp2 13 ohms")),
+            new State("match-first-look", "first-light", FOUR),
+            new State("match-typing", "first-light", with(FOUR, "@field 14")),
+            new State("match-row", "first-light", with(FOUR, "@row")),
+            new State("matched-empty", "first-light", List.of("!PLACE_MATCH")),
+            new State(
+                    "matched-lamp",
+                    "first-light",
+                    List.of("!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp2 0.01 dc", "@found E1 dark")),
+            new State(
+                    "matched-ferry", "night-ferry", List.of("!PLACE_MATCH", "@found F201 blown", "@found tp4 0.02 dc")),
             new State("fog-bell", "fog-bell", List.of("k1 coil open")),
             new State("night-ferry-healthy", "night-ferry", List.of()),
             new State("night-ferry-whole", "night-ferry", List.of("!DRAWING_ONLY", "!FIT")),
@@ -135,7 +184,7 @@ public final class Screens {
                 return;
             }
             Stage shown = Objects.requireNonNull(stage);
-            program = new Program(shown);
+            program = new Program(shown, state.weighing());
             program.begin(state.board().isEmpty() ? List.of() : List.of("circuits/" + state.board() + ".yaml"));
             steps.addAll(state.steps());
             quiet = 0;
@@ -145,9 +194,15 @@ public final class Screens {
         private boolean idle() {
             return Objects.requireNonNull(program)
                     .opened()
-                    .map(OpenRepair::model)
-                    .map(Pictures::rests)
+                    .map(r -> rests(r.model()) && rests(r.matching()))
                     .orElse(true);
+        }
+
+        /** A first look of made-up figures never becomes a second one. */
+        private boolean rests(MatchModel matching) {
+            return !matching.workProperty().get().busy()
+                    || (Objects.requireNonNull(state).name().contains("first-look")
+                            && matching.workProperty().get().of() > 0);
         }
 
         private static boolean rests(DeskModel model) {
@@ -202,8 +257,23 @@ public final class Screens {
                 window.sentence().edit(step.substring("@type ".length()));
             } else if (step.startsWith("@read ")) {
                 window.commands().takeReading(step.substring("@read ".length()));
+            } else if (step.startsWith("@found ")) {
+                found(window, step.substring("@found ".length()));
+            } else if (step.startsWith("@field ")) {
+                window.match().begin();
+                ((TextField) window.lookup(".found-text")).setText(step.substring("@field ".length()));
+            } else if (step.equals("@row")) {
+                window.lookupAll(".fit-row").stream().skip(1).findFirst().ifPresent(Node::requestFocus);
             } else {
                 window.commands().say(step);
+            }
+        }
+
+        private static void found(Window window, String line) {
+            try {
+                window.matches().take(line);
+            } catch (SentenceException e) {
+                throw new IllegalArgumentException(line, e);
             }
         }
 

@@ -5,9 +5,10 @@ import fusetale.circuit.Circuit;
 import fusetale.sentence.Measured;
 import fusetale.sentence.Sentence;
 import java.nio.file.Path;
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -18,38 +19,55 @@ import org.jspecify.annotations.Nullable;
  * @param file where the board came from; null for one that came with the program
  * @param board the machine as drawn
  * @param sentence what is supposed and how the bench is set
- * @param measured what was read, by what was measured, in the order it was read
+ * @param found what was read and seen, in that order; a repeated reading stands behind the first
  * @param outOfReach names of points that cannot be reached on this machine
  */
 public record BenchState(
-        @Nullable Path file, Circuit board, Sentence sentence, Map<Check, Measured> measured, Set<String> outOfReach) {
-    /** Copies what can change, keeping the order of what was read. */
+        @Nullable Path file, Circuit board, Sentence sentence, List<Found> found, Set<String> outOfReach) {
+    /** Copies what can change. */
     public BenchState {
-        measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
+        found = List.copyOf(found);
         outOfReach = Set.copyOf(outOfReach);
     }
 
     /** A board nothing is supposed of. */
     public static BenchState atFirst(@Nullable Path file, Circuit board) {
-        return new BenchState(file, board, Sentence.atFirst(board), Map.of(), Set.of());
+        return new BenchState(file, board, Sentence.atFirst(board), List.of(), Set.of());
     }
 
     /** The same with another sentence. */
     public BenchState with(Sentence other) {
-        return new BenchState(file, board, other, measured, outOfReach);
+        return new BenchState(file, board, other, found, outOfReach);
     }
 
-    /** The same with one more reading; one of the same place and setting replaces the older. */
-    public BenchState with(Measured reading) {
-        Map<Check, Measured> more = new LinkedHashMap<>(measured);
-        more.remove(reading.check());
-        more.put(reading.check(), reading);
-        return new BenchState(file, board, sentence, more, outOfReach);
+    /** The newest reading of each place and setting, in the order they were read. */
+    public Map<Check, Measured> measured() {
+        Map<Check, Measured> newest = new LinkedHashMap<>();
+        for (Found one : found) {
+            Measured reading = one.measured();
+            if (reading != null) {
+                newest.remove(reading.check());
+                newest.put(reading.check(), reading);
+            }
+        }
+        return newest;
+    }
+
+    /** The same with other things found. */
+    public BenchState finding(List<Found> others) {
+        return new BenchState(file, board, sentence, others, outOfReach);
+    }
+
+    /** The same with one more thing found. */
+    public BenchState with(Found more) {
+        List<Found> all = new ArrayList<>(found);
+        all.add(more);
+        return finding(all);
     }
 
     /** The same bench with the board drawn anew. */
     public BenchState with(Circuit redrawn) {
-        return new BenchState(file, redrawn, sentence, measured, outOfReach);
+        return new BenchState(file, redrawn, sentence, found, outOfReach);
     }
 
     /** The same with a point that can be reached or cannot. */
@@ -60,6 +78,6 @@ public record BenchState(
         } else {
             points.add(point);
         }
-        return new BenchState(file, board, sentence, measured, points);
+        return new BenchState(file, board, sentence, found, points);
     }
 }

@@ -184,9 +184,27 @@ public final class DeskModel {
         go(state().with(next));
     }
 
-    /** Takes a reading down. */
+    /** Takes a reading down, taken on the bench as it is set, its power as the meter needs it. */
     public void take(Measured reading) {
-        go(state().with(reading));
+        take(FoundReader.of(
+                reading,
+                foundReader()
+                        .fit(state().sentence().arrangement(), reading.check().function())));
+    }
+
+    /** Takes down what was found. */
+    public void take(Found more) {
+        go(state().with(more));
+    }
+
+    /** Says what was found otherwise, all of it. */
+    public void find(List<Found> all) {
+        go(state().finding(all));
+    }
+
+    /** Reads what is found on this board. */
+    public FoundReader foundReader() {
+        return new FoundReader(sentences());
     }
 
     /** Marks a point as one that cannot be reached, or as one that can. */

@@ -34,6 +34,11 @@ public final class Workers {
         return new Newest(single, window, trouble);
     }
 
+    /** A line of work whose pieces never run side by side, and that holds up no other. */
+    public Newest ownLine() {
+        return new Newest(Executors.newSingleThreadExecutor(Workers::daemon), window, trouble);
+    }
+
     private static Thread daemon(Runnable work) {
         Thread thread = new Thread(work, "fusetale worker");
         thread.setDaemon(true);

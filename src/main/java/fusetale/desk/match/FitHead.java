@@ -1,0 +1,117 @@
+package fusetale.desk.match;
+
+import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Signs;
+import fusetale.explore.Words;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
+import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
+
+/** Head of the fit grid: what was measured, and a cross where it was read. */
+final class FitHead extends Region {
+    private static final Words WORDS = Words.of(FitHead.class);
+    private static final double CROSS_Y = 74;
+    /** Height [px]. */
+    static final double HEIGHT = 100;
+
+    private @Nullable FitRows shown;
+    private @Nullable FitPlan placed;
+
+    /** Places everything at a plan. */
+    void show(FitRows rows, FitPlan plan) {
+        if (rows == shown && plan.equals(placed)) {
+            return;
+        }
+        shown = rows;
+        placed = plan;
+        getChildren().clear();
+        text(WORDS.say("heading"), Faces.HEADING, 20, "text-ink", plan.nameX(), 22, plan.nameWidth());
+        text(
+                WORDS.say(rows.old() ? "heading.old" : "heading.sub"),
+                Faces.TABLE,
+                15.5,
+                "text-soft",
+                plan.nameX(),
+                46,
+                plan.nameWidth());
+        for (int k = plan.from(); k < plan.from() + plan.shown(); k++) {
+            column(rows.columns(), k, plan);
+        }
+        line(plan.nameX(), HEIGHT - 0.5, plan.right(), HEIGHT - 0.5, "fit-rule");
+        for (Node node : getChildren()) {
+            node.setManaged(false);
+        }
+        applyCss();
+    }
+
+    private void column(List<FitColumn> columns, int index, FitPlan plan) {
+        FitColumn column = columns.get(index);
+        double left = plan.left(index);
+        double room = plan.width() - 8;
+        text(column.place(), Faces.TABLE_FIGURE, 16, "text-ink", left, 18, room);
+        text(column.setting(), Faces.TABLE, 15.5, "text-ink", left, 37, room);
+        double x = plan.x(index, column.at());
+        line(x, CROSS_Y, x, HEIGHT, column.suspect() ? "fit-pencil-doubted" : "fit-pencil");
+        Node cross = Signs.cross();
+        cross.setLayoutX(x);
+        cross.setLayoutY(CROSS_Y);
+        getChildren().add(cross);
+        Text shown = text(column.shown(), Faces.TABLE_FIGURE, 16, "text-pencil", x + 11, CROSS_Y, 0);
+        double width = shown.getLayoutBounds().getWidth();
+        double most = left + plan.width() - 4;
+        if (x + 11 + width > most) {
+            shown.setX(x - 11 - width >= left - 8 ? x - 11 - width : left);
+            shown.setY(x - 11 - width >= left - 8 ? CROSS_Y : CROSS_Y + 17);
+        }
+        String note = column.suspect() ? WORDS.say("again") : column.confirmed() ? WORDS.say("twice") : column.bench();
+        if (!note.isEmpty()) {
+            text(
+                    note,
+                    column.suspect() ? Faces.TABLE_FIGURE : Faces.TABLE,
+                    14.5,
+                    column.suspect() ? "text-marker" : "text-soft",
+                    left,
+                    54,
+                    room);
+        }
+    }
+
+    /** A text of one line, condensed where the room is too small; no room given means as long as it is. */
+    private Text text(String words, Faces face, double size, String style, double x, double y, double room) {
+        Text text = new Text(words);
+        text.setFont(face.at(size));
+        text.getStyleClass().add(style);
+        text.setTextOrigin(VPos.CENTER);
+        for (double small = size;
+                room > 0 && small > 12.5 && text.getLayoutBounds().getWidth() > room;
+                small -= 0.5) {
+            text.setFont(face.at(small));
+        }
+        if (room > 0 && text.getLayoutBounds().getWidth() > room) {
+            cut(text, words, room);
+        }
+        text.setX(x);
+        text.setY(y);
+        getChildren().add(text);
+        return text;
+    }
+
+    /** Words beyond the room go; the whole text is spoken with every row. */
+    private static void cut(Text text, String words, double room) {
+        String left = words;
+        while (left.contains(" ") && text.getLayoutBounds().getWidth() > room) {
+            left = left.substring(0, left.lastIndexOf(' '));
+            text.setText(left + " \u2026");
+        }
+    }
+
+    private void line(double x1, double y1, double x2, double y2, String style) {
+        Line line = new Line(x1, y1, x2, y2);
+        line.getStyleClass().add(style);
+        getChildren().add(line);
+    }
+}

@@ -1,0 +1,52 @@
+package fusetale.desk.match;
+
+import fusetale.circuit.MeterFunction;
+import fusetale.desk.state.Found;
+import fusetale.explore.Words;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
+import fusetale.report.Figures;
+import fusetale.sentence.Measured;
+import java.math.BigDecimal;
+
+/** What was found, in as few words as a line has room for. */
+final class FoundWords {
+    private static final Words WORDS = Words.of(FoundWords.class);
+
+    private FoundWords() {}
+
+    /** {@code TP2 32.4 V d.c.}, {@code F201 wire gone}. */
+    static String piece(Found found) {
+        Measured measured = found.measured();
+        if (measured == null) {
+            return found.text();
+        }
+        MeterFunction function = measured.check().function();
+        String words = function.words();
+        String text = found.text();
+        String where = text.endsWith(" " + words) ? text.substring(0, text.length() - words.length() - 1) : text;
+        String setting = WORDS.say("function." + function);
+        return setting.isEmpty() || !text.endsWith(" " + words) ? where : where + " " + setting;
+    }
+
+    /** {@code 32.4 V}, {@code OL}, {@code beeps}. */
+    static String figure(Measured measured) {
+        if (measured.check().function() == MeterFunction.CONTINUITY) {
+            return WORDS.say(measured.overRange() ? "silent" : "beeps");
+        }
+        if (measured.overRange()) {
+            return Figures.OVER_RANGE;
+        }
+        double size = Math.abs(measured.value());
+        return measured.unit() == Unit.VOLT && size >= 0.01 && size < 1
+                ? new BigDecimal(Double.toString(measured.value())).toPlainString() + " V"
+                : Notation.format(new Quantity(measured.value(), measured.unit()));
+    }
+
+    /** A display without its unit, where the one beside it ends in the same. */
+    static String bare(String display, String beside) {
+        int space = display.lastIndexOf(' ');
+        return space > 0 && beside.endsWith(display.substring(space)) ? display.substring(0, space) : display;
+    }
+}

@@ -1,0 +1,224 @@
+package fusetale.desk.state;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Observation.Aspect;
+import fusetale.bench.Observation.Sight;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.Coil;
+import fusetale.circuit.Controller;
+import fusetale.circuit.DualCoil;
+import fusetale.circuit.Electrolytic;
+import fusetale.circuit.Fuse;
+import fusetale.circuit.Lamp;
+import fusetale.circuit.Part;
+import fusetale.circuit.Relay;
+import fusetale.explore.Words;
+import fusetale.match.Ask;
+import fusetale.match.Evidence;
+import fusetale.match.Shown;
+import fusetale.sentence.Sentence;
+import fusetale.sentence.SentenceException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** What can be seen, heard and felt of a board's parts, and the words for it. */
+public final class Sights {
+    private static final Words WORDS = Words.of(Sights.class);
+    private static final Pattern COUNT = Pattern.compile("(.*?)\\s*(\\d+)\\b.*");
+
+    private final Circuit board;
+
+    Sights(Circuit board) {
+        this.board = board;
+    }
+
+    /**
+     * Something that may be seen.
+     *
+     * @param words in words: {@code wire gone}, {@code stops at 2 of 4}
+     * @param shown as the matcher takes it
+     */
+    public record Choice(String words, Shown.Seen shown) {}
+
+    /** What is noticed before any meter is at hand, in the order of the board: fuses, start-up, lamps, coils when called for. */
+    public List<Ask.Noticed> intake() {
+        List<Ask.Noticed> all = new ArrayList<>();
+        for (Aspect aspect : List.of(Aspect.FUSE, Aspect.START_UP, Aspect.LAMP, Aspect.COIL)) {
+            for (Part part : board.parts()) {
+                if (aspects(part).contains(aspect)) {
+                    all.add(ask(part.name(), aspect, Arrangement.powered(board)));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** What may be noticed of a part; heat of any. */
+    private static List<Aspect> aspects(Part part) {
+        List<Aspect> all = new ArrayList<>();
+        if (part instanceof Fuse) {
+            all.add(Aspect.FUSE);
+        } else if (part instanceof Lamp) {
+            all.add(Aspect.LAMP);
+        } else if (part instanceof Coil || part instanceof Relay || part instanceof DualCoil) {
+            all.add(Aspect.COIL);
+        } else if (part instanceof Controller) {
+            all.add(Aspect.START_UP);
+        } else if (part instanceof Electrolytic) {
+            all.add(Aspect.HUM);
+        }
+        all.add(Aspect.HEAT);
+        return all;
+    }
+
+    /** Fuses are looked at with the plug out, coils while the machine calls for them, the rest with the plug in. */
+    private Ask.Noticed ask(String part, Aspect aspect, Arrangement bench) {
+        Arrangement on = bench.powerOn() ? bench : Arrangement.powered(board);
+        boolean driven = board.part(part)
+                .map(p -> p instanceof Coil || p instanceof DualCoil)
+                .orElse(false);
+        return new Ask.Noticed(
+                Sentence.named(
+                        switch (aspect) {
+                            case FUSE -> Arrangement.unpowered();
+                            case COIL -> driven && !on.heldOn().contains(part) ? on.withHeldOn(part) : on;
+                            default -> on;
+                        }),
+                part,
+                aspect);
+    }
+
+    /** Everything that may be seen where something is asked, in the order of getting worse. */
+    public List<Choice> choices(Ask.Noticed ask) {
+        List<Choice> all = new ArrayList<>();
+        for (Sight sight : Sight.values()) {
+            if (sight.aspect() != ask.aspect()) {
+                continue;
+            }
+            if (sight == Sight.STOPS) {
+                int checks = board.part(ask.part())
+                        .filter(Controller.class::isInstance)
+                        .map(p -> ((Controller) p).checks().size())
+                        .orElse(0);
+                for (int k = 0; k < checks; k++) {
+                    all.add(new Choice(WORDS.say("stops", k, checks), new Shown.Seen(sight, k)));
+                }
+            } else {
+                all.add(new Choice(sight.words(), new Shown.Seen(sight)));
+            }
+        }
+        return all;
+    }
+
+    /** What was seen where something was asked. */
+    public Found found(Ask.Noticed ask, Shown.Seen seen) {
+        String words = choices(ask).stream()
+                .filter(c -> c.shown().equals(seen))
+                .map(Choice::words)
+                .findFirst()
+                .orElseGet(() -> seen.sight().words());
+        return new Found(ask.part() + " " + words, new Evidence(ask, seen), null);
+    }
+
+    /**
+     * A line that begins with a part's name and says what it does; empty where it is none. Where something is asked, the name
+     * may be left out, and a number chooses.
+     *
+     * @param benchSaid whether the bench was said, so that nothing goes without saying
+     */
+    Optional<Found> read(String typed, Ask.@Nullable Noticed asked, Arrangement bench, boolean benchSaid)
+            throws SentenceException {
+        String line = typed.strip();
+        int blank = line.indexOf(' ');
+        String first = blank < 0 ? line : line.substring(0, blank);
+        Optional<String> part = part(first);
+        if (part.isEmpty()) {
+            if (asked == null) {
+                return Optional.empty();
+            }
+            Optional<Shown.Seen> seen = chosen(line, choices(asked));
+            if (seen.isEmpty() && blank < 0) {
+                List<String> words = choices(asked).stream().map(Choice::words).toList();
+                throw SentenceException.near(line, WORDS.say("choose", String.join(", ", words)), words);
+            }
+            return seen.map(s -> found(asked, s));
+        }
+        if (blank < 0) {
+            return Optional.empty();
+        }
+        String rest = line.substring(blank + 1).strip().toLowerCase(Locale.ROOT);
+        String atRest = WORDS.say("at-rest");
+        boolean resting = rest.endsWith(atRest);
+        String does =
+                resting ? rest.substring(0, rest.length() - atRest.length()).strip() : rest;
+        for (Aspect aspect : aspects(board, part.get())) {
+            Ask.Noticed ask = benchSaid || resting
+                    ? new Ask.Noticed(Sentence.named(bench), part.get(), aspect)
+                    : ask(part.get(), aspect, bench);
+            Optional<Shown.Seen> seen = seen(does, choices(ask));
+            if (seen.isPresent()) {
+                return Optional.of(found(ask, seen.get()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Aspect> aspects(Circuit board, String part) {
+        return board.part(part).map(Sights::aspects).orElse(List.of(Aspect.HEAT));
+    }
+
+    /** A part by its name, or the controller by what it is noticed for. */
+    private Optional<String> part(String word) {
+        if (word.equalsIgnoreCase(Aspect.START_UP.words())) {
+            return board.parts().stream()
+                    .filter(Controller.class::isInstance)
+                    .map(Part::name)
+                    .findFirst();
+        }
+        return board.parts().stream()
+                .map(Part::name)
+                .filter(word::equalsIgnoreCase)
+                .findFirst();
+    }
+
+    private static Optional<Shown.Seen> chosen(String line, List<Choice> choices) {
+        if (line.matches("\\d{1,2}")) {
+            int number = Integer.parseInt(line);
+            if (number >= 1 && number <= choices.size()) {
+                return Optional.of(choices.get(number - 1).shown());
+            }
+        }
+        return seen(line.toLowerCase(Locale.ROOT), choices);
+    }
+
+    /** What is meant: the beginning of its words, or of another word for it; the first that fits. */
+    private static Optional<Shown.Seen> seen(String does, List<Choice> choices) {
+        Matcher counting = COUNT.matcher(does);
+        boolean counts = counting.matches();
+        String bare = counts ? counting.group(1).replaceFirst(" at$", "") : does;
+        if (bare.isEmpty()) {
+            return Optional.empty();
+        }
+        int count = counts ? Integer.parseInt(counting.group(2)) : -1;
+        return choices.stream()
+                .filter(c -> c.shown().counted() < 0 || c.shown().counted() == count)
+                .filter(c -> names(c.shown().sight()).stream().anyMatch(n -> n.startsWith(bare) || bare.equals(n)))
+                .map(Choice::shown)
+                .findFirst();
+    }
+
+    private static List<String> names(Sight sight) {
+        List<String> names = new ArrayList<>(List.of(sight.words()));
+        Arrays.stream(WORDS.say("sight." + sight).split(",", -1))
+                .map(String::strip)
+                .filter(s -> !s.isEmpty())
+                .forEach(names::add);
+        return names;
+    }
+}

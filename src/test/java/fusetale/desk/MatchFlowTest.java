@@ -1,0 +1,363 @@
+package fusetale.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.desk.match.MadeUp;
+import fusetale.desk.match.MadeUp.Mood;
+import fusetale.desk.match.MatchModel;
+import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Found;
+import fusetale.match.Advice;
+import fusetale.store.Preferences;
+import fusetale.store.Store;
+import fusetale.store.UnwritableFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.framework.junit5.ApplicationTest;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The place "What did I read?" in the whole window, with the keyboard alone; what explains the readings is made up. */
+class MatchFlowTest extends ApplicationTest {
+    private static final double LEAST_TARGET = 44;
+
+    private @Nullable Program begun;
+    private Mood mood = Mood.PLAIN;
+
+    @BeforeAll
+    static void ownData() throws IOException {
+        System.setProperty(
+                Store.PROPERTY, Files.createTempDirectory("fusetale-match").toString());
+    }
+
+    @AfterAll
+    static void gone() throws TimeoutException {
+        System.clearProperty(Store.PROPERTY);
+        FxToolkit.cleanupStages();
+    }
+
+    @Override
+    public void start(Stage stage) throws UnwritableFile {
+        Store.here().keep(Preferences.USUAL);
+        Program program = new Program(stage, (board, meter) -> MadeUp.in(mood).of(board, meter));
+        begun = program;
+        program.begin(List.of("circuits/first-light.yaml"));
+        stage.setWidth(1280);
+        stage.setHeight(720);
+    }
+
+    private Program program() {
+        return Objects.requireNonNull(begun);
+    }
+
+    private OpenRepair repair() {
+        return program().opened().orElseThrow();
+    }
+
+    private DeskModel model() {
+        return repair().model();
+    }
+
+    private MatchModel matching() {
+        return repair().matching();
+    }
+
+    private void until(Callable<Boolean> holds) {
+        try {
+            WaitForAsyncUtils.waitFor(
+                    90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
+        } catch (TimeoutException e) {
+            throw new AssertionError("waited in vain", e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void worked() {
+        until(() -> matching().fresh() && !matching().workProperty().get().busy());
+    }
+
+    private void key(KeyCode... codes) {
+        push(codes);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** A key of the number pad with the letter it types; the robot of these tests types none there. */
+    private void pad(KeyCode code, String letter) {
+        interact(() -> {
+            Node owner = repair().window().getScene().getFocusOwner();
+            Event.fireEvent(
+                    owner, new KeyEvent(KeyEvent.KEY_PRESSED, letter, letter, code, false, false, false, false));
+            Event.fireEvent(
+                    owner, new KeyEvent(KeyEvent.KEY_TYPED, letter, "", KeyCode.UNDEFINED, false, false, false, false));
+        });
+    }
+
+    private void keys(String text) {
+        text.chars().forEach(c -> write((char) c));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void place() {
+        key(KeyCode.CONTROL, KeyCode.DIGIT2);
+        worked();
+    }
+
+    private List<String> found() {
+        return model().state().found().stream().map(Found::text).toList();
+    }
+
+    private String advised() {
+        return matching().adviceProperty().get().map(Advice::ask).orElseThrow().words();
+    }
+
+    private TextField field() {
+        return lookup(".found-text").queryAs(TextField.class);
+    }
+
+    private List<Node> rows() {
+        return List.copyOf(lookup(".fit-row").queryAll());
+    }
+
+    private String line() {
+        return repair().window().match().below().getAccessibleText();
+    }
+
+    private void read(String... lines) {
+        for (String line : lines) {
+            keys(line);
+            key(KeyCode.ENTER);
+            worked();
+        }
+    }
+
+    @Test
+    void placesAreReachedByTheKeyboardFromAnywhere() {
+        place();
+        assertThat(repair().window().matching()).isTrue();
+        assertThat(field().isFocused()).isTrue();
+        assertThat(line()).contains("Start with d.c. volts at TP1");
+        key(KeyCode.CONTROL, KeyCode.DIGIT1);
+        assertThat(repair().window().matching()).isFalse();
+        key(KeyCode.CONTROL, KeyCode.TAB);
+        assertThat(repair().window().matching()).isTrue();
+        key(KeyCode.CONTROL, KeyCode.TAB);
+        key(KeyCode.N);
+
+        assertThat(repair().window().matching()).isTrue();
+    }
+
+    /** Figures, point, Enter; the asterisk is OL, the stroke cannot reach it, plus another one. */
+    @Test
+    void aBoardIsReadWithTheNumberPadAlone() {
+        place();
+        pad(KeyCode.NUMPAD1, "1");
+        pad(KeyCode.NUMPAD8, "8");
+        pad(KeyCode.DECIMAL, ",");
+        pad(KeyCode.NUMPAD2, "2");
+        key(KeyCode.ENTER);
+        worked();
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts");
+        assertThat(advised()).isEqualTo("TP2 to gnd, d.c. volts");
+        pad(KeyCode.DIVIDE, "/");
+        worked();
+        until(() -> matching().adviceProperty().get().isPresent());
+        assertThat(model().state().outOfReach()).containsExactly("TP2");
+        assertThat(advised()).isEqualTo("TP1 to gnd, a.c. volts");
+        pad(KeyCode.ADD, "+");
+        assertThat(advised()).isEqualTo("TP4 to s2, a.c. volts");
+        pad(KeyCode.MULTIPLY, "*");
+        assertThat(field().getText()).isEqualTo("OL");
+        key(KeyCode.ENTER);
+        worked();
+
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts", "TP4 OL a.c. volts");
+    }
+
+    @Test
+    void aReadingIsTypedInFullAndTakenBack() {
+        place();
+        read("tp2 0 dc");
+        assertThat(found()).containsExactly("TP2 0 V d.c. volts");
+        assertThat(rows().get(0).getAccessibleText()).startsWith("R2 is open.");
+        key(KeyCode.CONTROL, KeyCode.Z);
+        worked();
+        assertThat(found()).isEmpty();
+        key(KeyCode.CONTROL, KeyCode.Y);
+        worked();
+
+        assertThat(found()).containsExactly("TP2 0 V d.c. volts");
+    }
+
+    @Test
+    void theGridShowsWhatFitsAndMarksWhatDoesNot() {
+        place();
+        read("tp1 18.2 dc", "tp2 0 dc");
+
+        assertThat(rows()).hasSizeGreaterThan(4);
+        assertThat(line()).contains("R2 is open explains all 2 readings.");
+        assertThat(lookup(".fit-stop").queryAll()).isNotEmpty();
+        assertThat(lookup(".fit-pencil").queryAll()).hasSizeGreaterThan(2 * rows().size());
+        assertThat(rows().get(0).lookupAll(".fit-stop")).isEmpty();
+        assertThat(rows().get(0).lookupAll(".sign-diamond")).hasSize(2);
+        assertThat(rows().get(1).lookupAll(".fit-stop")).hasSize(1);
+    }
+
+    @Test
+    void aRowIsTakenIntoTheOtherPlace() {
+        place();
+        read("tp2 0 dc");
+        key(KeyCode.ESCAPE);
+        assertThat(rows().get(0).isFocused()).isTrue();
+        key(KeyCode.DOWN);
+        key(KeyCode.UP);
+        key(KeyCode.ENTER);
+
+        assertThat(repair().window().matching()).isFalse();
+        assertThat(model().sentences().text(model().state().sentence())).startsWith("Suppose R2 is open.");
+    }
+
+    @Test
+    void aFigureTypedOnTheGridGoesIntoTheLine() {
+        place();
+        read("tp2 0 dc");
+        key(KeyCode.ESCAPE);
+        key(KeyCode.DIGIT1);
+
+        assertThat(field().isFocused()).isTrue();
+        assertThat(field().getText()).isEqualTo("1");
+    }
+
+    @Test
+    void whatIsFoundIsChangedAndTakenAwayInTheLine() {
+        place();
+        read("tp1 18.2 dc", "tp2 0 dc");
+        key(KeyCode.LEFT);
+        key(KeyCode.ENTER);
+        assertThat(field().getText()).isEqualTo("TP2 0 V d.c. volts");
+        interact(() -> field().clear());
+        read("tp2 14.6 dc");
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts", "TP2 14.6 V d.c. volts");
+        key(KeyCode.LEFT);
+        key(KeyCode.DELETE);
+        worked();
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts");
+        interact(() -> field().requestFocus());
+        key(KeyCode.BACK_SPACE);
+        worked();
+
+        assertThat(found()).isEmpty();
+    }
+
+    @Test
+    void whatIsSeenWithoutAMeterIsAnsweredByNumbers() {
+        place();
+        List<ToggleButton> choices = List.copyOf(lookup(".intake-choice").queryAllAs(ToggleButton.class));
+        assertThat(choices.stream().filter(ToggleButton::isSelected).map(Labeled::getText))
+                .containsOnly("don't know");
+        key(KeyCode.DOWN);
+        key(KeyCode.DIGIT2);
+        worked();
+        assertThat(found()).containsExactly("F1 wire gone");
+        key(KeyCode.CONTROL, KeyCode.Z);
+        worked();
+
+        assertThat(choices.get(0).isSelected()).isTrue();
+    }
+
+    @Test
+    void aColumnIsPastedFromASpreadsheet() {
+        place();
+        interact(() -> Clipboard.getSystemClipboard()
+                .setContent(java.util.Map.of(DataFormat.PLAIN_TEXT, "TP1\t18,2\tdc\nTP2\t0\tdc\nTP99\t3\tdc\n")));
+        interact(() -> field().paste());
+        worked();
+
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts", "TP2 0 V d.c. volts");
+        assertThat(line()).contains("TP99");
+    }
+
+    @Test
+    void aDangerStandsBeforeEverythingElse() {
+        mood = Mood.DANGER;
+        place();
+        read("tp2 13 ohms");
+
+        assertThat(line()).startsWith("Do not power up.");
+        assertThat(lookup(".shout-words").queryAllAs(Node.class)).anyMatch(Node::isVisible);
+        keys("tp1");
+        assertThat(line()).as("while something is typed").startsWith("Do not power up.");
+    }
+
+    @Test
+    void whatWasFoundIsThereWhenTheRepairIsOpenedAgain() {
+        place();
+        read("tp1 18.2 dc", "F1 blown", "tp3 to tp1 OL diode test (power off, pull f1)");
+        pad(KeyCode.DIVIDE, "/");
+        until(() -> !model().state().outOfReach().isEmpty());
+        List<Found> before = model().state().found();
+        Path kept = repair().autosave().file();
+        interact(() -> {
+            repair().autosave().now();
+            program().open(kept);
+        });
+
+        assertThat(model().state().found()).isEqualTo(before).hasSize(3);
+        assertThat(model().state().outOfReach()).hasSize(1);
+    }
+
+    @Test
+    void nothingIsCutAndEverythingSpeaks() {
+        place();
+        tidy("empty");
+        read("tp1 15.7 dc", "tp2 13.4 dc", "tp1 0.24 ac", "tp4 14 ac", "tp2 13.2 ohms", "F1 good", "tp5 OL ohms");
+        tidy("100 %");
+        interact(() -> program().prefer(150, Preferences.Light.LAMP_OFF));
+        WaitForAsyncUtils.waitForFxEvents();
+        tidy("150 %");
+    }
+
+    private void tidy(String where) {
+        interact(() -> repair().window().getScene().getRoot().applyCss());
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(VisibleTexts.cut(repair().window().match())).as(where).isEmpty();
+        assertThat(VisibleTexts.outside(repair().window())).as(where).isEmpty();
+        assertThat(VisibleTexts.overlapping(repair().window().match()))
+                .as(where)
+                .isEmpty();
+        for (Node node : VisibleTexts.focusable(repair().window().match())) {
+            String said = node.getAccessibleText();
+            boolean speaks = said != null && !said.isBlank();
+            assertThat(speaks || node instanceof Labeled l && !l.getText().isBlank())
+                    .as("%s: %s", where, node)
+                    .isTrue();
+            if (node instanceof ButtonBase) {
+                boolean small =
+                        node.getStyleClass().stream().anyMatch(List.of("fit-more", "found-earlier", "more")::contains);
+                assertThat(node.getLayoutBounds().getHeight())
+                        .as("%s: %s", where, node)
+                        .isGreaterThanOrEqualTo(small ? 28 : LEAST_TARGET);
+            }
+        }
+    }
+}
