@@ -2,7 +2,6 @@ package fusetale.desk;
 
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
-import fusetale.circuit.CircuitFile;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.Problem;
 import fusetale.desk.help.Glossary;
@@ -18,6 +17,7 @@ import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
 import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Workers;
 import fusetale.desk.trouble.Guard;
 import fusetale.desk.trouble.Trouble;
@@ -25,12 +25,11 @@ import fusetale.desk.trouble.TroubleView;
 import fusetale.desk.watch.CircuitWatch;
 import fusetale.desk.watch.WatchWords;
 import fusetale.desk.watch.Watched;
+import fusetale.desk.work.Newest;
 import fusetale.explore.Words;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.store.Autosave;
-import fusetale.store.Kept;
 import fusetale.store.Preferences;
-import fusetale.store.Repair;
 import fusetale.store.Saved;
 import fusetale.store.Store;
 import fusetale.store.UnwritableFile;
@@ -38,15 +37,15 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
@@ -70,17 +69,28 @@ final class Program implements Desk {
     private final StackPane layers = new StackPane();
     private final Scaled scaled = new Scaled(layers);
     private final Guard guard;
+    private final Newest opening;
     private @Nullable OpenRepair open;
 
     Program(Stage stage) {
         this.stage = stage;
         this.preferences = new PreferencesModel(
-                store, Meter.builtIn().stream().map(Meter::name).toList());
+                store, () -> Meter.builtIn().stream().map(Meter::name).toList());
         this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
+        this.opening = workers().line();
+    }
+
+    private Workers workers() {
+        return new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
     }
 
     /** Opens what was asked for on the command line, or the first screen. */
     void begin(List<String> arguments) {
+        begin(arguments, () -> Opened.read(Path.of(arguments.get(0)), symbols()));
+    }
+
+    /** The same where somebody reads the file already. */
+    void begin(List<String> arguments, Supplier<Opened> read) {
         Faces.load();
         Thread.setDefaultUncaughtExceptionHandler(guard);
         Thread.currentThread().setUncaughtExceptionHandler(guard);
@@ -98,11 +108,7 @@ final class Program implements Desk {
         if (arguments.isEmpty()) {
             showStart();
         } else {
-            open(Path.of(arguments.get(0)));
-            OpenRepair repair = open;
-            if (repair != null && arguments.size() > 1) {
-                repair.window().commands().say(String.join(" and ", arguments.subList(1, arguments.size())));
-            }
+            open(Path.of(arguments.get(0)), read, String.join(" and ", arguments.subList(1, arguments.size())));
         }
         stage.show();
     }
@@ -114,7 +120,12 @@ final class Program implements Desk {
 
     @Override
     public SymbolStyle symbols() {
-        return preferences().symbols() == Preferences.Symbols.IEEE_315 ? SymbolStyle.IEEE_315 : SymbolStyle.IEC_60617;
+        return symbols(preferences());
+    }
+
+    /** The symbols that somebody prefers. */
+    static SymbolStyle symbols(Preferences preferences) {
+        return preferences.symbols() == Preferences.Symbols.IEEE_315 ? SymbolStyle.IEEE_315 : SymbolStyle.IEC_60617;
     }
 
     @Override
@@ -137,6 +148,11 @@ final class Program implements Desk {
 
     private Papers paper(OpenRepair repair) {
         return new Papers(repair, this, stage);
+    }
+
+    /** What everything is painted on. */
+    Scene scene() {
+        return stage.getScene();
     }
 
     /** What lies open. */
@@ -205,55 +221,65 @@ final class Program implements Desk {
 
     /** Opens a circuit as a new repair, or a repair where it was left. */
     void open(Path file) {
-        boolean isRepair = file.getFileName() != null
-                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".repair.yaml");
-        if (isRepair) {
-            openRepair(file);
+        SymbolStyle style = symbols();
+        open(file, () -> Opened.read(file, style), "");
+    }
+
+    /** Opens what is read away from the window, then says a line about it, unless something else was opened meanwhile. */
+    private void open(Path file, Supplier<Opened> read, String line) {
+        OpenRepair repair = open;
+        if (repair == null) {
+            show(waiting(file));
         } else {
-            openCircuit(file);
+            repair.window().notice(WORDS.say("opening", file));
+        }
+        opening.start(turn -> {
+            Opened opened = read.get();
+            turn.show(() -> show(opened, line));
+        });
+    }
+
+    private static Node waiting(Path file) {
+        Label said = new Label(WORDS.say("opening", file));
+        said.getStyleClass().add("notice");
+        said.setFocusTraversable(true);
+        said.setAccessibleText(said.getText());
+        return said;
+    }
+
+    private void show(Opened opened, String line) {
+        if (opened instanceof Opened.Board board) {
+            show(board);
+            OpenRepair repair = open;
+            if (repair != null && !line.isEmpty()) {
+                repair.window().commands().say(line);
+            }
+        } else if (opened instanceof Opened.Unreadable unreadable) {
+            trouble(unreadable.file(), unreadable.problems());
+        } else if (opened instanceof Opened.NoRepair none) {
+            tellIn(WORDS.say("no-repair", none.file()));
         }
     }
 
-    private void openCircuit(Path file) {
-        CircuitFile read = CircuitReader.withShippedParts().read(file);
-        Circuit board = read.circuit();
-        if (board == null) {
-            trouble(file, read.errors());
-            return;
-        }
-        BenchState first = BenchState.atFirst(file, board);
-        Path kept = Store.freshRepair(preferences().repairs(store), board.name());
-        Autosave autosave = new Autosave.Keeping(store, this::saved).fresh(kept);
-        show(first, autosave, List.of());
+    private Autosave autosave(Opened.Board board) {
+        Autosave.Keeping keeping = new Autosave.Keeping(store, this::saved);
+        return board.repair()
+                .map(kept -> keeping.opened(board.file(), kept))
+                .orElseGet(() -> keeping.fresh(Store.freshRepair(
+                        preferences().repairs(store), board.first().board().name())));
     }
 
-    private void openRepair(Path file) {
-        Optional<Kept<Repair>> found = Repair.read(file);
-        Optional<Path> circuit = found.flatMap(k -> k.value().circuitFile(file));
-        if (found.isEmpty() || circuit.isEmpty()) {
-            tellIn(WORDS.say("no-repair", file));
-            return;
-        }
-        CircuitFile read = CircuitReader.withShippedParts().read(circuit.get());
-        Circuit board = read.circuit();
-        if (board == null) {
-            trouble(circuit.get(), read.errors());
-            return;
-        }
-        OpenRepair.Restored restored =
-                OpenRepair.restored(circuit.get(), board, found.get().value());
-        Autosave autosave = new Autosave.Keeping(store, this::saved).opened(file, found.get());
-        List<String> lost = new ArrayList<>(found.get().lost());
-        lost.addAll(restored.lost());
-        show(restored.state(), autosave, lost);
-    }
-
-    private void show(BenchState first, Autosave autosave, List<String> lost) {
+    private void show(Opened.Board opened) {
         closeRepair();
-        Workers workers = new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
-        DeskModel model = new DeskModel(workers, first);
-        Window window = new Window(model, this);
-        CircuitWatch watch = CircuitWatch.over(
+        BenchState first = opened.first();
+        List<String> lost = opened.lost();
+        Autosave autosave = autosave(opened);
+        Workers workers = workers();
+        DeskModel model = DeskModel.resting(workers, first);
+        Sheet sheet = new Sheet(workers);
+        sheet.draw(first.board(), symbols(), opened.drawn()::join);
+        Window window = new Window(model, sheet, this);
+        CircuitWatch watch = CircuitWatch.later(
                 Objects.requireNonNull(first.file()),
                 CircuitReader.withShippedParts(),
                 CircuitWatch.BETWEEN,
@@ -327,7 +353,7 @@ final class Program implements Desk {
             repair.window().notice(text);
         } else {
             showStart();
-            javafx.scene.control.Label said = new javafx.scene.control.Label(text);
+            Label said = new Label(text);
             said.setWrapText(true);
             said.getStyleClass().add("notice");
             StackPane.setAlignment(said, javafx.geometry.Pos.BOTTOM_CENTER);

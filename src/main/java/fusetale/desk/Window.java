@@ -13,6 +13,7 @@ import fusetale.desk.line.LineModel;
 import fusetale.desk.line.SentenceView;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Shown;
 import fusetale.desk.state.Working;
 import fusetale.desk.strip.HowFarView;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -70,6 +72,7 @@ final class Window extends StackPane {
     private final Label status = new Label();
     private final Label kept = new Label();
     private String notice = "";
+    private boolean beginning;
     private final Region progress = new Region();
     private final Button sections = new Button();
     private final StackPane boardAndChips;
@@ -77,7 +80,7 @@ final class Window extends StackPane {
     private final PauseTransition patience = new PauseTransition(PATIENCE);
     private final Commands commands;
 
-    Window(DeskModel model, Desk desk) {
+    Window(DeskModel model, Sheet sheet, Desk desk) {
         this.model = model;
         this.sentence = new SentenceView(model);
         getStyleClass().add("desk");
@@ -103,7 +106,7 @@ final class Window extends StackPane {
         scroll.setAccessibleText(WORDS.say("place.read"));
         sentence.suggestions().setManaged(false);
         getChildren().addAll(all, overlay, sentence.suggestions());
-        this.commands = new Commands(this, desk);
+        this.commands = new Commands(this, sheet, desk);
         addEventFilter(KeyEvent.KEY_PRESSED, commands::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, commands::typed);
         sentence.onChosen(this::open);
@@ -229,6 +232,11 @@ final class Window extends StackPane {
         list.resizeRelocate(left, top, width, Math.min(getHeight() - top - 8, list.prefHeight(width)));
     }
 
+    /** Whether the drawing and its marks are those of what is asked. */
+    boolean rests() {
+        return commands.drawn();
+    }
+
     /** The model behind this window. */
     DeskModel model() {
         return model;
@@ -333,6 +341,31 @@ final class Window extends StackPane {
         commands.marks();
         showTags();
         showConsequence();
+    }
+
+    /** The board was drawn. */
+    void drawn() {
+        showSections();
+        showTags();
+        if (!beginning) {
+            beginning = true;
+            afterNextFrame(model::begin);
+        }
+    }
+
+    private static void afterNextFrame(Runnable deed) {
+        new AnimationTimer() {
+            private int frames;
+
+            @Override
+            public void handle(long now) {
+                frames++;
+                if (frames == 2) {
+                    stop();
+                    deed.run();
+                }
+            }
+        }.start();
     }
 
     private void showOutcome() {

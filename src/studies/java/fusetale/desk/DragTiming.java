@@ -56,7 +56,20 @@ public final class DragTiming {
                     List.of("circuits/night-ferry.yaml", arguments.isEmpty() ? "r202 drifted x1.2" : arguments.get(0)));
             stage.setWidth(1280);
             stage.setHeight(720);
-            OpenRepair repair = running.opened().orElseThrow();
+            // a pulse comes before its frame is painted; the one after the values were set tells that they were
+            stage.getScene().addPostLayoutPulseListener(this::framed);
+            new AnimationTimer() {
+                @Override
+                public void handle(long now) {
+                    running.opened().ifPresent(repair -> {
+                        stop();
+                        watch(repair);
+                    });
+                }
+            }.start();
+        }
+
+        private void watch(OpenRepair repair) {
             repair.model()
                     .glancedProperty()
                     .addListener((property, before, now) -> now.filter(
@@ -65,8 +78,6 @@ public final class DragTiming {
                                 arrived = System.nanoTime();
                                 painted = true;
                             }));
-            // a pulse comes before its frame is painted; the one after the values were set tells that they were
-            stage.getScene().addPostLayoutPulseListener(this::framed);
             new AnimationTimer() {
                 @Override
                 public void handle(long now) {

@@ -145,9 +145,8 @@ public final class Screens {
         private boolean idle() {
             return Objects.requireNonNull(program)
                     .opened()
-                    .map(OpenRepair::model)
-                    .map(Pictures::rests)
-                    .orElse(true);
+                    .map(repair -> rests(repair.model()) && repair.window().rests())
+                    .orElse(Objects.requireNonNull(state).board().isEmpty());
         }
 
         private static boolean rests(DeskModel model) {

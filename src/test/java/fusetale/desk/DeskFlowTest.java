@@ -85,8 +85,10 @@ class DeskFlowTest extends ApplicationTest {
     }
 
     private void worked() {
-        until(() -> model().freshness() == Freshness.FRESH
-                && !model().workingProperty().get().busy());
+        until(() -> program().opened().isPresent()
+                && model().freshness() == Freshness.FRESH
+                && !model().workingProperty().get().busy()
+                && repair().window().rests());
     }
 
     private void key(KeyCode code) {

@@ -102,7 +102,8 @@ class PagesTest {
             case PREFERENCES ->
                 new PreferencesView(
                         new PreferencesModel(
-                                store, Meter.builtIn().stream().map(Meter::name).toList()),
+                                store,
+                                () -> Meter.builtIn().stream().map(Meter::name).toList()),
                         () -> "",
                         leave);
             case START -> start(store, leave);

@@ -162,6 +162,11 @@ public final class DrawingView extends Region {
         requestLayout();
     }
 
+    /** Whether nothing is drawn yet. */
+    public boolean empty() {
+        return parts.isEmpty();
+    }
+
     /** Says something else of every part. */
     public void say(Function<DrawnPart, String> spoken) {
         parts.values().forEach(p -> p.say(spoken.apply(p.part())));

@@ -34,6 +34,7 @@ public final class DeskModel {
     private final Newest glancing;
     private final Benches benches = new Benches();
     private @Nullable Glances glances;
+    private boolean begun;
     private Sentences grammar;
 
     private final ReadOnlyObjectWrapper<History> history;
@@ -52,13 +53,36 @@ public final class DeskModel {
      * @param first where the repair begins, or was left
      */
     public DeskModel(Workers workers, BenchState first) {
+        this(workers, first, true);
+    }
+
+    private DeskModel(Workers workers, BenchState first, boolean asks) {
         this.answering = workers.line();
         this.otherwise = workers.line();
         this.glancing = workers.oneByOne();
         this.grammar = new Sentences(first.board());
         this.history = new ReadOnlyObjectWrapper<>(History.of(first));
         this.sentence = new ReadOnlyObjectWrapper<>(first.sentence());
-        ask();
+        if (asks) {
+            ask();
+        } else {
+            working.set(Working.at(Working.Step.ANSWER));
+        }
+    }
+
+    /**
+     * A model that asks nothing before it is told to begin or a sentence is said: until the first picture stands the window needs
+     * every core.
+     */
+    public static DeskModel resting(Workers workers, BenchState first) {
+        return new DeskModel(workers, first, false);
+    }
+
+    /** Asks about the board, unless something has been asked already. */
+    public void begin() {
+        if (!begun) {
+            ask();
+        }
     }
 
     /**
@@ -288,6 +312,7 @@ public final class DeskModel {
     }
 
     private void ask() {
+        begun = true;
         Circuit board = board();
         Sentence question = asked();
         refusal.set(Optional.empty());
