@@ -9,6 +9,7 @@ import fusetale.desk.aftermath.AftermathView;
 import fusetale.desk.aftermath.StoryRow;
 import fusetale.desk.bars.BarsView;
 import fusetale.desk.state.DeskModel;
+import fusetale.desk.help.WordView;
 import fusetale.desk.state.DrawnBoard;
 import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Shown;
@@ -52,6 +53,7 @@ final class Commands {
     private final DeskModel model;
     private final Sheet sheet;
     private final Desk desk;
+    private final Explaining explaining;
     private boolean swallow;
     private @Nullable Region page;
 
@@ -60,6 +62,7 @@ final class Commands {
         this.model = window.model();
         this.sheet = sheet;
         this.desk = desk;
+        this.explaining = new Explaining(window);
         sheet.drawnProperty().addListener((property, before, now) -> now.ifPresent(this::drawn));
         sheet.markedProperty().addListener((property, before, now) -> marked(now));
     }
@@ -80,6 +83,16 @@ final class Commands {
                 || (event.isAltDown() && desk.preferences().singleLetters())) {
             return;
         }
+        if (command.get() == Command.KEYS) {
+            if (overlaid(WordView.class) || window.overlay().showing().isEmpty()) {
+                if (!explaining.explain()) {
+                    take(Command.KEYS);
+                }
+                swallow = true;
+                event.consume();
+            }
+            return;
+        }
         if (window.overlay().showing().isPresent() && command.get() != Command.STOP) {
             return;
         }
@@ -87,6 +100,10 @@ final class Commands {
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
         event.consume();
+    }
+
+    private boolean overlaid(Class<? extends Region> kind) {
+        return window.overlay().showing().filter(kind::isInstance).isPresent();
     }
 
     /** What a key types. */

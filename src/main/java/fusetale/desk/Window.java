@@ -129,6 +129,8 @@ final class Window extends StackPane {
             if (now.equals(model.state().sentence())) {
                 commands.lookAtSupposed(before, now);
                 commands.marks();
+            } else if (!model.follows()) {
+                showTags();
             }
         });
         model.historyProperty().addListener(changed -> showState());

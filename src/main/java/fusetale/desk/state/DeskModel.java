@@ -255,6 +255,21 @@ public final class DeskModel {
         arrived();
     }
 
+    /** Whether readings at a glance follow the sentence while it moves: the bench has to stand as it was answered. */
+    public boolean follows() {
+        Glances eyes = glances;
+        return eyes != null
+                && eyes.prepared()
+                        .question()
+                        .arrangement()
+                        .equals(sentence.get().arrangement());
+    }
+
+    /** Whether a hand holds the sentence away from what is kept. */
+    public boolean moving() {
+        return !sentence.get().equals(state().sentence());
+    }
+
     /** Follows a hand: shows what the meter would say, without keeping the sentence. */
     public void drag(Sentence moving) {
         Glances eyes = glances;

@@ -1,5 +1,6 @@
 package fusetale.desk.tags;
 
+import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
@@ -16,7 +17,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 
 /** One tag on the cord. Its nodes are made once; new figures only change their texts, so that it can follow a hand. */
-final class TagView extends Region {
+final class TagView extends Region implements Explained {
     /** How large a tag is. */
     enum Size {
         /** Up to seven of them. */
@@ -101,6 +102,15 @@ final class TagView extends Region {
 
     Size size() {
         return size;
+    }
+
+    @Override
+    public String words() {
+        String state = size.isStub() ? "" : footText();
+        String point = figures.check().function().words() + ", " + WORDS.say("test-point");
+        return figures.state() == TagFigures.State.MOVED
+                ? WORDS.say("moved") + ", " + point
+                : state + ", " + point;
     }
 
     /** Shows other figures, perhaps in another size. */
