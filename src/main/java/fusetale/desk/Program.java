@@ -3,7 +3,6 @@ package fusetale.desk;
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
-import fusetale.circuit.Problem;
 import fusetale.desk.help.Glossary;
 import fusetale.desk.help.HelpView;
 import fusetale.desk.help.KeyLine;
@@ -15,6 +14,7 @@ import fusetale.desk.preferences.PreferencesModel;
 import fusetale.desk.preferences.PreferencesView;
 import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
+import fusetale.desk.start.UnreadableView;
 import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.Sheet;
@@ -71,6 +71,7 @@ final class Program implements Desk {
     private final Guard guard;
     private final Newest opening;
     private @Nullable OpenRepair open;
+    private @Nullable CircuitWatch waitsFor;
 
     Program(Stage stage) {
         this.stage = stage;
@@ -221,6 +222,11 @@ final class Program implements Desk {
 
     /** Opens a circuit as a new repair, or a repair where it was left. */
     void open(Path file) {
+        CircuitWatch waiting = waitsFor;
+        waitsFor = null;
+        if (waiting != null) {
+            waiting.close();
+        }
         SymbolStyle style = symbols();
         open(file, () -> Opened.read(file, style), "");
     }
@@ -255,9 +261,30 @@ final class Program implements Desk {
                 repair.window().commands().say(line);
             }
         } else if (opened instanceof Opened.Unreadable unreadable) {
-            trouble(unreadable.file(), unreadable.problems());
+            show(unreadable);
         } else if (opened instanceof Opened.NoRepair none) {
             tellIn(WORDS.say("no-repair", none.file()));
+        }
+    }
+
+    /** Shows what stands in a file that cannot be used, and opens it as soon as it can. */
+    private void show(Opened.Unreadable unreadable) {
+        closeRepair();
+        stage.setTitle(WORDS.say("title", String.valueOf(unreadable.file().getFileName())));
+        waitsFor = CircuitWatch.later(
+                unreadable.file(), CircuitReader.withShippedParts(), CircuitWatch.BETWEEN, watched -> {
+                    if (watched.current()) {
+                        Platform.runLater(() -> mended(unreadable.file()));
+                    }
+                });
+        show(new UnreadableView(
+                unreadable.file(), unreadable.text(), unreadable.problems(), this::showStart, this::showStart));
+    }
+
+    /** A file that could not be used can be now. */
+    private void mended(Path file) {
+        if (waitsFor != null) {
+            open(file);
         }
     }
 
@@ -340,11 +367,6 @@ final class Program implements Desk {
         }));
     }
 
-    private void trouble(Path file, List<Problem> problems) {
-        String first = problems.isEmpty() ? "" : problems.get(0).toString();
-        tellIn(WORDS.say("no-board", file, first));
-    }
-
     /** Says something in the window, or on the first screen where none is open. */
     private void tellIn(String text) {
         OpenRepair repair = open;
@@ -362,6 +384,11 @@ final class Program implements Desk {
     }
 
     private void closeRepair() {
+        CircuitWatch waiting = waitsFor;
+        waitsFor = null;
+        if (waiting != null) {
+            waiting.close();
+        }
         OpenRepair repair = open;
         open = null;
         if (repair != null) {

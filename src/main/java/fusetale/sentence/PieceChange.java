@@ -83,8 +83,7 @@ final class PieceChange {
             case MAINS -> Optional.of(new Quantity(bench.mainsVolts, Unit.VOLT));
             case LAMP -> Optional.ofNullable(bench.lampWatts).map(w -> new Quantity(w, Unit.WATT));
             case CHARGED ->
-                name(bench.charged)
-                        .map(c -> new Quantity(Objects.requireNonNull(bench.charged.get(c)), Unit.VOLT));
+                name(bench.charged).map(c -> new Quantity(Objects.requireNonNull(bench.charged.get(c)), Unit.VOLT));
             case PULSED ->
                 name(bench.pulsedSeconds)
                         .map(p -> new Quantity(Objects.requireNonNull(bench.pulsedSeconds.get(p)), Unit.SECOND));

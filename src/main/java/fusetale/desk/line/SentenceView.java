@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -19,16 +20,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
-import javafx.animation.PauseTransition;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
-import javafx.util.Duration;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,6 +54,8 @@ public final class SentenceView extends StackPane {
     private @Nullable Piece dragged;
     private double dragPosition;
     private @Nullable Piece wheeled;
+    private List<String> shownShape = List.of();
+    private Font shownFont = PieceView.font(FULL);
     private double wheelPosition;
     private final PauseTransition wheelRests = new PauseTransition(WHEEL_REST);
 
@@ -154,17 +156,21 @@ public final class SentenceView extends StackPane {
                 .toList();
         List<Piece> pressable =
                 pieces.stream().filter(p -> p.kind() != Piece.Kind.WORDS).toList();
-        boolean sameShape = old.size() == pressable.size();
-        for (int k = 0; sameShape && k < old.size(); k++) {
-            sameShape = old.get(k).piece().kind() == pressable.get(k).kind();
-        }
         flow.setAccessibleText(model.spoken());
-        if (sameShape && !old.isEmpty() && old.get(0).piece() != null && dragging()) {
+        List<String> shape = pieces.stream()
+                .map(p -> p.kind() == Piece.Kind.WORDS ? p.text() : p.kind().name())
+                .toList();
+        // a hand that holds a piece keeps it, and what stays as it is is not painted again
+        if (shape.equals(shownShape) && (dragging() || font.equals(shownFont))) {
             for (int k = 0; k < old.size(); k++) {
-                old.get(k).show(pressable.get(k), font);
+                if (!old.get(k).piece().equals(pressable.get(k))) {
+                    old.get(k).show(pressable.get(k), shownFont);
+                }
             }
             return;
         }
+        shownShape = shape;
+        shownFont = font;
         int focused = -1;
         for (int k = 0; k < old.size(); k++) {
             focused = old.get(k).isFocused() ? k : focused;

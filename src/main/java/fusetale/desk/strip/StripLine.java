@@ -1,10 +1,10 @@
 package fusetale.desk.strip;
 
-import fusetale.explore.Words;
 import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.HealthyRange;
+import fusetale.explore.Words;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.VPos;

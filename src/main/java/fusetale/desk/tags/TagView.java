@@ -108,9 +108,7 @@ final class TagView extends Region implements Explained {
     public String words() {
         String state = size.isStub() ? "" : footText();
         String point = figures.check().function().words() + ", " + WORDS.say("test-point");
-        return figures.state() == TagFigures.State.MOVED
-                ? WORDS.say("moved") + ", " + point
-                : state + ", " + point;
+        return figures.state() == TagFigures.State.MOVED ? WORDS.say("moved") + ", " + point : state + ", " + point;
     }
 
     /** Shows other figures, perhaps in another size. */
@@ -154,12 +152,12 @@ final class TagView extends Region implements Explained {
     private void showStub() {
         boolean told = size == Size.WIDE_STUB;
         name.setText(figures.name());
-        name.setFont(Faces.TABLE.at(15));
+        set(name, Faces.TABLE.at(15));
         name.setX(told ? 24 : 19);
         name.setY(18.5);
         reading.setVisible(told);
         reading.setText(told ? figures.shows() : "");
-        reading.setFont(fitting(Faces.TABLE_FIGURE, 15, reading.getText(), size.width - 64));
+        set(reading, fitting(Faces.TABLE_FIGURE, 15, reading.getText(), size.width - 64));
         reading.setX(size.width - 6 - width(reading));
         reading.setY(18.5);
         place.setVisible(false);
@@ -177,7 +175,7 @@ final class TagView extends Region implements Explained {
         double middle = size == Size.LARGE ? 57 : 47;
         double low = size == Size.LARGE ? 82 : 68;
         name.setText(figures.name());
-        name.setFont(fitting(Faces.TABLE_FIGURE, 16, figures.name(), size.width - 24));
+        set(name, fitting(Faces.TABLE_FIGURE, 16, figures.name(), size.width - 24));
         name.setX(10);
         name.setY(size == Size.LARGE ? 29 : 26);
         double room = size.width - 18 - width(name) - 8;
@@ -188,7 +186,7 @@ final class TagView extends Region implements Explained {
         reading.setVisible(true);
         reading.setText(said());
         Faces face = figures.state() == TagFigures.State.MOVED ? Faces.SHOUT : Faces.WORDS;
-        reading.setFont(fitting(face, 25 * scale, reading.getText(), size.width - TEXT_X - 14));
+        set(reading, fitting(face, 25 * scale, reading.getText(), size.width - TEXT_X - 14));
         reading.setX(TEXT_X);
         reading.setY(middle);
         boolean moved = figures.state() == TagFigures.State.MOVED;
@@ -218,7 +216,7 @@ final class TagView extends Region implements Explained {
         read.setVisible(wasRead);
         cross.setVisible(wasRead);
         read.setText(figures.read());
-        read.setFont(fitting(Faces.TABLE_FIGURE, 15, figures.read(), size.width / 2 - 14));
+        set(read, fitting(Faces.TABLE_FIGURE, 15, figures.read(), size.width / 2 - 14));
         read.setX(size.width - 9 - width(read));
         read.setY(y);
         cross.relocate(read.getX() - 17, y - 11);
@@ -260,6 +258,13 @@ final class TagView extends Region implements Explained {
         ring.relocate(x - 6, y - 6);
         diamond.relocate(x - 6.5, y - 6.5);
         hollow.relocate(x - 7, y - 7);
+    }
+
+    /** A typeface that stays the same must not make its text anew. */
+    private static void set(Text text, Font font) {
+        if (!font.equals(text.getFont())) {
+            text.setFont(font);
+        }
     }
 
     /** The face at a size, or as much smaller as a text needs to fit. */
