@@ -8,6 +8,7 @@ import fusetale.desk.card.PartCard;
 import fusetale.desk.consequence.Consequence;
 import fusetale.desk.consequence.ConsequenceLine;
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Scrolling;
 import fusetale.desk.line.AmountView;
 import fusetale.desk.line.LineModel;
 import fusetale.desk.line.SentenceView;
@@ -67,7 +68,7 @@ final class Window extends StackPane {
     private final WaveRow waves = new WaveRow();
     private final Figures figures = new Figures(strip, waves);
     private final BorderPane middle = new BorderPane();
-    private final ScrollPane scroll = new ScrollPane(middle);
+    private final ScrollPane scroll = Scrolling.around(middle);
     private final Label machine = new Label();
     private final Label status = new Label();
     private final Label kept = new Label();
