@@ -85,9 +85,7 @@ final class Commands {
         }
         if (command.get() == Command.KEYS) {
             if (overlaid(WordView.class) || window.overlay().showing().isEmpty()) {
-                if (!explaining.explain()) {
-                    take(Command.KEYS);
-                }
+                explain();
                 swallow = true;
                 event.consume();
             }
@@ -100,6 +98,13 @@ final class Commands {
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
         event.consume();
+    }
+
+    /** Explains the word under the pointer or the keyboard; where there is none, or one is explained already, turns to all of them. */
+    void explain() {
+        if (!explaining.explain()) {
+            take(Command.KEYS);
+        }
     }
 
     private boolean overlaid(Class<? extends Region> kind) {

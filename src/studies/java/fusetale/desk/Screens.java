@@ -53,7 +53,8 @@ public final class Screens {
      *
      * @param name what to call it
      * @param board which board
-     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}
+     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @word},
+     *     {@code @broken BOARD}
      */
     private record State(String name, String board, List<String> steps) {}
 
@@ -78,6 +79,8 @@ public final class Screens {
             new State("first-light-export", "first-light", List.of("!EXPORT")),
             new State("preferences", "first-light", List.of("!PREFERENCES")),
             new State("keys", "first-light", List.of("!KEYS")),
+            new State("word", "first-light", with(SHORT, "@word")),
+            new State("unreadable", "", List.of("@broken first-light")),
             new State("fog-bell", "fog-bell", List.of("k1 coil open")),
             new State("night-ferry-healthy", "night-ferry", List.of()),
             new State("night-ferry-whole", "night-ferry", List.of("!DRAWING_ONLY", "!FIT")),
@@ -192,9 +195,18 @@ public final class Screens {
 
         private void take(String step) {
             Program running = Objects.requireNonNull(program);
+            if (step.startsWith("@broken ")) {
+                running.open(broken(step.substring("@broken ".length())));
+                // another look is due only once it has been read
+                quiet = -QUIET_FRAMES * 8;
+                return;
+            }
             Window window = running.opened().orElseThrow().window();
             if (step.startsWith("!")) {
                 window.commands().take(Command.valueOf(step.substring(1)));
+            } else if (step.equals("@word")) {
+                window.sentence().begin();
+                window.commands().explain();
             } else if (step.startsWith("@card ")) {
                 window.openCard(step.substring("@card ".length()));
             } else if (step.startsWith("@type ")) {
@@ -203,6 +215,17 @@ public final class Screens {
                 window.commands().takeReading(step.substring("@read ".length()));
             } else {
                 window.commands().say(step);
+            }
+        }
+
+        /** A board's file with two mistakes in it. */
+        private Path broken(String board) {
+            try {
+                String text = Files.readString(Path.of("circuits", board + ".yaml"));
+                Path file = Files.createTempDirectory("fusetale-broken").resolve(board + ".yaml");
+                return Files.writeString(file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
 
