@@ -73,7 +73,7 @@ final class Explaining {
             if (!entries.isEmpty()) {
                 Bounds place = at.localToScene(at.getLayoutBounds());
                 WordView view = new WordView(entries.stream().limit(MOST).toList());
-                window.overlay().openAt(view, place);
+                window.overlay().openAt(view, place, window.consequence());
                 view.requestFocus();
                 return true;
             }

@@ -50,10 +50,10 @@ final class Overlay extends Pane {
         requestLayout();
     }
 
-    /** Lays something just below a place in the window, or above it where there is no room below. */
-    void openAt(Region node, Bounds inScene) {
+    /** Lays something just below a place in the window, or above it where there is no room below, and never over one part of it. */
+    void openAt(Region node, Bounds inScene, Region uncovered) {
         place = inScene;
-        open(node, Side.AT, new Region());
+        open(node, Side.AT, uncovered);
     }
 
     /** Takes it away; gives whether there was anything. */
@@ -91,7 +91,7 @@ final class Overlay extends Pane {
             case RIGHT, MIDDLE, AT -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
         };
         if (side == Side.AT) {
-            beside(node, width);
+            besidePlace(node, width);
             return;
         }
         double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
@@ -99,11 +99,15 @@ final class Overlay extends Pane {
         node.resizeRelocate(Math.rint(x), Math.rint(top), width, height);
     }
 
-    private void beside(Region node, double width) {
+    private void besidePlace(Region node, double width) {
         Bounds here = sceneToLocal(place);
         double height = Math.min(getHeight() - 2 * MARGIN, node.prefHeight(width));
         boolean below = here.getMaxY() + 6 + height <= getHeight() - MARGIN;
         double y = below ? here.getMaxY() + 6 : Math.max(MARGIN, here.getMinY() - 6 - height);
+        Bounds kept = sceneToLocal(beside.localToScene(beside.getLayoutBounds()));
+        if (y < kept.getMaxY() && y + height > kept.getMinY()) {
+            y = kept.getMaxY() + 2;
+        }
         double x = Math.max(MARGIN, Math.min(here.getMinX(), getWidth() - MARGIN - width));
         node.resizeRelocate(Math.rint(x), Math.rint(y), width, height);
     }

@@ -223,7 +223,8 @@ public final class Screens {
             try {
                 String text = Files.readString(Path.of("circuits", board + ".yaml"));
                 Path file = Files.createTempDirectory("fusetale-broken").resolve(board + ".yaml");
-                return Files.writeString(file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
+                return Files.writeString(
+                        file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

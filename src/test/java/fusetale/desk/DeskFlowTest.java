@@ -2,6 +2,7 @@ package fusetale.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
@@ -16,8 +17,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
-import fusetale.desk.state.BenchState;
-import org.junit.jupiter.api.TestInstance;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -34,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
@@ -281,6 +281,15 @@ class DeskFlowTest extends ApplicationTest {
                 .extracting(Node::getAccessibleText)
                 .asString()
                 .startsWith("R2 is open. ");
+        // a danger would stand in the line under the sentence: never covered
+        Bounds line = repair().window()
+                .consequence()
+                .localToScene(repair().window().consequence().getLayoutBounds());
+        assertThat(repair().window().overlay().showing())
+                .get()
+                .satisfies(word -> assertThat(word.localToScene(word.getLayoutBounds())
+                                .intersects(line))
+                        .isFalse());
         key(KeyCode.ESCAPE);
         assertThat(repair().window().overlay().showing()).isEmpty();
     }

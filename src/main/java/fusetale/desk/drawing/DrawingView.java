@@ -36,6 +36,7 @@ public final class DrawingView extends Region {
     private static final double READABLE = 0.6;
     /** Below this labels are too small to read, and headings larger than drawn: they would touch. */
     private static final double FAR = READABLE;
+
     private static final double MOST_FIT = 1.25;
 
     private final Group sheet = new Group();

@@ -5,8 +5,8 @@ import fusetale.report.drawing.Box;
 import fusetale.report.drawing.Label;
 import fusetale.report.drawing.Section;
 import java.util.function.Consumer;
-import javafx.scene.AccessibleRole;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.input.KeyCode;
 import javafx.scene.shape.Rectangle;
@@ -89,7 +89,8 @@ final class SectionNode extends Group {
         plate.setX(section.bounds().x() + 1);
         plate.setY(section.bounds().y() + 1);
         plate.setWidth(Math.min(
-                section.bounds().width() - 2, text.getMaxX() + size * 0.3 - section.bounds().x()));
+                section.bounds().width() - 2,
+                text.getMaxX() + size * 0.3 - section.bounds().x()));
         plate.setHeight(text.getMaxY() - section.bounds().y());
     }
 }

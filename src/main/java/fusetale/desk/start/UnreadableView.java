@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -30,6 +31,8 @@ public final class UnreadableView extends StackPane {
     private static final double LIST_WIDTH = 430;
     /** At one and a half times its size in the lowest window all of it is still seen at once. */
     private static final double TEXT_HEIGHT = 250;
+    /** What stands above and below it. */
+    private static final double AROUND = 260;
 
     private final ListView<Line> text = new ListView<>();
     private final List<Line> lines;
@@ -76,8 +79,8 @@ public final class UnreadableView extends StackPane {
         text.getStyleClass().add("file-text");
         text.setAccessibleText(WORDS.say("unreadable.text", String.valueOf(file.getFileName())));
         text.setMinHeight(TEXT_HEIGHT);
-        text.setPrefHeight(TEXT_HEIGHT);
-        text.setMaxHeight(TEXT_HEIGHT);
+        text.prefHeightProperty().bind(Bindings.max(TEXT_HEIGHT, page.heightProperty().subtract(AROUND)));
+        text.maxHeightProperty().bind(text.prefHeightProperty());
         // a list keeps Esc for itself
         text.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {

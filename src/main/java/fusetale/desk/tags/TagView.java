@@ -46,6 +46,9 @@ final class TagView extends Region implements Explained {
     /** What a shortened place must not end with. */
     private static final Pattern DANGLING = Pattern.compile("(?:,| (?:of|the|at|a|in|to|before|behind|after|end))+$");
 
+    /** What says nothing when it is all that is left. */
+    private static final Pattern ALONE = Pattern.compile("one|two|both|each|other|behind|before|into|across");
+
     private static final double CUT = 14;
     private static final double STUB_CUT = 8;
     private static final double SIGN_X = 15;
@@ -283,7 +286,7 @@ final class TagView extends Region implements Explained {
             shorter = DANGLING.matcher(shorter.substring(0, shorter.lastIndexOf(' ')))
                     .replaceFirst("");
         }
-        return width(shorter, font) <= room ? shorter : "";
+        return width(shorter, font) <= room && !ALONE.matcher(shorter).matches() ? shorter : "";
     }
 
     private static double width(Text text) {

@@ -26,12 +26,14 @@ class UnreadableLinesTest {
         List<UnreadableView.Line> lines = UnreadableView.lines(file, text, problems);
 
         assertThat(problems).hasSizeGreaterThan(1);
-        assertThat(String.join("\n", lines.stream().map(UnreadableView.Line::text).toList()))
+        assertThat(String.join(
+                        "\n", lines.stream().map(UnreadableView.Line::text).toList()))
                 .isEqualTo(text);
         assertThat(lines.stream().flatMap(l -> l.problems().stream()).toList())
                 .containsExactlyInAnyOrderElementsOf(problems);
-        assertThat(lines).allSatisfy(l -> assertThat(l.problems()).allSatisfy(p -> assertThat(p.line())
-                .isEqualTo(l.number())));
+        assertThat(lines)
+                .allSatisfy(l -> assertThat(l.problems())
+                        .allSatisfy(p -> assertThat(p.line()).isEqualTo(l.number())));
         assertThat(lines.stream().filter(l -> l.text().contains("fusse")))
                 .first()
                 .satisfies(l -> assertThat(l.spoken()).contains("'fusse'"));
