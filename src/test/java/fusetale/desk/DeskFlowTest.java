@@ -287,8 +287,8 @@ class DeskFlowTest extends ApplicationTest {
                 .localToScene(repair().window().consequence().getLayoutBounds());
         assertThat(repair().window().overlay().showing())
                 .get()
-                .satisfies(word -> assertThat(word.localToScene(word.getLayoutBounds())
-                                .intersects(line))
+                .satisfies(word -> assertThat(
+                                word.localToScene(word.getLayoutBounds()).intersects(line))
                         .isFalse());
         key(KeyCode.ESCAPE);
         assertThat(repair().window().overlay().showing()).isEmpty();

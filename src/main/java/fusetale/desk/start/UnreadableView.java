@@ -79,7 +79,8 @@ public final class UnreadableView extends StackPane {
         text.getStyleClass().add("file-text");
         text.setAccessibleText(WORDS.say("unreadable.text", String.valueOf(file.getFileName())));
         text.setMinHeight(TEXT_HEIGHT);
-        text.prefHeightProperty().bind(Bindings.max(TEXT_HEIGHT, page.heightProperty().subtract(AROUND)));
+        text.prefHeightProperty()
+                .bind(Bindings.max(TEXT_HEIGHT, page.heightProperty().subtract(AROUND)));
         text.maxHeightProperty().bind(text.prefHeightProperty());
         // a list keeps Esc for itself
         text.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
