@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
@@ -113,6 +114,36 @@ class VocabularyTest {
                 .toList();
 
         assertThat(headings).hasSizeGreaterThan(15).isSubsetOf(LISTED);
+    }
+
+    /** What keys do, hints of the key strip, buttons and headings of the window; whole sentences have no row of their own. */
+    @Test
+    void labelsOfTheWindowAreListed() throws IOException {
+        Properties words = new Properties();
+        try (InputStream in = Main.class.getResourceAsStream("/fusetale/desk/words.properties")) {
+            words.load(new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8));
+        }
+        List<String> labels = words.stringPropertyNames().stream()
+                .filter(key -> !key.equals("brand"))
+                .map(words::getProperty)
+                .filter(VocabularyTest::isLabel)
+                // a comma parts words on the page
+                .flatMap(text -> Arrays.stream(text.split(", ")))
+                .map(VocabularyTest::asListed)
+                .toList();
+
+        assertThat(labels).hasSizeGreaterThan(60).isSubsetOf(LISTED);
+    }
+
+    /** Whole sentences, and what holds a place for something else, are no labels. */
+    private static boolean isLabel(String text) {
+        return !text.endsWith(".") && !text.contains("%") && !text.contains(": ");
+    }
+
+    /** Without the dots of buttons and bullets; with a small first letter unless the page has a capital. */
+    private static String asListed(String text) {
+        String bare = text.replaceAll("[\u2026\u00b7]", "").strip();
+        return LISTED.contains(bare) ? bare : bare.substring(0, 1).toLowerCase(Locale.ROOT) + bare.substring(1);
     }
 
     @ParameterizedTest

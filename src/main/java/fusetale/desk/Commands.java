@@ -8,7 +8,10 @@ import fusetale.circuit.TestPoint;
 import fusetale.desk.aftermath.AftermathView;
 import fusetale.desk.aftermath.StoryRow;
 import fusetale.desk.bars.BarsView;
+import fusetale.desk.help.WordView;
 import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.DrawnBoard;
+import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.waves.WaveModel;
@@ -21,7 +24,6 @@ import fusetale.fault.Catalogue;
 import fusetale.report.Picture;
 import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
-import fusetale.report.drawing.DrawingText;
 import fusetale.report.drawing.Marks;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.sentence.Measured;
@@ -49,18 +51,20 @@ final class Commands {
 
     private final Window window;
     private final DeskModel model;
+    private final Sheet sheet;
     private final Desk desk;
+    private final Explaining explaining;
     private boolean swallow;
-    private @Nullable Circuit drawn;
-    private @Nullable SymbolStyle drawnAs;
-    private @Nullable DrawingPlan plan;
-    private Marks marks = Marks.NONE;
     private @Nullable Region page;
 
-    Commands(Window window, Desk desk) {
+    Commands(Window window, Sheet sheet, Desk desk) {
         this.window = window;
         this.model = window.model();
+        this.sheet = sheet;
         this.desk = desk;
+        this.explaining = new Explaining(window);
+        sheet.drawnProperty().addListener((property, before, now) -> now.ifPresent(this::drawn));
+        sheet.markedProperty().addListener((property, before, now) -> marked(now));
     }
 
     /** A key went down somewhere in the window. */
@@ -79,6 +83,14 @@ final class Commands {
                 || (event.isAltDown() && desk.preferences().singleLetters())) {
             return;
         }
+        if (command.get() == Command.KEYS) {
+            if (overlaid(WordView.class) || window.overlay().showing().isEmpty()) {
+                explain();
+                swallow = true;
+                event.consume();
+            }
+            return;
+        }
         if (window.overlay().showing().isPresent() && command.get() != Command.STOP) {
             return;
         }
@@ -91,6 +103,17 @@ final class Commands {
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
         event.consume();
+    }
+
+    /** Explains the word under the pointer or the keyboard; where there is none, or one is explained already, turns to all of them. */
+    void explain() {
+        if (!explaining.explain()) {
+            take(Command.KEYS);
+        }
+    }
+
+    private boolean overlaid(Class<? extends Region> kind) {
+        return window.overlay().showing().filter(kind::isInstance).isPresent();
     }
 
     /** What a key types. */
@@ -491,63 +514,54 @@ final class Commands {
 
     /** Draws the board anew where it is another. */
     void drawing() {
-        Circuit board = model.board();
-        if (board.equals(drawn)) {
-            return;
-        }
-        drawn = board;
-        drawnAs = desk.symbols();
-        DrawingPlan made = DrawingPlan.of(board, desk.symbols());
-        plan = made;
-        marks = Marks.NONE;
-        DrawingText text = new DrawingText(made, marks);
-        window.board().drawing().show(made, text::describe);
-        window.showSections();
+        sheet.draw(model.board(), desk.symbols());
     }
 
-    /** Draws it anew although it is the same, as after another choice of symbols. */
-    void redraw() {
-        drawn = null;
-        drawing();
+    private void drawn(DrawnBoard now) {
+        window.board()
+                .drawing()
+                .show(now.plan(), part -> sheet.markedProperty().get().words(part.name()));
+        window.drawn();
         marks();
+    }
+
+    /** Whether the drawing and its marks are ready. */
+    boolean drawn() {
+        return sheet.rests();
+    }
+
+    private void marked(Sheet.Marked now) {
+        window.board().drawing().mark(now.marks());
+        window.board().drawing().say(part -> now.words(part.name()));
     }
 
     /** Where a part stands and what is marked on it, in words. */
     String place(String part) {
-        DrawingPlan drawing = plan();
-        return drawing.symbol(part)
-                .map(new DrawingText(drawing, marks)::describe)
-                .orElse("");
+        return sheet.markedProperty().get().words(part);
     }
 
     /** Marks what is supposed, and what follows once that is worked out. */
     void marks() {
-        DrawingPlan drawing = plan;
-        if (drawing == null || !model.board().equals(drawn)) {
-            return;
-        }
         Optional<Outcome> fresh = model.freshness() == DeskModel.Freshness.FRESH ? outcome() : Optional.empty();
+        Circuit board = model.board();
         Sentence asked = model.asked();
-        marks = fresh.map(o -> Marks.of(drawing, o))
-                .orElseGet(() -> Marks.of(
-                        drawing,
-                        new Question(
-                                model.board(),
-                                asked.supposition(),
-                                asked.arrangement(),
-                                asked.setting().meter(),
-                                List.of(),
-                                Question.Options.USUAL)));
-        DrawingText text = new DrawingText(drawing, marks);
-        window.board().drawing().mark(marks);
-        window.board().drawing().say(text::describe);
+        sheet.mark(
+                board,
+                drawing -> fresh.map(o -> Marks.of(drawing, o))
+                        .orElseGet(() -> Marks.of(
+                                drawing,
+                                new Question(
+                                        board,
+                                        asked.supposition(),
+                                        asked.arrangement(),
+                                        asked.setting().meter(),
+                                        List.of(),
+                                        Question.Options.USUAL))));
     }
 
     /** Draws with these symbols from now on. */
     void symbols(SymbolStyle style) {
-        if (style != drawnAs) {
-            redraw();
-        }
+        sheet.draw(model.board(), style);
     }
 
     /** The drawing as a picture with what is marked on it. */
@@ -561,16 +575,21 @@ final class Commands {
                 .orElse("");
         DrawingPicture.Heading heading = new DrawingPicture.Heading(
                 model.sentences().text(model.asked()), model.board().name(), danger);
-        return new DrawingPicture(plan(), marks, heading);
+        DrawingPlan plan = plan();
+        return new DrawingPicture(plan, sheet.marksOn(plan), heading);
     }
 
     /** The drawing alone, as a printer without colours has it. */
     Picture printed() {
-        return new DrawingPicture(plan(), marks, DrawingPicture.Heading.NONE).blackOnly();
+        DrawingPlan plan = plan();
+        return new DrawingPicture(plan, sheet.marksOn(plan), DrawingPicture.Heading.NONE).blackOnly();
     }
 
     private DrawingPlan plan() {
-        DrawingPlan ready = plan;
-        return ready == null ? DrawingPlan.of(model.board(), desk.symbols()) : ready;
+        return sheet.drawnProperty()
+                .get()
+                .filter(d -> d.shows(model.board(), desk.symbols()))
+                .map(DrawnBoard::plan)
+                .orElseGet(() -> DrawingPlan.of(model.board(), desk.symbols()));
     }
 }

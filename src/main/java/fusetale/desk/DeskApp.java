@@ -1,16 +1,24 @@
 package fusetale.desk;
 
+import fusetale.report.drawing.SymbolStyle;
+import fusetale.store.Store;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /** The program with a window. */
-public final class DeskApp extends Application {
+public final class DeskApp {
+    private DeskApp() {}
+
     /**
-     * Opens the window, and comes back when it is closed.
+     * Opens the window. The program goes on until it is closed.
      *
      * @param arguments a circuit file and what is supposed of it; none for the first screen
      * @return false where there is no display to open one on
@@ -22,11 +30,32 @@ public final class DeskApp extends Application {
         // the libraries lie beside the jar on the class path, which is all that this library warns of
         Logger.getLogger("javafx").setLevel(Level.SEVERE);
         try {
-            Application.launch(DeskApp.class, arguments);
+            start(List.of(arguments), begun -> {});
             return true;
         } catch (UnsupportedOperationException noDisplay) {
             return false;
         }
+    }
+
+    /** Reads the file while JavaFX starts; both take about as long. Tells, on the window's thread, of the program once it has begun. */
+    static void start(List<String> arguments, Consumer<Program> begun) {
+        Supplier<Opened> read = reading(arguments);
+        Platform.startup(() -> {
+            Program program = new Program(new Stage());
+            program.begin(arguments, read);
+            begun.accept(program);
+        });
+    }
+
+    private static Supplier<Opened> reading(List<String> arguments) {
+        if (arguments.isEmpty()) {
+            return () -> {
+                throw new IllegalStateException("nothing was asked for");
+            };
+        }
+        Path file = Path.of(arguments.get(0));
+        SymbolStyle style = Program.symbols(Store.here().preferences().value());
+        return CompletableFuture.supplyAsync(() -> Opened.read(file, style), Opened::away)::join;
     }
 
     /** On Linux a display has a name; elsewhere there is one. */
@@ -40,11 +69,5 @@ public final class DeskApp extends Application {
     private static boolean named(String variable) {
         String value = System.getenv(variable);
         return value != null && !value.isBlank();
-    }
-
-    @Override
-    public void start(Stage stage) {
-        List<String> arguments = getParameters().getRaw();
-        new Program(stage).begin(arguments);
     }
 }

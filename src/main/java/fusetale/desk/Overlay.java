@@ -1,6 +1,8 @@
 package fusetale.desk;
 
 import java.util.Optional;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -14,6 +16,7 @@ final class Overlay extends Pane {
     private @Nullable Node before;
     private Region beside = new Region();
     private Side side = Side.MIDDLE;
+    private Bounds place = new BoundingBox(0, 0, 0, 0);
 
     /** Where it lies. */
     enum Side {
@@ -22,7 +25,9 @@ final class Overlay extends Pane {
         /** In the middle. */
         MIDDLE,
         /** Under the sentence, as wide as the window. */
-        BELOW
+        BELOW,
+        /** Beside a place in the window. */
+        AT
     }
 
     Overlay() {
@@ -43,6 +48,12 @@ final class Overlay extends Pane {
         // what lies inside a scroll pane can have the keyboard only once that has its skin
         node.applyCss();
         requestLayout();
+    }
+
+    /** Lays something just below a place in the window, or above it where there is no room below, and never over one part of it. */
+    void openAt(Region node, Bounds inScene, Region uncovered) {
+        place = inScene;
+        open(node, Side.AT, uncovered);
     }
 
     /** Takes it away; gives whether there was anything. */
@@ -77,10 +88,27 @@ final class Overlay extends Pane {
                 : sceneToLocal(beside.localToScene(0, beside.getHeight())).getY() + 2;
         double width = switch (side) {
             case BELOW -> getWidth() - 2 * MARGIN;
-            case RIGHT, MIDDLE -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
+            case RIGHT, MIDDLE, AT -> Math.min(getWidth() - 2 * MARGIN, node.prefWidth(-1));
         };
+        if (side == Side.AT) {
+            besidePlace(node, width);
+            return;
+        }
         double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
         double x = side == Side.RIGHT ? getWidth() - width - MARGIN : (getWidth() - width) / 2;
         node.resizeRelocate(Math.rint(x), Math.rint(top), width, height);
+    }
+
+    private void besidePlace(Region node, double width) {
+        Bounds here = sceneToLocal(place);
+        double height = Math.min(getHeight() - 2 * MARGIN, node.prefHeight(width));
+        boolean below = here.getMaxY() + 6 + height <= getHeight() - MARGIN;
+        double y = below ? here.getMaxY() + 6 : Math.max(MARGIN, here.getMinY() - 6 - height);
+        Bounds kept = sceneToLocal(beside.localToScene(beside.getLayoutBounds()));
+        if (y < kept.getMaxY() && y + height > kept.getMinY()) {
+            y = kept.getMaxY() + 2;
+        }
+        double x = Math.max(MARGIN, Math.min(here.getMinX(), getWidth() - MARGIN - width));
+        node.resizeRelocate(Math.rint(x), Math.rint(y), width, height);
     }
 }

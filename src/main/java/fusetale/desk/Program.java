@@ -2,9 +2,7 @@ package fusetale.desk;
 
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
-import fusetale.circuit.CircuitFile;
 import fusetale.circuit.CircuitReader;
-import fusetale.circuit.Problem;
 import fusetale.desk.help.Glossary;
 import fusetale.desk.help.HelpView;
 import fusetale.desk.help.KeyLine;
@@ -18,8 +16,10 @@ import fusetale.desk.preferences.PreferencesModel;
 import fusetale.desk.preferences.PreferencesView;
 import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
+import fusetale.desk.start.UnreadableView;
 import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel;
+import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Workers;
 import fusetale.desk.trouble.Guard;
 import fusetale.desk.trouble.Trouble;
@@ -27,13 +27,12 @@ import fusetale.desk.trouble.TroubleView;
 import fusetale.desk.watch.CircuitWatch;
 import fusetale.desk.watch.WatchWords;
 import fusetale.desk.watch.Watched;
+import fusetale.desk.work.Newest;
 import fusetale.explore.Words;
 import fusetale.match.Matcher;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.store.Autosave;
-import fusetale.store.Kept;
 import fusetale.store.Preferences;
-import fusetale.store.Repair;
 import fusetale.store.Saved;
 import fusetale.store.Store;
 import fusetale.store.UnwritableFile;
@@ -41,15 +40,15 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
@@ -76,13 +75,15 @@ final class Program implements Desk {
     private final StackPane layers = new StackPane();
     private final Scaled scaled = new Scaled(layers);
     private final Guard guard;
+    private final Newest opening;
     private @Nullable OpenRepair open;
+    private @Nullable CircuitWatch waitsFor;
 
     Program(Stage stage) {
         this(
                 stage,
                 Weigher.matcher(new Matcher.Settings(
-                        threads(), SEED, Store.here().data().resolve("cache"))));
+                        threads(), SEED, Store.here().dictionaries())));
     }
 
     /** With something else that weighs readings, as tests have it. */
@@ -90,8 +91,13 @@ final class Program implements Desk {
         this.stage = stage;
         this.weighing = weighing;
         this.preferences = new PreferencesModel(
-                store, Meter.builtIn().stream().map(Meter::name).toList());
+                store, () -> Meter.builtIn().stream().map(Meter::name).toList());
         this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
+        this.opening = workers().line();
+    }
+
+    private Workers workers() {
+        return new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
     }
 
     /** The window keeps one for itself. */
@@ -101,6 +107,11 @@ final class Program implements Desk {
 
     /** Opens what was asked for on the command line, or the first screen. */
     void begin(List<String> arguments) {
+        begin(arguments, () -> Opened.read(Path.of(arguments.get(0)), symbols()));
+    }
+
+    /** The same where somebody reads the file already. */
+    void begin(List<String> arguments, Supplier<Opened> read) {
         Faces.load();
         Thread.setDefaultUncaughtExceptionHandler(guard);
         Thread.currentThread().setUncaughtExceptionHandler(guard);
@@ -118,11 +129,7 @@ final class Program implements Desk {
         if (arguments.isEmpty()) {
             showStart();
         } else {
-            open(Path.of(arguments.get(0)));
-            OpenRepair repair = open;
-            if (repair != null && arguments.size() > 1) {
-                repair.window().commands().say(String.join(" and ", arguments.subList(1, arguments.size())));
-            }
+            open(Path.of(arguments.get(0)), read, String.join(" and ", arguments.subList(1, arguments.size())));
         }
         stage.show();
     }
@@ -134,7 +141,12 @@ final class Program implements Desk {
 
     @Override
     public SymbolStyle symbols() {
-        return preferences().symbols() == Preferences.Symbols.IEEE_315 ? SymbolStyle.IEEE_315 : SymbolStyle.IEC_60617;
+        return symbols(preferences());
+    }
+
+    /** The symbols that somebody prefers. */
+    static SymbolStyle symbols(Preferences preferences) {
+        return preferences.symbols() == Preferences.Symbols.IEEE_315 ? SymbolStyle.IEEE_315 : SymbolStyle.IEC_60617;
     }
 
     @Override
@@ -157,6 +169,11 @@ final class Program implements Desk {
 
     private Papers paper(OpenRepair repair) {
         return new Papers(repair, this, stage);
+    }
+
+    /** What everything is painted on. */
+    Scene scene() {
+        return stage.getScene();
     }
 
     /** What lies open. */
@@ -229,56 +246,92 @@ final class Program implements Desk {
 
     /** Opens a circuit as a new repair, or a repair where it was left. */
     void open(Path file) {
-        boolean isRepair = file.getFileName() != null
-                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".repair.yaml");
-        if (isRepair) {
-            openRepair(file);
+        CircuitWatch waiting = waitsFor;
+        waitsFor = null;
+        if (waiting != null) {
+            waiting.close();
+        }
+        SymbolStyle style = symbols();
+        open(file, () -> Opened.read(file, style), "");
+    }
+
+    /** Opens what is read away from the window, then says a line about it, unless something else was opened meanwhile. */
+    private void open(Path file, Supplier<Opened> read, String line) {
+        OpenRepair repair = open;
+        if (repair == null) {
+            show(waiting(file));
         } else {
-            openCircuit(file);
+            repair.window().notice(WORDS.say("opening", file));
+        }
+        opening.start(turn -> {
+            Opened opened = read.get();
+            turn.show(() -> show(opened, line));
+        });
+    }
+
+    private static Node waiting(Path file) {
+        Label said = new Label(WORDS.say("opening", file));
+        said.getStyleClass().add("notice");
+        said.setFocusTraversable(true);
+        said.setAccessibleText(said.getText());
+        return said;
+    }
+
+    private void show(Opened opened, String line) {
+        if (opened instanceof Opened.Board board) {
+            show(board);
+            OpenRepair repair = open;
+            if (repair != null && !line.isEmpty()) {
+                repair.window().commands().say(line);
+            }
+        } else if (opened instanceof Opened.Unreadable unreadable) {
+            show(unreadable);
+        } else if (opened instanceof Opened.NoRepair none) {
+            tellIn(WORDS.say("no-repair", none.file()));
         }
     }
 
-    private void openCircuit(Path file) {
-        CircuitFile read = CircuitReader.withShippedParts().read(file);
-        Circuit board = read.circuit();
-        if (board == null) {
-            trouble(file, read.errors());
-            return;
-        }
-        BenchState first = BenchState.atFirst(file, board);
-        Path kept = Store.freshRepair(preferences().repairs(store), board.name());
-        Autosave autosave = new Autosave.Keeping(store, this::saved).fresh(kept);
-        show(first, autosave, List.of());
-    }
-
-    private void openRepair(Path file) {
-        Optional<Kept<Repair>> found = Repair.read(file);
-        Optional<Path> circuit = found.flatMap(k -> k.value().circuitFile(file));
-        if (found.isEmpty() || circuit.isEmpty()) {
-            tellIn(WORDS.say("no-repair", file));
-            return;
-        }
-        CircuitFile read = CircuitReader.withShippedParts().read(circuit.get());
-        Circuit board = read.circuit();
-        if (board == null) {
-            trouble(circuit.get(), read.errors());
-            return;
-        }
-        OpenRepair.Restored restored =
-                OpenRepair.restored(circuit.get(), board, found.get().value());
-        Autosave autosave = new Autosave.Keeping(store, this::saved).opened(file, found.get());
-        List<String> lost = new ArrayList<>(found.get().lost());
-        lost.addAll(restored.lost());
-        show(restored.state(), autosave, lost);
-    }
-
-    private void show(BenchState first, Autosave autosave, List<String> lost) {
+    /** Shows what stands in a file that cannot be used, and opens it as soon as it can. */
+    private void show(Opened.Unreadable unreadable) {
         closeRepair();
-        Workers workers = new Workers(Platform::runLater, e -> guard.uncaughtException(Thread.currentThread(), e));
-        DeskModel model = new DeskModel(workers, first);
+        stage.setTitle(WORDS.say("title", String.valueOf(unreadable.file().getFileName())));
+        waitsFor = CircuitWatch.later(
+                unreadable.file(), CircuitReader.withShippedParts(), CircuitWatch.BETWEEN, watched -> {
+                    if (watched.current()) {
+                        Platform.runLater(() -> mended(unreadable.file()));
+                    }
+                });
+        show(new UnreadableView(
+                unreadable.file(), unreadable.text(), unreadable.problems(), this::showStart, this::showStart));
+    }
+
+    /** A file that could not be used can be now. */
+    private void mended(Path file) {
+        if (waitsFor != null) {
+            open(file);
+        }
+    }
+
+    private Autosave autosave(Opened.Board board) {
+        Autosave.Keeping keeping = new Autosave.Keeping(store, this::saved);
+        return board.repair()
+                .map(kept -> keeping.opened(board.file(), kept))
+                .orElseGet(() -> keeping.fresh(Store.freshRepair(
+                        preferences().repairs(store), board.first().board().name())));
+    }
+
+    private void show(Opened.Board opened) {
+        closeRepair();
+        BenchState first = opened.first();
+        List<String> lost = opened.lost();
+        Autosave autosave = autosave(opened);
+        Workers workers = workers();
+        DeskModel model = DeskModel.resting(workers, first);
+        Sheet sheet = new Sheet(workers);
+        sheet.draw(first.board(), symbols(), opened.drawn()::join);
         MatchModel matching = new MatchModel(model, workers, weighing);
-        Window window = new Window(model, matching, this);
-        CircuitWatch watch = CircuitWatch.over(
+        Window window = new Window(model, sheet, matching, this);
+        CircuitWatch watch = CircuitWatch.later(
                 Objects.requireNonNull(first.file()),
                 CircuitReader.withShippedParts(),
                 CircuitWatch.BETWEEN,
@@ -339,11 +392,6 @@ final class Program implements Desk {
         }));
     }
 
-    private void trouble(Path file, List<Problem> problems) {
-        String first = problems.isEmpty() ? "" : problems.get(0).toString();
-        tellIn(WORDS.say("no-board", file, first));
-    }
-
     /** Says something in the window, or on the first screen where none is open. */
     private void tellIn(String text) {
         OpenRepair repair = open;
@@ -352,7 +400,7 @@ final class Program implements Desk {
             repair.window().notice(text);
         } else {
             showStart();
-            javafx.scene.control.Label said = new javafx.scene.control.Label(text);
+            Label said = new Label(text);
             said.setWrapText(true);
             said.getStyleClass().add("notice");
             StackPane.setAlignment(said, javafx.geometry.Pos.BOTTOM_CENTER);
@@ -361,6 +409,11 @@ final class Program implements Desk {
     }
 
     private void closeRepair() {
+        CircuitWatch waiting = waitsFor;
+        waitsFor = null;
+        if (waiting != null) {
+            waiting.close();
+        }
         OpenRepair repair = open;
         open = null;
         if (repair != null) {

@@ -8,6 +8,7 @@ import fusetale.desk.card.PartCard;
 import fusetale.desk.consequence.Consequence;
 import fusetale.desk.consequence.ConsequenceLine;
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Scrolling;
 import fusetale.desk.line.AmountView;
 import fusetale.desk.line.LineModel;
 import fusetale.desk.line.SentenceView;
@@ -15,6 +16,7 @@ import fusetale.desk.match.MatchModel;
 import fusetale.desk.match.MatchView;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Shown;
 import fusetale.desk.state.Working;
 import fusetale.desk.strip.HowFarView;
@@ -33,6 +35,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
@@ -70,13 +73,14 @@ final class Window extends StackPane {
     private final WaveRow waves = new WaveRow();
     private final Figures figures = new Figures(strip, waves);
     private final BorderPane middle = new BorderPane();
-    private final ScrollPane scroll = new ScrollPane(middle);
+    private final ScrollPane scroll = Scrolling.around(middle);
     private final Label machine = new Label();
     private final Label status = new Label();
     private final Label kept = new Label();
     private final Label matchStatus = new Label();
     private final Label matchKept = new Label();
     private String notice = "";
+    private boolean beginning;
     private final Region progress = new Region();
     private final Button sections = new Button();
     private final StackPane boardAndChips;
@@ -91,7 +95,7 @@ final class Window extends StackPane {
     private final List<Region> reading;
     private final List<Region> matched;
 
-    Window(DeskModel model, MatchModel matching, Desk desk) {
+    Window(DeskModel model, Sheet sheet, MatchModel matching, Desk desk) {
         this.model = model;
         this.matching = matching;
         this.match = new MatchView(matching);
@@ -122,7 +126,7 @@ final class Window extends StackPane {
         scroll.setAccessibleText(WORDS.say("place.read"));
         sentence.suggestions().setManaged(false);
         getChildren().addAll(all, overlay, sentence.suggestions());
-        this.commands = new Commands(this, desk);
+        this.commands = new Commands(this, sheet, desk);
         addEventFilter(KeyEvent.KEY_PRESSED, commands::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, commands::typed);
         sentence.onChosen(this::open);
@@ -148,6 +152,8 @@ final class Window extends StackPane {
             if (now.equals(model.state().sentence())) {
                 commands.lookAtSupposed(before, now);
                 commands.marks();
+            } else if (!model.follows()) {
+                showTags();
             }
         });
         model.historyProperty().addListener(changed -> showState());
@@ -301,6 +307,11 @@ final class Window extends StackPane {
         list.resizeRelocate(left, top, width, Math.min(getHeight() - top - 8, list.prefHeight(width)));
     }
 
+    /** Whether the drawing and its marks are those of what is asked. */
+    boolean rests() {
+        return commands.drawn();
+    }
+
     /** The model behind this window. */
     DeskModel model() {
         return model;
@@ -408,6 +419,31 @@ final class Window extends StackPane {
         commands.marks();
         showTags();
         showConsequence();
+    }
+
+    /** The board was drawn. */
+    void drawn() {
+        showSections();
+        showTags();
+        if (!beginning) {
+            beginning = true;
+            afterNextFrame(model::begin);
+        }
+    }
+
+    private static void afterNextFrame(Runnable deed) {
+        new AnimationTimer() {
+            private int frames;
+
+            @Override
+            public void handle(long now) {
+                frames++;
+                if (frames == 2) {
+                    stop();
+                    deed.run();
+                }
+            }
+        }.start();
     }
 
     private void showOutcome() {

@@ -19,6 +19,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Takes a piece of a state away, or changes its amount. */
@@ -64,6 +65,30 @@ final class PieceChange {
             case PULSED ->
                 Optional.of(new AmountRange(
                         Unit.SECOND, USUAL_PULSE_SECONDS, Driven.SHORTEST_PULSE_SECONDS, Driven.LONGEST_PULSE_SECONDS));
+            case WORDS, SWAP, POWER, PULLED, UNPLUGGED, LIFTED, CLIP, HELD, SWITCH, METER, RANGE, FUNCTION, LEADS ->
+                Optional.empty();
+        };
+    }
+
+    /** The amount that a piece of a state has; empty where it has none. */
+    static Optional<Quantity> amount(Circuit circuit, Sentence state, Piece piece) {
+        return new PieceChange(circuit, state, piece).amount();
+    }
+
+    private Optional<Quantity> amount() {
+        BenchDraft bench = new BenchDraft(state.arrangement());
+        return switch (piece.kind()) {
+            case FAULT ->
+                Optional.ofNullable(
+                        state.supposition().faults().get(piece.index()).amount());
+            case MAINS -> Optional.of(new Quantity(bench.mainsVolts, Unit.VOLT));
+            case HERTZ -> Optional.ofNullable(bench.mainsHertz).map(h -> new Quantity(h, Unit.HERTZ));
+            case LAMP -> Optional.ofNullable(bench.lampWatts).map(w -> new Quantity(w, Unit.WATT));
+            case CHARGED ->
+                name(bench.charged).map(c -> new Quantity(Objects.requireNonNull(bench.charged.get(c)), Unit.VOLT));
+            case PULSED ->
+                name(bench.pulsedSeconds)
+                        .map(p -> new Quantity(Objects.requireNonNull(bench.pulsedSeconds.get(p)), Unit.SECOND));
             case WORDS, SWAP, POWER, PULLED, UNPLUGGED, LIFTED, CLIP, HELD, SWITCH, METER, RANGE, FUNCTION, LEADS ->
                 Optional.empty();
         };

@@ -191,6 +191,11 @@ public final class Sentences {
         return PieceChange.range(circuit, fault(piece), piece.kind());
     }
 
+    /** The amount of a piece of a state; empty where it has none, or the state no longer has the piece. */
+    public Optional<Quantity> amount(Sentence state, Piece piece) {
+        return present(state, piece).flatMap(p -> PieceChange.amount(circuit, state, p));
+    }
+
     /** Where the piece stands now: the state may have changed since. */
     private Optional<Piece> present(Sentence state, Piece piece) {
         return pieces(state).stream()

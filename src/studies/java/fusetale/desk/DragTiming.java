@@ -6,12 +6,17 @@ import fusetale.sentence.Piece;
 import fusetale.sentence.Sentence;
 import fusetale.store.Store;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -44,6 +49,7 @@ public final class DragTiming {
         private long arrived;
         private int count;
         private boolean painted;
+        private Map<String, Long> worked = Map.of();
 
         @Override
         public void start(Stage stage) throws IOException {
@@ -56,7 +62,20 @@ public final class DragTiming {
                     List.of("circuits/night-ferry.yaml", arguments.isEmpty() ? "r202 drifted x1.2" : arguments.get(0)));
             stage.setWidth(1280);
             stage.setHeight(720);
-            OpenRepair repair = running.opened().orElseThrow();
+            // a pulse comes before its frame is painted; the one after the values were set tells that they were
+            stage.getScene().addPostLayoutPulseListener(this::framed);
+            new AnimationTimer() {
+                @Override
+                public void handle(long now) {
+                    running.opened().ifPresent(repair -> {
+                        stop();
+                        watch(repair);
+                    });
+                }
+            }.start();
+        }
+
+        private void watch(OpenRepair repair) {
             repair.model()
                     .glancedProperty()
                     .addListener((property, before, now) -> now.filter(
@@ -65,8 +84,6 @@ public final class DragTiming {
                                 arrived = System.nanoTime();
                                 painted = true;
                             }));
-            // a pulse comes before its frame is painted; the one after the values were set tells that they were
-            stage.getScene().addPostLayoutPulseListener(this::framed);
             new AnimationTimer() {
                 @Override
                 public void handle(long now) {
@@ -90,7 +107,15 @@ public final class DragTiming {
             milliseconds.add((System.nanoTime() - moved) / 1e6);
             solved.add((arrived - moved) / 1e6);
             count++;
+            if (count == WARM) {
+                worked = worked();
+            }
             if (count == WARM + MOVES) {
+                worked().forEach((thread, nanos) -> System.out.printf(
+                        Locale.ROOT,
+                        "%-24s worked %.1f ms a move%n",
+                        thread,
+                        (nanos - worked.getOrDefault(thread, 0L)) / 1e6 / MOVES));
                 say("to the readings", solved);
                 say("to the laid-out frame", milliseconds);
                 Platform.exit();
@@ -113,6 +138,21 @@ public final class DragTiming {
             moved = System.nanoTime();
             line.drag(dragged, position);
             asked = repair.model().sentenceProperty().get();
+        }
+
+        /** What each kind of thread has worked so far, which tells more than the clock where the machine is shared [ns]. */
+        private static Map<String, Long> worked() {
+            Map<String, Long> all = new TreeMap<>();
+            ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+            for (long id : threads.getAllThreadIds()) {
+                ThreadInfo info = threads.getThreadInfo(id);
+                long nanos = threads.getThreadCpuTime(id);
+                if (info != null && nanos > 0) {
+                    all.merge(info.getThreadName(), nanos, Long::sum);
+                }
+            }
+            all.values().removeIf(nanos -> nanos < 100_000_000L);
+            return all;
         }
 
         private static void say(String what, List<Double> all) {

@@ -6,85 +6,112 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 
 /**
- * Time from the start of the Java machine to the first laid-out frame, and memory after many suppositions. Argument: {@code empty}
- * for a window with nothing in it, or a circuit file, then perhaps how many suppositions to ask one after the other.
+ * Time from the start of the Java machine to the first laid-out frame, to the first with the board's drawing, and to the first
+ * with its readings; and memory after many suppositions. Argument: {@code empty} for a window with nothing in it, or a circuit
+ * file, then perhaps how many suppositions to ask one after the other.
  */
 public final class FirstFrame {
-    private FirstFrame() {}
+    private final int suppositions;
+    private int asked;
 
-    /** Measures. */
-    public static void main(String[] arguments) {
-        Application.launch(Frame.class, arguments);
+    private FirstFrame(int suppositions) {
+        this.suppositions = suppositions;
     }
 
-    /** Opens a window and prints how long that took. */
-    public static final class Frame extends Application {
-        private int asked;
+    /** Measures. */
+    public static void main(String[] arguments) throws IOException {
+        System.setProperty(
+                Store.PROPERTY, Files.createTempDirectory("fusetale-frame").toString());
+        if (arguments[0].equals("empty")) {
+            Platform.startup(FirstFrame::empty);
+        } else {
+            FirstFrame study = new FirstFrame(arguments.length > 1 ? Integer.parseInt(arguments[1]) : 0);
+            DeskApp.start(List.of(arguments[0]), study::watch);
+        }
+    }
 
-        @Override
-        public void start(Stage stage) throws IOException {
-            List<String> arguments = getParameters().getRaw();
-            int suppositions = arguments.size() > 1 ? Integer.parseInt(arguments.get(1)) : 0;
-            System.setProperty(
-                    Store.PROPERTY, Files.createTempDirectory("fusetale-frame").toString());
-            Program program = new Program(stage);
-            if (arguments.get(0).equals("empty")) {
-                stage.setScene(new Scene(new Pane(), 1280, 720));
-                stage.show();
-            } else {
-                program.begin(arguments.subList(0, 1));
-            }
-            stage.getScene().addPostLayoutPulseListener(new Runnable() {
-                private boolean told;
+    private static void empty() {
+        Stage stage = new Stage();
+        stage.setScene(new Scene(new Pane(), 1280, 720));
+        stage.show();
+        stage.getScene().addPostLayoutPulseListener(() -> {
+            say("first frame");
+            Platform.runLater(Platform::exit);
+        });
+    }
 
-                @Override
-                public void run() {
-                    if (!told) {
-                        told = true;
-                        long started = ManagementFactory.getRuntimeMXBean().getStartTime();
-                        System.out.printf(Locale.ROOT, "first frame %d ms%n", System.currentTimeMillis() - started);
-                        if (suppositions == 0) {
-                            Platform.exit();
-                        } else {
-                            Platform.runLater(() -> ask(program.opened().orElseThrow(), suppositions));
-                        }
+    private static void say(String what) {
+        long started = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.out.printf(
+                Locale.ROOT,
+                "%-28s %6d ms, of which the window's thread worked %d ms%n",
+                what,
+                System.currentTimeMillis() - started,
+                ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1_000_000);
+    }
+
+    private void watch(Program program) {
+        program.scene().addPostLayoutPulseListener(new Runnable() {
+            private int told;
+
+            @Override
+            public void run() {
+                if (told == 0) {
+                    told = 1;
+                    say("first frame");
+                }
+                OpenRepair repair = program.opened().orElse(null);
+                if (told == 1
+                        && repair != null
+                        && !repair.window().board().drawing().empty()) {
+                    told = 2;
+                    say("first with the drawing");
+                }
+                if (told == 2
+                        && repair != null
+                        && repair.model().shownProperty().get().isPresent()) {
+                    told = 3;
+                    say("first with readings");
+                    if (suppositions == 0) {
+                        Platform.runLater(Platform::exit);
+                    } else {
+                        Platform.runLater(() -> ask(repair));
                     }
                 }
-            });
-        }
+            }
+        });
+    }
 
-        private void ask(OpenRepair repair, int count) {
-            repair.model().workingProperty().addListener((property, before, now) -> {
-                if (!now.busy()) {
-                    Platform.runLater(() -> next(repair, count));
-                }
-            });
-            // the board itself may have been answered before its window was painted
-            if (!repair.model().workingProperty().get().busy()) {
-                next(repair, count);
+    private void ask(OpenRepair repair) {
+        repair.model().workingProperty().addListener((property, before, now) -> {
+            if (!now.busy()) {
+                Platform.runLater(() -> next(repair));
             }
+        });
+        // the board itself may have been answered before its window was painted
+        if (!repair.model().workingProperty().get().busy()) {
+            next(repair);
         }
+    }
 
-        private void next(OpenRepair repair, int count) {
-            if (asked % 100 == 0) {
-                System.gc();
-                long used = Runtime.getRuntime().totalMemory()
-                        - Runtime.getRuntime().freeMemory();
-                System.out.printf(Locale.ROOT, "%d suppositions, %.0f MB in use%n", asked, used / 1e6);
-            }
-            if (asked == count) {
-                Platform.exit();
-                return;
-            }
-            asked++;
-            repair.window().commands().say("r1 drifted x" + String.format(Locale.ROOT, "%.3f", 1.1 + 0.001 * asked));
+    private void next(OpenRepair repair) {
+        if (asked % 100 == 0) {
+            System.gc();
+            long used =
+                    Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+            System.out.printf(Locale.ROOT, "%d suppositions, %.0f MB in use%n", asked, used / 1e6);
         }
+        if (asked == suppositions) {
+            Platform.exit();
+            return;
+        }
+        asked++;
+        repair.window().commands().say("r1 drifted x" + String.format(Locale.ROOT, "%.3f", 1.1 + 0.001 * asked));
     }
 }

@@ -60,8 +60,8 @@ public final class Screens {
      *
      * @param name what to call it
      * @param board which board
-     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @found reading},
-     *     {@code @field text}
+     * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @word},
+     *     {@code @broken BOARD}, {@code @found reading}, {@code @field text}
      */
     private record State(String name, String board, List<String> steps) {
         /** How the made-up figures of the places that weigh readings are told; the rest asks the matcher. */
@@ -110,6 +110,8 @@ public final class Screens {
             new State("first-light-export", "first-light", List.of("!EXPORT")),
             new State("preferences", "first-light", List.of("!PREFERENCES")),
             new State("keys", "first-light", List.of("!KEYS")),
+            new State("word", "first-light", with(SHORT, "@word")),
+            new State("unreadable", "", List.of("@broken first-light")),
             new State("match-empty", "first-light", List.of("!PLACE_MATCH")),
             new State("match-one", "first-light", List.of("!PLACE_MATCH", "@found tp1 18.2 dc")),
             new State("match-four", "first-light", FOUR),
@@ -194,8 +196,8 @@ public final class Screens {
         private boolean idle() {
             return Objects.requireNonNull(program)
                     .opened()
-                    .map(r -> rests(r.model()) && rests(r.matching()))
-                    .orElse(true);
+                    .map(r -> rests(r.model()) && rests(r.matching()) && r.window().rests())
+                    .orElse(Objects.requireNonNull(state).board().isEmpty());
         }
 
         /** A first look of made-up figures never becomes a second one. */
@@ -248,9 +250,18 @@ public final class Screens {
 
         private void take(String step) {
             Program running = Objects.requireNonNull(program);
+            if (step.startsWith("@broken ")) {
+                running.open(broken(step.substring("@broken ".length())));
+                // another look is due only once it has been read
+                quiet = -QUIET_FRAMES * 8;
+                return;
+            }
             Window window = running.opened().orElseThrow().window();
             if (step.startsWith("!")) {
                 window.commands().take(Command.valueOf(step.substring(1)));
+            } else if (step.equals("@word")) {
+                window.sentence().begin();
+                window.commands().explain();
             } else if (step.startsWith("@card ")) {
                 window.openCard(step.substring("@card ".length()));
             } else if (step.startsWith("@type ")) {
@@ -274,6 +285,18 @@ public final class Screens {
                 window.matches().take(line);
             } catch (SentenceException e) {
                 throw new IllegalArgumentException(line, e);
+            }
+        }
+
+        /** A board's file with two mistakes in it. */
+        private Path broken(String board) {
+            try {
+                String text = Files.readString(Path.of("circuits", board + ".yaml"));
+                Path file = Files.createTempDirectory("fusetale-broken").resolve(board + ".yaml");
+                return Files.writeString(
+                        file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
 

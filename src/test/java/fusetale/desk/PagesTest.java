@@ -21,6 +21,7 @@ import fusetale.desk.sheet.SheetPage;
 import fusetale.desk.sheet.SheetView;
 import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
+import fusetale.desk.start.UnreadableView;
 import fusetale.desk.trouble.Trouble;
 import fusetale.desk.trouble.TroubleView;
 import fusetale.store.Saved;
@@ -87,7 +88,8 @@ class PagesTest {
         START,
         TROUBLE,
         SHEET,
-        EXPORT
+        EXPORT,
+        UNREADABLE
     }
 
     private Region view(Which which) throws UnwritableFile {
@@ -102,7 +104,8 @@ class PagesTest {
             case PREFERENCES ->
                 new PreferencesView(
                         new PreferencesModel(
-                                store, Meter.builtIn().stream().map(Meter::name).toList()),
+                                store,
+                                () -> Meter.builtIn().stream().map(Meter::name).toList()),
                         () -> "",
                         leave);
             case START -> start(store, leave);
@@ -115,6 +118,17 @@ class PagesTest {
                                 Instant.EPOCH,
                                 Trouble.system()),
                         leave);
+            case UNREADABLE -> {
+                String text = "circuit: Pier Crane\nparts:\n  R1: {kind: resistor, ohms: many}\n";
+                yield new UnreadableView(
+                        folder.resolve("pier-crane.yaml"),
+                        text,
+                        CircuitReader.withShippedParts()
+                                .readText(folder.resolve("pier-crane.yaml").toString(), text)
+                                .problems(),
+                        leave,
+                        leave);
+            }
             case SHEET ->
                 new SheetView(
                         "Bench sheet: Night Ferry",

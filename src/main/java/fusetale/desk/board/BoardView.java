@@ -21,6 +21,7 @@ import javafx.scene.shape.CubicCurveTo;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 
 /**
  * The paper: the drawing below, the cord with its tags above, and from each tag that moved a dotted string to its point, behind
@@ -136,13 +137,19 @@ public final class BoardView extends Region {
                 paths.put(point, path);
                 strings.getChildren().add(path);
             }
-            path.getStyleClass().setAll("string", figures.moved() >= 1 ? "moved" : "faint");
-            bend(
-                    path,
+            // what stays as it is need not be painted again, nor what lies under it
+            Bend bend = new Bend(
+                    figures.moved() >= 1,
                     start.getX() + MARGIN,
                     start.getY(),
                     end.get().getX(),
-                    end.get().getY());
+                    end.get().getY(),
+                    drawing.pointRadius());
+            if (!bend.equals(path.getUserData())) {
+                path.setUserData(bend);
+                path.getStyleClass().setAll("string", bend.moved() ? "moved" : "faint");
+                path.getElements().setAll(bend.elements());
+            }
         });
         unused.forEach((name, path) -> {
             paths.remove(name);
@@ -151,13 +158,13 @@ public final class BoardView extends Region {
     }
 
     /** Down a little, over to the point's column, and down to its ring. */
-    private void bend(Path path, double x1, double y1, double x2, double y2) {
-        double ring = drawing.pointRadius();
-        double turn = Math.min(34, (y2 - y1) * 0.6);
-        path.getElements()
-                .setAll(
-                        new MoveTo(x1, y1),
-                        new CubicCurveTo(x1, y1 + turn, x2, y1 + turn * 0.2, x2, y1 + turn * 1.2),
-                        new LineTo(x2, Math.max(y1 + turn * 1.2, y2 - ring)));
+    private record Bend(boolean moved, double x1, double y1, double x2, double y2, double ring) {
+        List<PathElement> elements() {
+            double turn = Math.min(34, (y2 - y1) * 0.6);
+            return List.of(
+                    new MoveTo(x1, y1),
+                    new CubicCurveTo(x1, y1 + turn, x2, y1 + turn * 0.2, x2, y1 + turn * 1.2),
+                    new LineTo(x2, Math.max(y1 + turn * 1.2, y2 - ring)));
+        }
     }
 }

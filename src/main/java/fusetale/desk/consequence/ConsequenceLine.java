@@ -1,5 +1,6 @@
 package fusetale.desk.consequence;
 
+import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
@@ -15,7 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
 /** The line under the sentence. What does not fit one line is a press away, and never the danger. */
-public final class ConsequenceLine extends HBox {
+public final class ConsequenceLine extends HBox implements Explained {
     private static final Words WORDS = Words.of(ConsequenceLine.class);
     private static final double HEIGHT = 28;
 
@@ -55,6 +56,11 @@ public final class ConsequenceLine extends HBox {
         getChildren().addAll(shout, text, more);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.TEXT);
+    }
+
+    @Override
+    public String words() {
+        return shown.danger() ? WORDS.say("danger") : first();
     }
 
     /** Shows what follows. */

@@ -33,8 +33,10 @@ import javafx.scene.transform.Translate;
 public final class DrawingView extends Region {
     private static final double STEP = 1.25;
     private static final double PAN = 80;
-    private static final double FAR = 0.5;
     private static final double READABLE = 0.6;
+    /** Below this labels are too small to read, and headings larger than drawn: they would touch. */
+    private static final double FAR = READABLE;
+
     private static final double MOST_FIT = 1.25;
 
     private final Group sheet = new Group();
@@ -42,6 +44,7 @@ public final class DrawingView extends Region {
     private final Group swipes = new Group();
     private final Group ink = new Group();
     private final Group marks = new Group();
+    private final Group captions = new Group();
     private final Group covers = new Group();
     private final Scale scale = new Scale(1, 1, 0, 0);
     private final Translate translate = new Translate();
@@ -65,7 +68,8 @@ public final class DrawingView extends Region {
         getStylesheets().add(DrawingView.class.getResource("drawing.css").toExternalForm());
         swipes.setMouseTransparent(true);
         marks.setMouseTransparent(true);
-        sheet.getChildren().addAll(swipes, ink, marks, covers, sectionLayer);
+        captions.setMouseTransparent(true);
+        sheet.getChildren().addAll(swipes, ink, marks, captions, covers, sectionLayer);
         sheet.getTransforms().addAll(translate, scale);
         getChildren().add(sheet);
         Rectangle clip = new Rectangle();
@@ -120,6 +124,7 @@ public final class DrawingView extends Region {
         sectionLayer.getChildren().clear();
         ink.getChildren().clear();
         marks.getChildren().clear();
+        captions.getChildren().clear();
         swipes.getChildren().clear();
         covers.getChildren().clear();
         whole = new Box(0, 0, plan.width(), plan.height());
@@ -162,6 +167,11 @@ public final class DrawingView extends Region {
         requestLayout();
     }
 
+    /** Whether nothing is drawn yet. */
+    public boolean empty() {
+        return parts.isEmpty();
+    }
+
     /** Says something else of every part. */
     public void say(Function<DrawnPart, String> spoken) {
         parts.values().forEach(p -> p.say(spoken.apply(p.part())));
@@ -170,9 +180,8 @@ public final class DrawingView extends Region {
     /** Marks what is supposed and what follows: swipes behind the ink, strokes and figures over it. */
     public void mark(Marks what) {
         swipes.getChildren().setAll(Nodes.strokes(what.swipes()));
-        List<Node> over = Nodes.strokes(what.strokes());
-        what.labels().forEach(l -> over.add(Nodes.label(l)));
-        marks.getChildren().setAll(over);
+        marks.getChildren().setAll(Nodes.strokes(what.strokes()));
+        captions.getChildren().setAll(what.labels().stream().map(Nodes::label).toList());
     }
 
     /** Folds a section, or unfolds it: its parts are covered and lose the keyboard. */
@@ -344,6 +353,7 @@ public final class DrawingView extends Region {
         translate.setX(next.left());
         translate.setY(next.top());
         boolean far = next.scale() < FAR;
+        captions.setVisible(!far);
         pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("far"), far);
         sections.values().forEach(s -> s.showAt(next.scale()));
         moved.run();

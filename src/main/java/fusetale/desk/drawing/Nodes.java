@@ -18,15 +18,18 @@ import java.util.Locale;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.ArcTo;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.CubicCurveTo;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the plan of a drawing, which knows no toolkit, into nodes. Colours come from the style sheet by tone. */
 final class Nodes {
@@ -84,13 +87,15 @@ final class Nodes {
         line(wires, Weight.WIRE);
         wires.getStyleClass().setAll("drawn-line", tone(Tone.INK));
         Group group = new Group(wires);
-        for (Spot joint : net.joints()) {
-            Circle dot = new Circle(joint.x(), joint.y(), DrawnNet.JOINT_RADIUS);
-            dot.getStyleClass().setAll("drawn-fill", tone(Tone.INK));
-            group.getChildren().add(dot);
+        if (!net.joints().isEmpty()) {
+            Path dots = new Path();
+            net.joints().forEach(j -> dots.getElements().addAll(dot(j)));
+            dots.setStroke(null);
+            dots.getStyleClass().setAll("drawn-fill", tone(Tone.INK));
+            group.getChildren().add(dots);
         }
         for (Flag flag : net.flags()) {
-            flag.strokes().forEach(s -> group.getChildren().add(stroke(s)));
+            group.getChildren().addAll(strokes(flag.strokes()));
             flag.labels().forEach(l -> group.getChildren().add(label(l)));
         }
         return group;
@@ -108,22 +113,46 @@ final class Nodes {
     }
 
     private static void ring(Group group, DrawnPoint point, Spot at, Tone ground, Tone number) {
-        Circle fill = new Circle(at.x(), at.y(), DrawnPoint.RADIUS);
-        fill.getStyleClass().setAll("drawn-fill", tone(ground));
-        Circle line = new Circle(at.x(), at.y(), DrawnPoint.RADIUS);
-        line.getStyleClass().setAll("drawn-line", tone(Tone.INK));
-        line.setFill(null);
-        line.setStrokeWidth(Weight.WIRE.pixels());
-        group.getChildren().addAll(fill, line);
+        Circle ring = new Circle(at.x(), at.y(), DrawnPoint.RADIUS);
+        ring.getStyleClass().setAll("drawn-fill", "drawn-ring", tone(ground));
+        ring.setStrokeWidth(Weight.WIRE.pixels());
+        group.getChildren().add(ring);
         group.getChildren()
                 .add(label(new Label(
                         point.number(), at.x(), at.y() + POINT_BASE, Label.Anchor.MIDDLE, Label.Role.POINT, number)));
     }
 
+    /** Strokes in their order; lines of one tone and weight that follow each other are one node, since each node costs its styling. */
     static List<Node> strokes(List<Stroke> strokes) {
         List<Node> nodes = new ArrayList<>();
-        strokes.forEach(s -> nodes.add(stroke(s)));
+        @Nullable Stroke last = null;
+        for (Stroke next : strokes) {
+            if (last != null && alike(last, next) && nodes.get(nodes.size() - 1) instanceof Path before) {
+                before.getElements().addAll(path(next.outline()).getElements());
+            } else {
+                nodes.add(stroke(next));
+            }
+            last = next;
+        }
         return nodes;
+    }
+
+    private static boolean alike(Stroke one, Stroke other) {
+        return !one.filled()
+                && !other.filled()
+                && one.tone() == other.tone()
+                && one.tone() != Tone.HATCH
+                && one.weight() == other.weight();
+    }
+
+    /** A full circle around a joint. */
+    private static List<PathElement> dot(Spot at) {
+        double r = DrawnNet.JOINT_RADIUS;
+        return List.of(
+                new MoveTo(at.x() - r, at.y()),
+                new ArcTo(r, r, 0, at.x() + r, at.y(), false, true),
+                new ArcTo(r, r, 0, at.x() - r, at.y(), false, true),
+                new ClosePath());
     }
 
     private static Path path(Outline outline) {

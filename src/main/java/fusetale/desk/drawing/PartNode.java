@@ -1,5 +1,6 @@
 package fusetale.desk.drawing;
 
+import fusetale.desk.help.Explained;
 import fusetale.report.drawing.Box;
 import fusetale.report.drawing.DrawnPart;
 import javafx.scene.AccessibleRole;
@@ -9,7 +10,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
 /** A part on the drawing that can have the keyboard. Its target is as large as its symbol and labels, and never too small. */
-final class PartNode extends Group {
+final class PartNode extends Group implements Explained {
     /** Least side of what can be pressed, on the sheet [px]. */
     private static final double LEAST = 44;
 
@@ -45,6 +46,11 @@ final class PartNode extends Group {
 
     DrawnPart part() {
         return part;
+    }
+
+    @Override
+    public String words() {
+        return part.kind();
     }
 
     void say(String spoken) {

@@ -5,6 +5,7 @@ import fusetale.report.drawing.Box;
 import fusetale.report.drawing.Label;
 import fusetale.report.drawing.Section;
 import java.util.function.Consumer;
+import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.input.KeyCode;
@@ -18,6 +19,7 @@ final class SectionNode extends Group {
 
     private final Section section;
     private final Text heading = new Text();
+    private final Rectangle plate = new Rectangle();
     private final Rectangle cover;
 
     /**
@@ -37,7 +39,9 @@ final class SectionNode extends Group {
         heading.getStyleClass().setAll("drawn-fill", "tone-ink");
         cover = new Rectangle(box.x() + 1, box.y() + 1, box.width() - 2, box.height() - 2);
         cover.getStyleClass().add("section-cover");
-        getChildren().addAll(frame, heading);
+        plate.getStyleClass().add("section-plate");
+        plate.setMouseTransparent(true);
+        getChildren().addAll(frame, plate, heading);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleText(section.heading());
@@ -79,5 +83,14 @@ final class SectionNode extends Group {
         heading.setFont(Faces.HEADING.at(size));
         heading.setX(section.title().bounds().x());
         heading.setY(section.title().y() + (size - drawn) * 0.7);
+        // larger than drawn it comes to lie over parts
+        plate.setVisible(size > drawn);
+        Bounds text = heading.getLayoutBounds();
+        plate.setX(section.bounds().x() + 1);
+        plate.setY(section.bounds().y() + 1);
+        plate.setWidth(Math.min(
+                section.bounds().width() - 2,
+                text.getMaxX() + size * 0.3 - section.bounds().x()));
+        plate.setHeight(text.getMaxY() - section.bounds().y());
     }
 }

@@ -3,6 +3,7 @@ package fusetale.desk.help;
 import fusetale.explore.Words;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,6 +33,22 @@ public record Glossary(List<Entry> entries) {
         /** {@code Rectifier, bridge}. */
         public String title() {
             return String.join(", ", names);
+        }
+
+        /** All of it, as a screen reader says it. */
+        public String spoken() {
+            return title() + ". " + says + (here.isEmpty() ? "" : " " + here);
+        }
+
+        /** Where one of its names stands in a text of plain words, the longest there; -1 where none does. */
+        private int placeIn(String plainText) {
+            return names.stream()
+                    .map(Entry::plain)
+                    .filter(n -> n.length() > 1)
+                    .mapToInt(n -> (" " + plainText + " ").indexOf(" " + n + " "))
+                    .filter(at -> at >= 0)
+                    .min()
+                    .orElse(-1);
         }
 
         boolean startsWith(String beginning) {
@@ -71,6 +88,15 @@ public record Glossary(List<Entry> entries) {
                         words.say(k + ".says"),
                         here.getOrDefault(k.replaceFirst("^word\\.\\d+\\.", ""), "")))
                 .toList());
+    }
+
+    /** Those one of whose names stands in a text, in the order in which they stand there. */
+    public List<Entry> in(String text) {
+        String plain = Entry.plain(text);
+        return entries.stream()
+                .filter(e -> e.placeIn(plain) >= 0)
+                .sorted(Comparator.comparingInt(e -> e.placeIn(plain)))
+                .toList();
     }
 
     /** Those one of whose names, or a word in it, begins so; all of them for nothing. */

@@ -73,9 +73,7 @@ public final class LineModel {
 
     /** What the amount of a piece may be; empty where it has none. */
     public Optional<AmountScale> scale(Piece piece) {
-        return piece.kind() == Piece.Kind.FAULT
-                ? desk.sentences().range(piece).map(AmountScale::new)
-                : Optional.empty();
+        return desk.sentences().range(piece).map(AmountScale::new);
     }
 
     /** Where the amount of a piece stands on its scale, 0 to 1. */
@@ -84,8 +82,11 @@ public final class LineModel {
         if (range.isEmpty()) {
             return 0;
         }
-        Quantity said = fault(piece).map(Fault::amount).orElse(null);
-        return new AmountScale(range.get()).position(said == null ? range.get().usualSi() : said.si());
+        double said = desk.sentences()
+                .amount(desk.state().sentence(), piece)
+                .map(Quantity::si)
+                .orElse(range.get().usualSi());
+        return new AmountScale(range.get()).position(said);
     }
 
     /** Follows a hand that drags the amount of a piece. */

@@ -1,5 +1,6 @@
 package fusetale.desk.line;
 
+import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.sentence.Piece;
 import javafx.geometry.VPos;
@@ -12,7 +13,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 
 /** One piece of the sentence that can be pressed: underlined, what is supposed also swiped with the marker. */
-final class PieceView extends Region {
+final class PieceView extends Region implements Explained {
     private static final double HEIGHT = 44;
 
     private final Text text = new Text();
@@ -40,6 +41,11 @@ final class PieceView extends Region {
 
     Piece piece() {
         return piece;
+    }
+
+    @Override
+    public String words() {
+        return piece.text();
     }
 
     void show(Piece next, Font font) {

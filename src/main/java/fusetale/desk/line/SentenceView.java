@@ -9,7 +9,9 @@ import fusetale.sentence.SentenceException;
 import fusetale.sentence.Understood;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -19,12 +21,14 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +41,7 @@ public final class SentenceView extends StackPane {
     private static final double SMALL = 19;
     private static final double KEY_STEP = 1 / 60.0;
     private static final double DRAG_PIXELS = 480;
+    private static final Duration WHEEL_REST = Duration.millis(350);
 
     private final LineModel model;
     private final FlowPane flow = new FlowPane();
@@ -48,6 +53,11 @@ public final class SentenceView extends StackPane {
     private double dragFrom = Double.NaN;
     private @Nullable Piece dragged;
     private double dragPosition;
+    private @Nullable Piece wheeled;
+    private List<String> shownShape = List.of();
+    private Font shownFont = PieceView.font(FULL);
+    private double wheelPosition;
+    private final PauseTransition wheelRests = new PauseTransition(WHEEL_REST);
 
     /** Shows the sentence of a desk. */
     public SentenceView(DeskModel desk) {
@@ -76,6 +86,7 @@ public final class SentenceView extends StackPane {
         list.setAccessibleText(WORDS.say("list"));
         list.setOnMouseClicked(e -> takeSelected());
         getChildren().addAll(flow, field);
+        wheelRests.setOnFinished(e -> wheelRested());
         desk.sentenceProperty().addListener(changed -> show());
         widthProperty().addListener(changed -> show());
         show();
@@ -94,6 +105,11 @@ public final class SentenceView extends StackPane {
     /** Whether the line is being typed into. */
     public boolean editing() {
         return field.isVisible();
+    }
+
+    /** The piece that a node shows; empty where it is none. */
+    public Optional<Piece> pieceOf(Node node) {
+        return node instanceof PieceView view ? Optional.of(view.piece()) : Optional.empty();
     }
 
     /** Opens the line. */
@@ -140,17 +156,21 @@ public final class SentenceView extends StackPane {
                 .toList();
         List<Piece> pressable =
                 pieces.stream().filter(p -> p.kind() != Piece.Kind.WORDS).toList();
-        boolean sameShape = old.size() == pressable.size();
-        for (int k = 0; sameShape && k < old.size(); k++) {
-            sameShape = old.get(k).piece().kind() == pressable.get(k).kind();
-        }
         flow.setAccessibleText(model.spoken());
-        if (sameShape && !old.isEmpty() && old.get(0).piece() != null && dragging()) {
+        List<String> shape = pieces.stream()
+                .map(p -> p.kind() == Piece.Kind.WORDS ? p.text() : p.kind().name())
+                .toList();
+        // a hand that holds a piece keeps it, and what stays as it is is not painted again
+        if (shape.equals(shownShape) && (dragging() || font.equals(shownFont))) {
             for (int k = 0; k < old.size(); k++) {
-                old.get(k).show(pressable.get(k), font);
+                if (!old.get(k).piece().equals(pressable.get(k))) {
+                    old.get(k).show(pressable.get(k), shownFont);
+                }
             }
             return;
         }
+        shownShape = shape;
+        shownFont = font;
         int focused = -1;
         for (int k = 0; k < old.size(); k++) {
             focused = old.get(k).isFocused() ? k : focused;
@@ -189,7 +209,7 @@ public final class SentenceView extends StackPane {
     }
 
     private boolean dragging() {
-        return !Double.isNaN(dragFrom);
+        return !Double.isNaN(dragFrom) || wheeled != null;
     }
 
     /** Words between the pieces, each by itself, so that a long sentence breaks between any two. */
@@ -214,6 +234,7 @@ public final class SentenceView extends StackPane {
         PieceView view = new PieceView(piece, font);
         view.setAccessibleHelp(WORDS.say(model.scale(piece).isPresent() ? "piece.amount" : "piece.help"));
         view.setOnKeyPressed(e -> key(view, e));
+        view.setOnScroll(e -> scrolled(view.piece(), e));
         view.setOnMousePressed(e -> {
             view.requestFocus();
             dragFrom = e.getSceneX();
@@ -238,6 +259,31 @@ public final class SentenceView extends StackPane {
             }
         });
         return view;
+    }
+
+    /** A turn of the wheel moves an amount a step; it is kept, as one change, when the wheel rests. */
+    private void scrolled(Piece piece, ScrollEvent event) {
+        if (model.scale(piece).isEmpty() || event.getDeltaY() == 0) {
+            return;
+        }
+        event.consume();
+        Piece turned = wheeled;
+        if (turned == null) {
+            turned = piece;
+            wheelPosition = model.position(piece);
+        }
+        wheeled = turned;
+        wheelPosition = Math.max(0, Math.min(1, wheelPosition + Math.signum(event.getDeltaY()) * KEY_STEP));
+        model.drag(turned, wheelPosition);
+        wheelRests.playFromStart();
+    }
+
+    private void wheelRested() {
+        Piece turned = wheeled;
+        wheeled = null;
+        if (turned != null) {
+            model.drop(turned, wheelPosition);
+        }
     }
 
     private void key(PieceView view, KeyEvent event) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -19,18 +20,19 @@ public final class PreferencesModel {
     private static final Words WORDS = Words.of(PreferencesModel.class);
 
     private final Store store;
-    private final List<String> meters;
+    private final Supplier<List<String>> meters;
     private final ReadOnlyObjectWrapper<Preferences> preferences;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper(this, "said", "");
 
     /**
      * The preferences of a store.
      *
-     * @param meters names of the meters to choose from, the usual one first
+     * @param meters names of the meters to choose from, the usual one first; asked for only when they are shown, since meters come
+     *     from files
      */
-    public PreferencesModel(Store store, List<String> meters) {
+    public PreferencesModel(Store store, Supplier<List<String>> meters) {
         this.store = store;
-        this.meters = List.copyOf(meters);
+        this.meters = meters;
         var kept = store.preferences();
         preferences = new ReadOnlyObjectWrapper<>(this, "preferences", kept.value());
         if (!kept.whole()) {
@@ -55,13 +57,14 @@ public final class PreferencesModel {
 
     /** Meters to choose from. */
     public List<String> meters() {
-        return meters;
+        return List.copyOf(meters.get());
     }
 
     /** The meter that holds: the usual one where none was chosen, or the chosen one is not known any more. */
     public String meter() {
         String chosen = preferences().meter();
-        return meters.contains(chosen) || meters.isEmpty() ? chosen : meters.get(0);
+        List<String> known = meters();
+        return known.contains(chosen) || known.isEmpty() ? chosen : known.get(0);
     }
 
     /** Where repairs live. */

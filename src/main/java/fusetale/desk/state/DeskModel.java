@@ -34,6 +34,7 @@ public final class DeskModel {
     private final Newest glancing;
     private final Benches benches = new Benches();
     private @Nullable Glances glances;
+    private boolean begun;
     private Sentences grammar;
 
     private final ReadOnlyObjectWrapper<History> history;
@@ -52,13 +53,36 @@ public final class DeskModel {
      * @param first where the repair begins, or was left
      */
     public DeskModel(Workers workers, BenchState first) {
+        this(workers, first, true);
+    }
+
+    private DeskModel(Workers workers, BenchState first, boolean asks) {
         this.answering = workers.line();
         this.otherwise = workers.line();
         this.glancing = workers.oneByOne();
         this.grammar = new Sentences(first.board());
         this.history = new ReadOnlyObjectWrapper<>(History.of(first));
         this.sentence = new ReadOnlyObjectWrapper<>(first.sentence());
-        ask();
+        if (asks) {
+            ask();
+        } else {
+            working.set(Working.at(Working.Step.ANSWER));
+        }
+    }
+
+    /**
+     * A model that asks nothing before it is told to begin or a sentence is said: until the first picture stands the window needs
+     * every core.
+     */
+    public static DeskModel resting(Workers workers, BenchState first) {
+        return new DeskModel(workers, first, false);
+    }
+
+    /** Asks about the board, unless something has been asked already. */
+    public void begin() {
+        if (!begun) {
+            ask();
+        }
     }
 
     /**
@@ -249,6 +273,21 @@ public final class DeskModel {
         arrived();
     }
 
+    /** Whether readings at a glance follow the sentence while it moves: the bench has to stand as it was answered. */
+    public boolean follows() {
+        Glances eyes = glances;
+        return eyes != null
+                && eyes.prepared()
+                        .question()
+                        .arrangement()
+                        .equals(sentence.get().arrangement());
+    }
+
+    /** Whether a hand holds the sentence away from what is kept. */
+    public boolean moving() {
+        return !sentence.get().equals(state().sentence());
+    }
+
     /** Follows a hand: shows what the meter would say, without keeping the sentence. */
     public void drag(Sentence moving) {
         Glances eyes = glances;
@@ -306,6 +345,7 @@ public final class DeskModel {
     }
 
     private void ask() {
+        begun = true;
         Circuit board = board();
         Sentence question = asked();
         refusal.set(Optional.empty());

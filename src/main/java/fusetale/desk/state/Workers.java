@@ -25,7 +25,7 @@ public final class Workers {
     }
 
     /** A line of work that begins at once, while what was stopped may still be winding up. */
-    Newest line() {
+    public Newest line() {
         return new Newest(pool, window, trouble);
     }
 

@@ -1,8 +1,10 @@
 package fusetale.desk.strip;
 
+import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.HealthyRange;
+import fusetale.explore.Words;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
@@ -17,10 +19,11 @@ import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
 /** The nodes of one row, used again for whatever row stands there. Everything is placed by hand: no layout pass, no new nodes. */
-final class StripLine extends Region {
+final class StripLine extends Region implements Explained {
     /** Height [px] of a row. */
     static final double HEIGHT = 24;
 
+    private static final Words WORDS = Words.of(StripLine.class);
     private static final PseudoClass CLOSE = PseudoClass.getPseudoClass("close");
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final double FIGURE_GAP = 8;
@@ -100,6 +103,14 @@ final class StripLine extends Region {
         stem.pseudoClassStateChanged(CLOSE, !tells);
         setAccessibleText(spoken);
         setVisible(true);
+    }
+
+    @Override
+    public String words() {
+        StripRow shown = row;
+        return shown == null
+                ? ""
+                : WORDS.say(shown.tooCloseToTell() ? "word.close" : "word.moved") + ", " + shown.function();
     }
 
     /** Nothing stands here. */

@@ -34,7 +34,9 @@ public final class TagRow {
                 .map(Shown::outcome)
                 .ifPresent(o -> o.readings().forEach(r -> readings.put(r.check(), r)));
         model.glancedProperty().get().ifPresent(g -> g.readings().forEach(r -> readings.put(r.check(), r)));
-        Freshness freshness = follows ? Freshness.FRESH : model.freshness();
+        // while a hand moves the bench itself nothing follows before it lets go
+        boolean waits = model.moving() && !model.follows();
+        Freshness freshness = waits ? Freshness.WORKING : follows ? Freshness.FRESH : model.freshness();
         List<TagFigures> tags = new ArrayList<>();
         for (Check check : model.tags()) {
             tags.add(tag(model.state(), check, Optional.ofNullable(readings.get(check)), freshness));

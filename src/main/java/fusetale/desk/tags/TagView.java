@@ -1,5 +1,6 @@
 package fusetale.desk.tags;
 
+import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
@@ -16,7 +17,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 
 /** One tag on the cord. Its nodes are made once; new figures only change their texts, so that it can follow a hand. */
-final class TagView extends Region {
+final class TagView extends Region implements Explained {
     /** How large a tag is. */
     enum Size {
         /** Up to seven of them. */
@@ -44,6 +45,9 @@ final class TagView extends Region {
     private static final Words WORDS = Words.of(TagView.class);
     /** What a shortened place must not end with. */
     private static final Pattern DANGLING = Pattern.compile("(?:,| (?:of|the|at|a|in|to|before|behind|after|end))+$");
+
+    /** What says nothing when it is all that is left. */
+    private static final Pattern ALONE = Pattern.compile("one|two|both|each|other|behind|before|into|across");
 
     private static final double CUT = 14;
     private static final double STUB_CUT = 8;
@@ -103,6 +107,13 @@ final class TagView extends Region {
         return size;
     }
 
+    @Override
+    public String words() {
+        String state = size.isStub() ? "" : footText();
+        String point = figures.check().function().words() + ", " + WORDS.say("test-point");
+        return figures.state() == TagFigures.State.MOVED ? WORDS.say("moved") + ", " + point : state + ", " + point;
+    }
+
     /** Shows other figures, perhaps in another size. */
     void show(TagFigures next, Size nextSize) {
         boolean resized = nextSize != size || outline.getPoints().isEmpty();
@@ -144,12 +155,12 @@ final class TagView extends Region {
     private void showStub() {
         boolean told = size == Size.WIDE_STUB;
         name.setText(figures.name());
-        name.setFont(Faces.TABLE.at(15));
+        set(name, Faces.TABLE.at(15));
         name.setX(told ? 24 : 19);
         name.setY(18.5);
         reading.setVisible(told);
         reading.setText(told ? figures.shows() : "");
-        reading.setFont(fitting(Faces.TABLE_FIGURE, 15, reading.getText(), size.width - 64));
+        set(reading, fitting(Faces.TABLE_FIGURE, 15, reading.getText(), size.width - 64));
         reading.setX(size.width - 6 - width(reading));
         reading.setY(18.5);
         place.setVisible(false);
@@ -167,7 +178,7 @@ final class TagView extends Region {
         double middle = size == Size.LARGE ? 57 : 47;
         double low = size == Size.LARGE ? 82 : 68;
         name.setText(figures.name());
-        name.setFont(fitting(Faces.TABLE_FIGURE, 16, figures.name(), size.width - 24));
+        set(name, fitting(Faces.TABLE_FIGURE, 16, figures.name(), size.width - 24));
         name.setX(10);
         name.setY(size == Size.LARGE ? 29 : 26);
         double room = size.width - 18 - width(name) - 8;
@@ -178,7 +189,7 @@ final class TagView extends Region {
         reading.setVisible(true);
         reading.setText(said());
         Faces face = figures.state() == TagFigures.State.MOVED ? Faces.SHOUT : Faces.WORDS;
-        reading.setFont(fitting(face, 25 * scale, reading.getText(), size.width - TEXT_X - 14));
+        set(reading, fitting(face, 25 * scale, reading.getText(), size.width - TEXT_X - 14));
         reading.setX(TEXT_X);
         reading.setY(middle);
         boolean moved = figures.state() == TagFigures.State.MOVED;
@@ -208,7 +219,7 @@ final class TagView extends Region {
         read.setVisible(wasRead);
         cross.setVisible(wasRead);
         read.setText(figures.read());
-        read.setFont(fitting(Faces.TABLE_FIGURE, 15, figures.read(), size.width / 2 - 14));
+        set(read, fitting(Faces.TABLE_FIGURE, 15, figures.read(), size.width / 2 - 14));
         read.setX(size.width - 9 - width(read));
         read.setY(y);
         cross.relocate(read.getX() - 17, y - 11);
@@ -252,6 +263,13 @@ final class TagView extends Region {
         hollow.relocate(x - 7, y - 7);
     }
 
+    /** A typeface that stays the same must not make its text anew. */
+    private static void set(Text text, Font font) {
+        if (!font.equals(text.getFont())) {
+            text.setFont(font);
+        }
+    }
+
     /** The face at a size, or as much smaller as a text needs to fit. */
     private static Font fitting(Faces face, double size, String text, double room) {
         Font font = face.at(size);
@@ -268,7 +286,7 @@ final class TagView extends Region {
             shorter = DANGLING.matcher(shorter.substring(0, shorter.lastIndexOf(' ')))
                     .replaceFirst("");
         }
-        return width(shorter, font) <= room ? shorter : "";
+        return width(shorter, font) <= room && !ALONE.matcher(shorter).matches() ? shorter : "";
     }
 
     private static double width(Text text) {

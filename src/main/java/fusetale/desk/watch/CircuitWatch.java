@@ -77,6 +77,26 @@ public final class CircuitWatch implements AutoCloseable {
         return watch;
     }
 
+    /**
+     * Watches a file that somebody else has read a moment ago: it is read anew on the watch's own thread at the first look, and told
+     * as every later reading.
+     */
+    public static CircuitWatch later(Path file, CircuitReader reader, Duration between, Consumer<Watched> told) {
+        CircuitWatch watch = new CircuitWatch(file, reader, told);
+        ScheduledFuture<?> looking = watch.later.scheduleWithFixedDelay(
+                watch::lookAtFirst, between.toMillis(), between.toMillis(), TimeUnit.MILLISECONDS);
+        watch.looking = looking;
+        return watch;
+    }
+
+    private synchronized void lookAtFirst() {
+        if (read.isEmpty()) {
+            begin();
+        } else {
+            look();
+        }
+    }
+
     private synchronized void begin() {
         read = marks(List.of(file));
         readAnew();

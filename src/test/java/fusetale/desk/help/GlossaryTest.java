@@ -49,6 +49,20 @@ class GlossaryTest {
         assertThat(titles(ALL.startingWith(typed))).contains(title);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "R2 is open;Open",
+                "meter on d.c. volts;Meter|D.c. volts, DC volts",
+                "F1 holds a 25 A fuse;Fuse",
+                "can't tell;Too close to tell, too close, can't tell",
+                "opener;"
+            })
+    void theWordsOfATextAreFoundInTheirOrder(String text, String titles) {
+        assertThat(String.join("|", titles(ALL.in(text)))).isEqualTo(titles == null ? "" : titles);
+    }
+
     @Test
     void whatIsNoWordFindsNothing() {
         assertThat(ALL.startingWith("xylo")).isEmpty();

@@ -24,7 +24,7 @@ class PreferencesModelTest {
     }
 
     private PreferencesModel model() {
-        return new PreferencesModel(store, List.of("true rms 4000-count", "basic 3½ digit"));
+        return new PreferencesModel(store, () -> List.of("true rms 4000-count", "basic 3½ digit"));
     }
 
     @Test

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fusetale.bench.Check;
 import fusetale.circuit.Circuit;
 import fusetale.desk.Answers;
+import fusetale.desk.line.LineModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.desk.tags.TagFigures;
+import fusetale.desk.tags.TagRow;
 import fusetale.explore.Answer;
 import fusetale.explore.Compared;
 import fusetale.explore.Explorer;
@@ -180,6 +183,32 @@ class DeskModelTest {
             assertThat(Math.abs(g.asSupposed().value() - whole.asSupposed().value()))
                     .isLessThanOrEqualTo(whole.asSupposed().halfWidth());
         });
+    }
+
+    /** What is done at the bench has amounts as failures have; readings wait until the hand lets go. */
+    @Test
+    void theLampInSeriesIsDragged() throws Exception {
+        model.type("lamp 60 W");
+        worked();
+        LineModel line = new LineModel(model);
+        Piece lamp = line.pieces().stream()
+                .filter(p -> p.kind() == Piece.Kind.LAMP)
+                .findFirst()
+                .orElseThrow();
+        int before = model.historyProperty().get().states().size();
+        double position = line.position(lamp);
+        assertThat(line.scale(lamp).orElseThrow().at(position).si()).isEqualTo(60);
+        line.drag(lamp, position + 0.1);
+        line.drag(lamp, position + 0.2);
+
+        assertThat(model.moving()).isTrue();
+        assertThat(model.follows()).isFalse();
+        assertThat(TagRow.of(model)).allMatch(t -> t.state() == TagFigures.State.WORKING);
+        line.drop(lamp, position + 0.2);
+        worked();
+        assertThat(model.state().sentence().arrangement().seriesLampWatts()).isGreaterThan(60);
+        assertThat(model.historyProperty().get().states()).hasSize(before + 1);
+        assertThat(TagRow.of(model)).noneMatch(t -> t.state() == TagFigures.State.WORKING);
     }
 
     @Test
