@@ -20,6 +20,7 @@ final class FitLine extends Region {
     private static final double TOP = 10;
     private static final double NAME_LINE = 21;
     private static final double SMALL_LINE = 19;
+    private static final double LEADING_LINE = 27;
     private static final double BOTTOM = 8;
     private static final double LEAST = 58;
     private static final double AXIS_Y = 34;
@@ -85,7 +86,8 @@ final class FitLine extends Region {
         name.setWrappingWidth(plan.nameWidth());
         double names = name.getLayoutBounds().getHeight();
         fits.setWrappingWidth(plan.nameWidth() - SHARE_ROOM);
-        double below = Math.max(SMALL_LINE, fits.getLayoutBounds().getHeight());
+        double below = Math.max(
+                leads ? LEADING_LINE : SMALL_LINE, fits.getLayoutBounds().getHeight());
         for (Text note : notes) {
             note.setWrappingWidth(plan.nameWidth());
             below += note.getLayoutBounds().getHeight();
@@ -118,7 +120,12 @@ final class FitLine extends Region {
         fits.setY(TOP + names + 2);
         share.setX(plan.nameX() + plan.nameWidth() - share.getLayoutBounds().getWidth());
         share.setY(TOP + names + (leads ? -1 : 1));
-        double y = TOP + names + 2 + Math.max(SMALL_LINE, fits.getLayoutBounds().getHeight());
+        double y = TOP
+                + names
+                + 2
+                + Math.max(
+                        leads ? LEADING_LINE : SMALL_LINE,
+                        fits.getLayoutBounds().getHeight());
         for (Text note : notes) {
             note.setX(plan.nameX());
             note.setY(y);
