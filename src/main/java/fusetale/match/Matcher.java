@@ -103,14 +103,15 @@ public final class Matcher {
         return new Explanation(bench, weighing).ranking(List.of(), howFar());
     }
 
-    /** Every board as found: the middle of every amount first, what is frequent first. */
+    /** Every supposition as found, in the middle of its amount: first what is frequent, and near what is out of order. */
     private void asFound(Case found, List<Arrangement> arrangements, Sharpening sharpening, Progress progress) {
+        Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
         List<Boards.Board> missing = bench.boards().all().stream()
-                .filter(b -> !bench.known(b))
-                .sorted(Comparator.comparing((Boards.Board b) -> !b.middle())
-                        .thenComparing(Comparator.comparingDouble(Boards.Board::weight).reversed()))
+                .filter(b -> b.middle() && !bench.known(b))
+                .sorted(Comparator.comparingDouble((Boards.Board b) -> -bench.boards().of(b).weight()
+                        * nearness.ratio(b.supposition().faults())))
                 .toList();
-        int of = bench.boards().all().size();
+        int of = bench.boards().hypotheses().size();
         int done = of - missing.size();
         progress.at(done, of);
         for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
@@ -173,11 +174,9 @@ public final class Matcher {
                 hypotheses.add(board.hypothesis());
             }
         }
+        int of = bench.boards().hypotheses().size();
         return new Ranking.HowFar(
-                hypotheses.size(),
-                bench.boards().hypotheses().size(),
-                boards,
-                bench.boards().all().size());
+                hypotheses.size(), of, boards, Math.max(boards, boards + of - hypotheses.size()));
     }
 
     private Workbench.Weighing weighed(Findings findings, Progress progress, BooleanSupplier stopped)
@@ -201,7 +200,9 @@ public final class Matcher {
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
         boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
+        boolean complete = bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b));
         return new Planner(circuit, bench, weighing, stopped)
+                .commanding(complete)
                 .next(
                         a -> reachable(a, outOfReach)
                                 && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),

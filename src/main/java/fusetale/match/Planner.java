@@ -33,7 +33,7 @@ final class Planner {
 
     private static final double LEAST_ALIVE = 2e-4;
     /** Sections are commanded, and parts taken apart, for so many of them. */
-    private static final int MOST_COMMANDED = 30;
+    private static final int MOST_COMMANDED = 12;
 
     private static final double HALF = 0.5;
     /** Below this nothing more is to be learnt [bit]. */
@@ -56,6 +56,7 @@ final class Planner {
     private final List<Place> alive = new ArrayList<>();
     private final List<Repair> groups = new ArrayList<>();
     private final BooleanSupplier stopped;
+    private boolean commanding = true;
 
     /**
      * A board that is still likely.
@@ -81,6 +82,12 @@ final class Planner {
                 : findings.evidence().get(findings.size() - 1).ask().arrangement();
         this.costs = new Costs(circuit, now);
         collectAlive();
+    }
+
+    /** The same with or without commanding drivers one by one, which takes longest to work out. */
+    Planner commanding(boolean wanted) {
+        commanding = wanted;
+        return this;
     }
 
     private void collectAlive() {
@@ -219,7 +226,7 @@ final class Planner {
             sights(on).forEach(asks::add);
         }
         bench.work(boards(MOST_ALIVE), needed, weighing.findings(), () -> {}, stopped);
-        if (!danger) {
+        if (!danger && commanding) {
             for (Map.Entry<String, Arrangement> command :
                     bench.asks().commands(d.asFound()).entrySet()) {
                 if (concerned(command.getKey())) {

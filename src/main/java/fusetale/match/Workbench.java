@@ -24,6 +24,8 @@ final class Workbench {
     /** Boards less likely than this need not be worked out further. */
     private static final double LIKELY = 1e-5;
 
+    private static final double OUT_OF_ORDER = 3;
+
     private final Boards boards;
     private final Dictionary dictionary;
     private final Asks asks;
@@ -167,6 +169,25 @@ final class Workbench {
         }
     }
 
+    /** Points and parts at which something was found that a healthy machine does not show. */
+    Set<String> outOfOrder(Case findings) {
+        Set<String> points = new HashSet<>();
+        Boards.Board healthy = boards.all().get(0);
+        Common common = common(findings, List.of(healthy));
+        double[] away = fit(healthy, findings, common).away();
+        for (int j = 0; j < away.length; j++) {
+            if (Math.abs(away[j]) > OUT_OF_ORDER) {
+                if (findings.evidence().get(j).ask() instanceof Ask.Metered m) {
+                    points.add(m.check().from());
+                    points.add(m.check().to());
+                } else if (findings.evidence().get(j).ask() instanceof Ask.Noticed n) {
+                    points.add(n.part());
+                }
+            }
+        }
+        return points;
+    }
+
     /** Whether it is known what a board shows as found, which is the least. */
     boolean known(Boards.Board board) {
         return trial(board).in(asFoundKey).isPresent();
@@ -277,7 +298,7 @@ final class Workbench {
         while (true) {
             Weighing weighing = weigh(findings, listed);
             Posterior p = weighing.posterior();
-            List<Boards.Board> lacking = new ArrayList<>();
+            List<Boards.Board> lacking = amounts(p);
             for (int k = 0; k < p.shares().length; k++) {
                 if (p.shares()[k] > LIKELY && lacks(p.boards().get(k), findings)) {
                     lacking.add(p.boards().get(k));
@@ -287,10 +308,25 @@ final class Workbench {
                 return weighing;
             }
             work(lacking, arrangements, findings, () -> {}, stopped);
-            if (lacking.stream().allMatch(b -> lacks(b, findings))) {
+            if (lacking.stream().allMatch(b -> !known(b) || lacks(b, findings))) {
                 return weigh(findings, listed);
             }
         }
+    }
+
+    /** Amounts not worked out yet of hypotheses that are still likely. */
+    private List<Boards.Board> amounts(Posterior p) {
+        Map<Integer, Double> shares = new LinkedHashMap<>();
+        for (int k = 0; k < p.shares().length; k++) {
+            shares.merge(p.boards().get(k).hypothesis(), p.shares()[k], Double::sum);
+        }
+        List<Boards.Board> unknown = new ArrayList<>();
+        shares.forEach((hypothesis, share) -> {
+            if (share > LIKELY) {
+                boards.of(hypothesis).stream().filter(b -> !known(b)).forEach(unknown::add);
+            }
+        });
+        return unknown;
     }
 
     /** While only some amounts of a hypothesis are known, they carry the weight of all. */

@@ -31,6 +31,8 @@ import java.util.TreeSet;
  * amounts uniform on a log scale, readings with the meter's error and its digits. Each case starts with what is seen of the
  * machine as found, then takes the readings that the planner asks for.
  *
+ * <p>{@code -Dfusetale.dictionaries=FOLDER} starts from what {@code match} has kept there.
+ *
  * <pre>MatchEvaluation CIRCUIT.yaml CASES SEED [READINGS] [advised|random|gain|mistake|left-out|mismatch|coarse]…</pre>
  */
 public final class MatchEvaluation {
@@ -50,6 +52,10 @@ public final class MatchEvaluation {
         this.hypotheses = Hypotheses.of(circuit);
         this.bench = new Workbench(circuit, meter, 2, 24, 1, hypotheses);
         this.most = most;
+        String folder = System.getProperty("fusetale.dictionaries", "");
+        if (!folder.isEmpty()) {
+            bench.recall(DictionaryFile.of(Path.of(folder), circuit, meter + " 24 1").read());
+        }
         Random random = new Random(seed);
         while (truths.size() < cases) {
             draw(random).ifPresent(truths::add);
@@ -269,7 +275,9 @@ public final class MatchEvaluation {
             Case found = Case.of(findings);
             List<Arrangement> arrangements = bench.prepare(found, () -> false);
             List<Boards.Board> missing =
-                    bench.boards().all().stream().filter(b -> !bench.known(b)).toList();
+                    bench.boards().all().stream()
+                            .filter(b -> b.middle() && !bench.known(b))
+                            .toList();
             bench.work(missing, arrangements, found, () -> {}, () -> false);
             return bench.likely(found, arrangements, b -> !left.contains(bench.boards().of(b).repair()), () -> false);
         }
