@@ -59,6 +59,7 @@ final class HouseRules {
             new Home("org.snakeyaml..", List.of("store", "circuit")),
             // circuit writes the schema of its files, cli its answers
             new Home("com.fasterxml.jackson..", List.of("circuit", "cli")),
+            new Home("org.hipparchus..", List.of("match")),
             new Home("org.jfree..", List.of("report")),
             new Home("org.apache.batik..", List.of("report")),
             new Home("org.apache.pdfbox..", List.of("report")),

@@ -129,10 +129,12 @@ public final class AtRest {
         /** Voltage [V] of one net against another; empty where it is not known. */
         public Optional<Double> volts(Net one, Net two) {
             OperatingPoint point = state;
-            boolean known = point != null
-                    && modelled.nodes().containsKey(one)
-                    && modelled.nodes().containsKey(two);
-            return known ? Optional.of(point.volts(modelled.node(one), modelled.node(two))) : Optional.empty();
+            if (point == null
+                    || !modelled.nodes().containsKey(one)
+                    || !modelled.nodes().containsKey(two)) {
+                return Optional.empty();
+            }
+            return Optional.of(point.volts(modelled.node(one), modelled.node(two)));
         }
     }
 }

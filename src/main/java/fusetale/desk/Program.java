@@ -82,8 +82,8 @@ final class Program implements Desk {
     Program(Stage stage) {
         this(
                 stage,
-                Weigher.matcher(new Matcher.Settings(
-                        threads(), SEED, Store.here().dictionaries())));
+                Weigher.matcher(
+                        new Matcher.Settings(threads(), SEED, Store.here().dictionaries())));
     }
 
     /** With something else that weighs readings, as tests have it. */

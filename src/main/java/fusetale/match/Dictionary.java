@@ -4,6 +4,7 @@ import fusetale.bench.Arrangement;
 import fusetale.bench.Bench;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.bench.Reading;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.explore.Foretelling;
@@ -16,6 +17,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -257,8 +259,7 @@ final class Dictionary {
         Trial.Shows nominal = healthy.in(key(arrangement)).orElse(Trial.Shows.UNSOLVED);
         List<Check> missing = checks.stream()
                 .distinct()
-                .filter(c -> !panel.drawn.containsKey(c) && nominal.readings().containsKey(c))
-                .filter(c -> !nominal.readings().get(c).overRange())
+                .filter(c -> !panel.drawn.containsKey(c) && figure(nominal, c) != null)
                 .toList();
         if (missing.isEmpty()) {
             return;
@@ -269,8 +270,7 @@ final class Dictionary {
         }
         for (int k = 0; k < missing.size(); k++) {
             Check check = missing.get(k);
-            double middle =
-                    Axis.at(check.function(), nominal.readings().get(check).value());
+            double middle = Axis.at(check.function(), Objects.requireNonNull(figure(nominal, check)));
             double[] away = new double[specimens.size()];
             for (int d = 0; d < away.length; d++) {
                 int at = k;
@@ -282,6 +282,12 @@ final class Dictionary {
             }
             panel.drawn.put(check, away);
         }
+    }
+
+    /** What the nominal machine shows, SI; null where it is no figure. */
+    private static @Nullable Double figure(Trial.Shows nominal, Check check) {
+        Reading reading = nominal.readings().get(check);
+        return reading == null || reading.overRange() ? null : reading.value();
     }
 
     private List<Optional<Foretold>> drawnMachines(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped)

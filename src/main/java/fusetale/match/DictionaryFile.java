@@ -64,14 +64,18 @@ final class DictionaryFile {
      */
     static DictionaryFile of(Path folder, Circuit circuit, String settings) {
         StringBuilder content = new StringBuilder(MAGIC).append(EDITION).append(settings);
-        content.append(circuit.parts()).append(circuit.connectors()).append(circuit.mains()).append(circuit.ground());
+        content.append(circuit.parts())
+                .append(circuit.connectors())
+                .append(circuit.mains())
+                .append(circuit.ground());
         for (TestPoint point : circuit.points()) {
             content.append(point.name()).append(point.at()).append(point.against());
         }
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256")
                     .digest(content.toString().getBytes(StandardCharsets.UTF_8));
-            return new DictionaryFile(folder.resolve(HexFormat.of().formatHex(hash).substring(0, 32) + ".dictionary"));
+            return new DictionaryFile(
+                    folder.resolve(HexFormat.of().formatHex(hash).substring(0, 32) + ".dictionary"));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
@@ -82,8 +86,8 @@ final class DictionaryFile {
         if (!Files.isRegularFile(file)) {
             return Content.NOTHING;
         }
-        try (DataInputStream in = new DataInputStream(
-                new BufferedInputStream(new GZIPInputStream(Files.newInputStream(file))))) {
+        try (DataInputStream in =
+                new DataInputStream(new BufferedInputStream(new GZIPInputStream(Files.newInputStream(file))))) {
             if (!MAGIC.equals(in.readUTF()) || in.readInt() != EDITION) {
                 return Content.NOTHING;
             }
@@ -164,7 +168,8 @@ final class DictionaryFile {
 
     private static void write(Content content, Words words, DataOutputStream out) throws IOException {
         out.writeInt(content.trials().size());
-        for (Map.Entry<String, Map<String, Trial.Shows>> trial : content.trials().entrySet()) {
+        for (Map.Entry<String, Map<String, Trial.Shows>> trial :
+                content.trials().entrySet()) {
             out.writeInt(words.at(trial.getKey()));
             out.writeInt(trial.getValue().size());
             for (Map.Entry<String, Trial.Shows> shows : trial.getValue().entrySet()) {
@@ -249,8 +254,7 @@ final class DictionaryFile {
             Check check = check(in, words);
             readings.put(
                     check,
-                    new Reading(
-                            check, in.readDouble(), in.readBoolean(), words.get(in.readInt()), in.readDouble()));
+                    new Reading(check, in.readDouble(), in.readBoolean(), words.get(in.readInt()), in.readDouble()));
         }
         Map<String, Observation> sights = new HashMap<>();
         for (int n = count(in); n > 0; n--) {

@@ -89,8 +89,7 @@ record Expectation(
         double unknown = slope.isPresent() || moved < MOVED
                 ? 0
                 : Math.max(LEAST_UNKNOWN_AMOUNT, UNKNOWN_AMOUNT * Math.min(moved, 2));
-        return new Expectation(
-                Kind.FIGURE, t, slope.orElse(0.0), variance + unknown * unknown, reading, null);
+        return new Expectation(Kind.FIGURE, t, slope.orElse(0.0), variance + unknown * unknown, reading, null);
     }
 
     private static Optional<Double> slope(

@@ -98,16 +98,18 @@ final class Explanation {
         }
         List<Candidate.Likely> likely = byHypothesis.values().stream()
                 .sorted(Comparator.comparingDouble((double[] s) -> s[0]).reversed())
-                .map(s -> new Candidate.Likely(
-                        posterior.boards().get((int) s[2]).supposition(), s[0]))
+                .map(s ->
+                        new Candidate.Likely(posterior.boards().get((int) s[2]).supposition(), s[0]))
                 .toList();
         Trial trial = bench.trial(posterior.boards().get(best));
-        List<String> consequences = trial.in(Dictionary.key(bench.dictionary().asFound()))
-                .map(Trial.Shows::melted)
-                .orElse(List.of())
-                .stream()
-                .filter(f -> !repair.parts().contains(f))
-                .toList();
+        List<String> consequences =
+                trial
+                        .in(Dictionary.key(bench.dictionary().asFound()))
+                        .map(Trial.Shows::melted)
+                        .orElse(List.of())
+                        .stream()
+                        .filter(f -> !repair.parts().contains(f))
+                        .toList();
         return new Candidate(repair, share, likely, weighed(best), consequences);
     }
 

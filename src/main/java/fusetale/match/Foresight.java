@@ -71,7 +71,7 @@ record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) 
         for (Alive a : alive) {
             Observation seen = a.expectation().sight();
             if (seen != null) {
-                joint[a.group()][places.get(seen.words())] += a.share();
+                joint[a.group()][places.getOrDefault(seen.words(), 0)] += a.share();
             } else {
                 spread(joint[a.group()], a.share());
             }

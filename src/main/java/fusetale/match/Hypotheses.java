@@ -72,7 +72,7 @@ final class Hypotheses {
                     .map(Connector::pins)
                     .map(List::size)
                     .orElse(1);
-            double share = form.priorRatio() / ratios.get(form.part());
+            double share = form.priorRatio() / ratios.getOrDefault(form.part(), 1.0);
             double weight = weights.of(form.telling().kind(), pins) * share;
             AmountRange amount = form.amount();
             // a rating of a wrong fuse is read off the fuse; only the usual one is compared

@@ -7,7 +7,6 @@ import fusetale.circuit.Circuit;
 import fusetale.explore.Progress;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -108,8 +107,9 @@ public final class Matcher {
         Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
         List<Boards.Board> missing = bench.boards().all().stream()
                 .filter(b -> b.middle() && !bench.known(b))
-                .sorted(Comparator.comparingDouble((Boards.Board b) -> -bench.boards().of(b).weight()
-                        * nearness.ratio(b.supposition().faults())))
+                .sorted(Comparator.comparingDouble(
+                        (Boards.Board b) -> -bench.boards().of(b).weight()
+                                * nearness.ratio(b.supposition().faults())))
                 .toList();
         int of = bench.boards().hypotheses().size();
         int done = of - missing.size();
@@ -175,8 +175,7 @@ public final class Matcher {
             }
         }
         int of = bench.boards().hypotheses().size();
-        return new Ranking.HowFar(
-                hypotheses.size(), of, boards, Math.max(boards, boards + of - hypotheses.size()));
+        return new Ranking.HowFar(hypotheses.size(), of, boards, Math.max(boards, boards + of - hypotheses.size()));
     }
 
     private Workbench.Weighing weighed(Findings findings, Progress progress, BooleanSupplier stopped)
@@ -203,10 +202,7 @@ public final class Matcher {
         boolean complete = bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b));
         return new Planner(circuit, bench, weighing, stopped)
                 .commanding(complete)
-                .next(
-                        a -> reachable(a, outOfReach)
-                                && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
-                        danger);
+                .next(a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)), danger);
     }
 
     /**

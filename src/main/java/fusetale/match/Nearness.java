@@ -45,11 +45,15 @@ final class Nearness {
                 nets.put(connector.name() + "." + pin.label(), of(List.of(pin.board(), pin.harness())));
             }
         }
-        nets.values().forEach(set -> set.forEach(
-                net -> around.computeIfAbsent(net, n -> new ArrayList<>()).add(set)));
+        nets.values()
+                .forEach(set -> set.forEach(net ->
+                        around.computeIfAbsent(net, n -> new ArrayList<>()).add(set)));
         Map<Net, Integer> reached = reached(points, nets, around);
         nets.forEach((name, set) -> {
-            int least = set.stream().mapToInt(n -> reached.getOrDefault(n, FAR)).min().orElse(FAR);
+            int least = set.stream()
+                    .mapToInt(n -> reached.getOrDefault(n, FAR))
+                    .min()
+                    .orElse(FAR);
             String owner = circuit.part(name).isPresent() || name.indexOf('.') < 0
                     ? name
                     : name.substring(0, name.indexOf('.'));
@@ -64,8 +68,7 @@ final class Nearness {
         return set;
     }
 
-    private Map<Net, Integer> reached(
-            Set<String> points, Map<String, Set<Net>> nets, Map<Net, List<Set<Net>>> around) {
+    private Map<Net, Integer> reached(Set<String> points, Map<String, Set<Net>> nets, Map<Net, List<Set<Net>>> around) {
         Map<Net, Integer> reached = new HashMap<>();
         Deque<Net> next = new ArrayDeque<>();
         for (String point : points) {
@@ -79,7 +82,7 @@ final class Nearness {
         }
         while (!next.isEmpty()) {
             Net net = next.remove();
-            int further = reached.get(net) + 1;
+            int further = reached.getOrDefault(net, FAR) + 1;
             for (Set<Net> set : around.getOrDefault(net, List.of())) {
                 for (Net other : set) {
                     if (further < FAR && reached.putIfAbsent(other, further) == null) {

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -188,7 +189,7 @@ final class Planner {
             }
         });
         for (Map.Entry<String, List<Check>> e : toDraw.entrySet()) {
-            bench.dictionary().draw(of.get(e.getKey()), e.getValue(), stopped);
+            bench.dictionary().draw(Objects.requireNonNull(of.get(e.getKey())), e.getValue(), stopped);
         }
         if (toDraw.isEmpty()) {
             return first;
@@ -443,7 +444,7 @@ final class Planner {
                 .map(Place::board)
                 .toList();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
-            bench.dictionary().prepare(a.getValue(), checks.get(a.getKey()), stopped);
+            bench.dictionary().prepare(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
             bench.work(concerned, List.of(a.getValue()), weighing.findings(), () -> {}, stopped);
         }
         int one = group.get(0);
@@ -473,5 +474,4 @@ final class Planner {
         Foresight foresight = Foresight.of(shown, groups, normal);
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
-
 }

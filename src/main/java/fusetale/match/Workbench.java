@@ -159,9 +159,7 @@ final class Workbench {
         }
         Boards.Board middle = boards.of(board.hypothesis()).get(Boards.PLACES / 2);
         Trial known = trial(middle);
-        boolean untouched = known.in(asFoundKey)
-                .filter(Trial.Shows::untouched)
-                .isPresent();
+        boolean untouched = known.in(asFoundKey).filter(Trial.Shows::untouched).isPresent();
         boolean soft = board.supposition().faults().stream()
                 .allMatch(f -> f.amount() != null && f.amount().unit() == fusetale.quantity.Unit.RATIO);
         if (untouched && soft && known.allUntouched()) {
@@ -196,7 +194,8 @@ final class Workbench {
     /** Whether something that the evidence asks of a board was never worked out. */
     boolean lacks(Boards.Board board, Case findings) {
         for (int j = 0; j < findings.size(); j++) {
-            if (lacks(after(board, findings.replaced().get(j)), findings.wanted().get(j))) {
+            if (lacks(
+                    after(board, findings.replaced().get(j)), findings.wanted().get(j))) {
                 return true;
             }
         }
@@ -249,7 +248,12 @@ final class Workbench {
             }
             Pool pool = new Pool();
             for (Boards.Board board : known) {
-                pool.add(expect(board, findings.wanted().get(j), findings.replaced().get(j)), board.weight());
+                pool.add(
+                        expect(
+                                board,
+                                findings.wanted().get(j),
+                                findings.replaced().get(j)),
+                        board.weight());
             }
             MeterFunction function = ((Ask.Metered) e.ask()).check().function();
             broad[j] = Math.log(pool.of(function, e.shown()));
@@ -265,8 +269,8 @@ final class Workbench {
     Fit fit(Boards.Board board, Case findings, Common common) {
         Expectation[] expected = new Expectation[findings.size()];
         for (int j = 0; j < expected.length; j++) {
-            expected[j] = expect(
-                    board, findings.wanted().get(j), findings.replaced().get(j));
+            expected[j] =
+                    expect(board, findings.wanted().get(j), findings.replaced().get(j));
         }
         return Fit.of(expected, common);
     }
@@ -291,10 +295,7 @@ final class Workbench {
      * @param listed which boards are compared at all
      */
     Weighing likely(
-            Case findings,
-            List<Arrangement> arrangements,
-            Predicate<Boards.Board> listed,
-            BooleanSupplier stopped) {
+            Case findings, List<Arrangement> arrangements, Predicate<Boards.Board> listed, BooleanSupplier stopped) {
         while (true) {
             Weighing weighing = weigh(findings, listed);
             Posterior p = weighing.posterior();
@@ -335,7 +336,7 @@ final class Workbench {
         known.forEach(b -> counts.merge(b.hypothesis(), 1, Integer::sum));
         return known.stream()
                 .map(b -> {
-                    double weight = boards.of(b).weight() / counts.get(b.hypothesis());
+                    double weight = boards.of(b).weight() / counts.getOrDefault(b.hypothesis(), 1);
                     return new Boards.Board(b.number(), b.hypothesis(), b.place(), weight, b.supposition());
                 })
                 .toList();

@@ -196,7 +196,9 @@ public final class Screens {
         private boolean idle() {
             return Objects.requireNonNull(program)
                     .opened()
-                    .map(r -> rests(r.model()) && rests(r.matching()) && r.window().rests())
+                    .map(r -> rests(r.model())
+                            && rests(r.matching())
+                            && r.window().rests())
                     .orElse(Objects.requireNonNull(state).board().isEmpty());
         }
 

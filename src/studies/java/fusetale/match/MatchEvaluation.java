@@ -54,7 +54,8 @@ public final class MatchEvaluation {
         this.most = most;
         String folder = System.getProperty("fusetale.dictionaries", "");
         if (!folder.isEmpty()) {
-            bench.recall(DictionaryFile.of(Path.of(folder), circuit, meter + " 24 1").read());
+            bench.recall(
+                    DictionaryFile.of(Path.of(folder), circuit, meter + " 24 1").read());
         }
         Random random = new Random(seed);
         while (truths.size() < cases) {
@@ -125,7 +126,8 @@ public final class MatchEvaluation {
         double low = mains.lowestVolts().si();
         double volts = low + (mains.highestVolts().si() - low) * random.nextDouble();
         Specimen specimen = new Specimen(
-                new Drawn(new Random(random.nextLong())).circuit(circuit), volts / mains.volts().si());
+                new Drawn(new Random(random.nextLong())).circuit(circuit),
+                volts / mains.volts().si());
         try {
             Foretelling f = Foretelling.of(
                     specimen, Arrangement.powered(circuit), meter, bench.asks().powerOn(), () -> false);
@@ -178,7 +180,9 @@ public final class MatchEvaluation {
         for (Observation seen : truth.asFound.observations()) {
             all.add(new Evidence(
                     new Ask.Noticed(
-                            Arrangement.powered(circuit), seen.part(), seen.sight().aspect()),
+                            Arrangement.powered(circuit),
+                            seen.part(),
+                            seen.sight().aspect()),
                     new Shown.Seen(seen.sight(), counted(seen))));
         }
         return all;
@@ -274,12 +278,15 @@ public final class MatchEvaluation {
         Workbench.Weighing weigh(Findings findings) throws Exception {
             Case found = Case.of(findings);
             List<Arrangement> arrangements = bench.prepare(found, () -> false);
-            List<Boards.Board> missing =
-                    bench.boards().all().stream()
-                            .filter(b -> b.middle() && !bench.known(b))
-                            .toList();
+            List<Boards.Board> missing = bench.boards().all().stream()
+                    .filter(b -> b.middle() && !bench.known(b))
+                    .toList();
             bench.work(missing, arrangements, found, () -> {}, () -> false);
-            return bench.likely(found, arrangements, b -> !left.contains(bench.boards().of(b).repair()), () -> false);
+            return bench.likely(
+                    found,
+                    arrangements,
+                    b -> !left.contains(bench.boards().of(b).repair()),
+                    () -> false);
         }
 
         Optional<Advice> next(Workbench.Weighing weighing, String run, Random random, List<Ask> refused)
@@ -292,16 +299,12 @@ public final class MatchEvaluation {
             if (run.equals("gain")) {
                 return planner.most(danger);
             }
-            return planner
-                    .next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), danger)
-                    .advice()
-                    .stream()
+            return planner.next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), danger).advice().stream()
                     .findFirst();
         }
     }
 
-    private void mark(
-            Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number, Findings findings) {
+    private void mark(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number, Findings findings) {
         for (int at = 0; at < MARKS.length; at++) {
             if (MARKS[at] == m) {
                 mark(weighing, truth, at, tally, number, findings.size());
@@ -319,7 +322,8 @@ public final class MatchEvaluation {
         tally.first[at] += place == 0 ? 1 : 0;
         tally.three[at] += place >= 0 && place < 3 ? 1 : 0;
         tally.log2[at] -= Math.log(Math.max(p, 1e-4)) / Math.log(2);
-        double brier = (1 - p) * (1 - p) + weighing.posterior().somethingElse() * weighing.posterior().somethingElse();
+        double brier = (1 - p) * (1 - p)
+                + weighing.posterior().somethingElse() * weighing.posterior().somethingElse();
         for (Map.Entry<Repair, Double> e : repairs.entrySet()) {
             brier += e.getKey().equals(right) ? 0 : e.getValue() * e.getValue();
         }
@@ -348,7 +352,9 @@ public final class MatchEvaluation {
                         number,
                         truth.supposition.faults().stream()
                                 .map(f -> f.target() + "=" + f.mode().compact()
-                                        + (f.amount() == null ? "" : ":" + f.amount().si()))
+                                        + (f.amount() == null
+                                                ? ""
+                                                : ":" + f.amount().si()))
                                 .toList(),
                         place + 1,
                         p,

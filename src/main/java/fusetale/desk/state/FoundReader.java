@@ -155,7 +155,7 @@ public final class FoundReader {
             try {
                 all.add(read(words, null, bench));
             } catch (SentenceException unclear) {
-                problems.add(WORDS.say("line", line.strip(), unclear.getMessage()));
+                problems.add(WORDS.say("line", line.strip(), String.valueOf(unclear.getMessage())));
             }
         }
         return all;

@@ -1,0 +1,141 @@
+package fusetale.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.Observation;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import fusetale.circuit.MeterFunction;
+import fusetale.explore.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The whole engine on the teaching board. What is read is worked out by hand from the drawing: the closed forms stand beside
+ * each check.
+ */
+class MatcherTest {
+    private static final Circuit BOARD = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("circuits/first-light.yaml"))
+            .circuit());
+
+    private static @TempDir Path folder;
+    private static Matcher matcher;
+
+    @BeforeAll
+    static void workOutOnce() {
+        matcher = matcher(folder);
+    }
+
+    private static Matcher matcher(Path cache) {
+        return Matcher.of(BOARD, Meter.trueRms4000(), new Matcher.Settings(2, 1, cache));
+    }
+
+    private static Evidence volts(String point, double si) {
+        return new Evidence(
+                new Ask.Metered(Arrangement.powered(BOARD), new Check(point, "gnd", MeterFunction.DC_VOLTS)),
+                new Shown.Figure(si));
+    }
+
+    private static Evidence seen(String part, Observation.Sight sight) {
+        return new Evidence(new Ask.Noticed(Arrangement.powered(BOARD), part, sight.aspect()), new Shown.Seen(sight));
+    }
+
+    private static Ranking rank(Matcher of, Evidence... evidence) throws Exception {
+        return of.rank(Findings.of(List.of(evidence)), r -> {}, Progress.SILENT, () -> false);
+    }
+
+    /** Voltage before the dropper and none behind it, the lamp dark: the dropper is open (job: "voltage on one side"). */
+    @Test
+    void openDropperIsFound() throws Exception {
+        Ranking ranking = rank(matcher, seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0));
+        Candidate leader = ranking.candidates().get(0);
+        assertThat(leader.repair().parts()).containsExactly("R2");
+        assertThat(leader.share()).isGreaterThan(0.9);
+        assertThat(leader.fits()).isEqualTo(3);
+        assertThat(ranking.howFar().complete()).isTrue();
+    }
+
+    /** A lamp that is dark under its full supply has lost its filament. */
+    @Test
+    void deadLampIsFound() throws Exception {
+        Ranking ranking = rank(matcher, seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 18.0));
+        assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("E1");
+    }
+
+    /** What nothing in the list can show is told as such: 40 V on a board whose winding peaks at 20 V. */
+    @Test
+    void whatNothingExplainsIsSomethingElse() throws Exception {
+        Ranking ranking = rank(
+                matcher,
+                seen("E1", Observation.Sight.LIT),
+                volts("TP1", 40),
+                volts("TP2", 39),
+                new Evidence(volts("TP1", 40).ask(), new Shown.Figure(40)),
+                new Evidence(volts("TP2", 39).ask(), new Shown.Figure(39)));
+        assertThat(ranking.notInTheList()).isTrue();
+    }
+
+    /** The first advice tells the leaders apart, what follows comes from the cache, and shares stay the same to the bit. */
+    @Test
+    void keptDictionaryGivesTheSameAnswer(@TempDir Path own) throws Exception {
+        Evidence[] read = {seen("E1", Observation.Sight.DARK), volts("TP1", 18.1)};
+        Ranking fresh = rank(matcher(own), read);
+        Ranking kept = rank(matcher(own), read);
+        assertThat(kept.candidates()).hasSameSizeAs(fresh.candidates());
+        for (int k = 0; k < fresh.candidates().size(); k++) {
+            assertThat(kept.candidates().get(k).repair())
+                    .isEqualTo(fresh.candidates().get(k).repair());
+            assertThat(kept.candidates().get(k).share())
+                    .isCloseTo(fresh.candidates().get(k).share(), org.assertj.core.api.Assertions.within(1e-6));
+        }
+        spoil(own);
+        assertThat(rank(matcher(own), read).candidates().get(0).repair())
+                .isEqualTo(fresh.candidates().get(0).repair());
+    }
+
+    private static void spoil(Path folder) throws IOException {
+        try (var files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                byte[] bytes = Files.readAllBytes(file);
+                bytes[bytes.length / 2] ^= 0x55;
+                Files.write(file, bytes);
+            }
+        }
+    }
+
+    @Test
+    void nextReadingPartsWhatIsLeft() throws Exception {
+        Findings findings = Findings.of(List.of(seen("E1", Observation.Sight.DARK)));
+        matcher.rank(findings, r -> {}, Progress.SILENT, () -> false);
+        NextReadings next = matcher.next(findings, Set.of(), List.of(), Progress.SILENT, () -> false);
+        assertThat(next.verdict()).isEqualTo(NextReadings.Verdict.GO_ON);
+        Advice first = next.advice().get(0);
+        assertThat(first.bits()).isGreaterThan(0.3);
+        assertThat(first.meanings()).hasSizeGreaterThan(1);
+        NextReadings without = matcher.next(findings, Set.of(), List.of(first.ask()), Progress.SILENT, () -> false);
+        assertThat(without.advice()).noneMatch(a -> Case.sameAsk(a.ask(), first.ask()));
+    }
+
+    /** After the part was changed, what was read before stays true of the old machine, and the new one may be healthy. */
+    @Test
+    void repairBeginsANewSpell() throws Exception {
+        Findings findings = Findings.of(
+                        List.of(seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0)))
+                .replaced(List.of("R2"))
+                .with(volts("TP2", 14.6));
+        Ranking ranking = matcher.rank(findings, r -> {}, Progress.SILENT, () -> false);
+        assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("R2");
+        assertThat(ranking.candidates().get(0).fits()).isEqualTo(4);
+    }
+}
