@@ -7,6 +7,7 @@ import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -203,7 +204,7 @@ final class FitGrid extends Region {
 
     /** Something not in the list, what decides nothing, and what the signs mean. */
     private void foot(FitPlan plan) {
-        if (rows == footed && plan.equals(footedAt)) {
+        if (Objects.equals(rows, footed) && plan.equals(footedAt)) {
             return;
         }
         footed = rows;
