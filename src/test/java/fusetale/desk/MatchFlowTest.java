@@ -348,7 +348,7 @@ class MatchFlowTest extends ApplicationTest {
         for (Node node : VisibleTexts.focusable(repair().window().match())) {
             String said = node.getAccessibleText();
             boolean speaks = said != null && !said.isBlank();
-            assertThat(speaks || node instanceof Labeled l && !l.getText().isBlank())
+            assertThat(speaks || (node instanceof Labeled l && !l.getText().isBlank()))
                     .as("%s: %s", where, node)
                     .isTrue();
             if (node instanceof ButtonBase) {

@@ -177,11 +177,15 @@ class ReadingsReaderTest {
 
     @Test
     void aSpreadsheetsFileIsRead() {
-        String text = "\uFEFFNote;Value;From;To;Function\r\n"
-                + "\"before, \"\"after\"\"\r\nand in the end\";0,523;gnd;TP4;Diode Test\r\n"
-                + ";;;;\r\n"
-                + ";\"-12,4\";TP4;;dc\r\n";
-        ReadingsFile file = new ReadingsReader(FERRY).read("b.csv", text.substring(1));
+        String text = String.join(
+                "\r\n",
+                "Note;Value;From;To;Function",
+                "\"before, \"\"after\"\"",
+                "and in the end\";0,523;gnd;TP4;Diode Test",
+                ";;;;",
+                ";\"-12,4\";TP4;;dc",
+                "");
+        ReadingsFile file = new ReadingsReader(FERRY).read("b.csv", text);
 
         assertThat(file.problems()).isEmpty();
         assertThat(file.findings().evidence())
@@ -210,23 +214,24 @@ class ReadingsReaderTest {
 
     @Test
     void everyErrorIsToldAtOnceWithItsPlaceAndTheNearestSpelling() {
-        List<Problem> problems = read(",d.c. vlots,TP4,,1,V,,\n"
-                        + ",dc,TP44,,1,V,,\n"
-                        + ",dc,TP4,gdn,1,V,,\n"
-                        + ",dc,TP4,,12..4,V,,\n"
-                        + ",dc,TP4,,12.4,A,,\n"
-                        + "pwoer orf,dc,TP4,,12.4,V,,\n"
-                        + "power on,ohms,TP4,,12.4,,,\n"
-                        + ",fuse,F999,,blown,,,\n"
-                        + ",fuse,C101,,blown,,,\n"
-                        + ",fuse,F201,,blwon,,,\n"
-                        + ",start-up,U501,,3 of 5,,,\n"
-                        + ",dc,TP4,,1,V,guesswork,\n"
-                        + ",replaced,F2O1,,,,,\n"
-                        + ",dc,TP4,,3.3 kohm,,,\n"
-                        + ",lamp,E310,gnd,dark,,,\n"
-                        + ",dc,TP4,,1,V,,note,extra\n")
-                .problems();
+        List<Problem> problems = read("""
+                        ,d.c. vlots,TP4,,1,V,,
+                        ,dc,TP44,,1,V,,
+                        ,dc,TP4,gdn,1,V,,
+                        ,dc,TP4,,12..4,V,,
+                        ,dc,TP4,,12.4,A,,
+                        pwoer orf,dc,TP4,,12.4,V,,
+                        power on,ohms,TP4,,12.4,,,
+                        ,fuse,F999,,blown,,,
+                        ,fuse,C101,,blown,,,
+                        ,fuse,F201,,blwon,,,
+                        ,start-up,U501,,3 of 5,,,
+                        ,dc,TP4,,1,V,guesswork,
+                        ,replaced,F2O1,,,,,
+                        ,dc,TP4,,3.3 kohm,,,
+                        ,lamp,E310,gnd,dark,,,
+                        ,dc,TP4,,1,V,,note,extra
+                        """).problems();
 
         assertThat(problems)
                 .extracting(Problem::line)

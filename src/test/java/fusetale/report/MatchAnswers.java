@@ -30,13 +30,12 @@ public final class MatchAnswers {
             .circuit());
 
     /** Line 2 a fuse, line 3 a figure, line 4 what is over range. */
-    public static final ReadingsFile READ = new ReadingsReader(FERRY)
-            .read(
-                    "a.csv",
-                    "function,from,to,value,arrangement,note\n"
-                            + "fuse,F201,,blown,,\n"
-                            + "dc,TP4,,17.4,,\n"
-                            + "diode,gnd,TP4,OL,\"power off, F202 pulled\",\n");
+    public static final ReadingsFile READ = new ReadingsReader(FERRY).read("a.csv", """
+                    function,from,to,value,arrangement,note
+                    fuse,F201,,blown,,
+                    dc,TP4,,17.4,,
+                    diode,gnd,TP4,OL,"power off, F202 pulled",
+                    """);
 
     private MatchAnswers() {}
 

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.ejml.data.DMatrixRMaj;
+import org.hipparchus.linear.RealMatrix;
 import org.jfree.chart.JFreeChart;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import picocli.CommandLine;
@@ -17,6 +18,7 @@ record Everything(
         Shape shape,
         SVGGraphics2D svg,
         DMatrixRMaj matrix,
+        RealMatrix statistics,
         JFreeChart chart,
         LoadSettings yaml,
         CommandLine command,
