@@ -23,7 +23,7 @@ public final class Matcher {
     /** Machines drawn to see how readings vary together. */
     private static final int DRAWS = 24;
 
-    private static final int CHUNK = 16;
+    private static final int CHUNK = 8;
     private static final double FIRST_SECONDS = 5;
     private static final double EACH_SECONDS = 4;
     private static final double NANOS = 1e9;
@@ -92,8 +92,8 @@ public final class Matcher {
     public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Case found = Case.of(findings);
-        List<Arrangement> arrangements = bench.prepare(found, stopped);
         Sharpening sharpening = new Sharpening(findings, found, sharper, stopped);
+        List<Arrangement> arrangements = bench.prepare(found, stopped);
         asFound(found, arrangements, sharpening, progress);
         Workbench.Weighing weighing = bench.likely(found, arrangements, b -> true, stopped);
         last = weighing;
