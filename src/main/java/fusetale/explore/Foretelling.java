@@ -270,7 +270,7 @@ public final class Foretelling {
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || here.get(k).equals(check) && under(known).by(supposition, machine.arranged()));
+                            || (here.get(k).equals(check) && under(known).by(supposition, machine.arranged())));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;

@@ -8,19 +8,52 @@ import java.util.Set;
 
 /**
  * Findings as they are weighed: repeated readings folded, each with what had been replaced before it.
- *
- * @param evidence what counts, in order
- * @param replaced parts that were new when each was read
- * @param repeated whether each was read twice with the same result
- * @param index place of each among all findings
- * @param wanted the ask of each with its keys
  */
-record Case(
-        List<Evidence> evidence,
-        List<Set<String>> replaced,
-        boolean[] repeated,
-        List<Integer> index,
-        List<Wanted> wanted) {
+final class Case {
+    private final List<Evidence> evidence;
+    private final List<Set<String>> replaced;
+    private final boolean[] repeated;
+    private final List<Integer> index;
+    private final List<Wanted> wanted;
+
+    Case(
+            List<Evidence> evidence,
+            List<Set<String>> replaced,
+            boolean[] repeated,
+            List<Integer> index,
+            List<Wanted> wanted) {
+        this.evidence = List.copyOf(evidence);
+        this.replaced = List.copyOf(replaced);
+        this.repeated = repeated;
+        this.index = List.copyOf(index);
+        this.wanted = List.copyOf(wanted);
+    }
+
+    /** What counts, in order. */
+    List<Evidence> evidence() {
+        return evidence;
+    }
+
+    /** Parts that were new when each was read. */
+    List<Set<String>> replaced() {
+        return replaced;
+    }
+
+    /** Whether each was read twice with the same result. Not to be modified. */
+    boolean[] repeated() {
+        return repeated;
+    }
+
+    /** Place of each among all findings. */
+    List<Integer> index() {
+        return index;
+    }
+
+    /** The ask of each with its keys. */
+    List<Wanted> wanted() {
+        return wanted;
+    }
+
     /** Two readings of one ask are the same within this, of their value: what two meters and a hand may differ. */
     private static final double SAME_RATIO = 0.02;
 

@@ -58,15 +58,10 @@ final class Dictionary {
 
     /** A way to set the bench, with all that is asked of it. */
     private static final class Panel {
-        final Arrangement arrangement;
         final List<Foretelling> rounds = new ArrayList<>();
         final Set<Check> checks = new HashSet<>();
         /** By check, what each drawn machine shows; the same for sights. */
         final Map<Check, double[]> drawn = new HashMap<>();
-
-        Panel(Arrangement arrangement) {
-            this.arrangement = arrangement;
-        }
     }
 
     /** Takes what another run worked out. */
@@ -128,7 +123,7 @@ final class Dictionary {
      */
     boolean prepare(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
         Panel panel = panels.computeIfAbsent(key(arrangement), k -> {
-            Panel fresh = new Panel(arrangement);
+            Panel fresh = new Panel();
             fresh.drawn.putAll(drawnBefore.getOrDefault(k, Map.of()));
             return fresh;
         });

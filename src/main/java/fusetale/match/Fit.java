@@ -13,21 +13,60 @@ import org.hipparchus.linear.RealVector;
  * <pre>ln p(y_j | all others) = −z_j²/(2 k_jj) + ln(k_jj)/2 − ln(2π)/2,  k = K⁻¹;  away_j = z_j/√k_jj</pre>
  *
  * (leave-one-out form of the normal law, from the block inverse.)
- *
- * @param logLikelihood natural logarithm of p(evidence | board), slips included
- * @param logEach ln p(evidence j | all others, board), one an evidence
- * @param away how far off each is in standard deviations; infinite for what cannot be
- * @param mistake probability that each is a slip, were the board true
- * @param expectations what the board lets expect, one an evidence
- * @param spread standard deviation of each before anything was read [axis]
  */
-record Fit(
-        double logLikelihood,
-        double[] logEach,
-        double[] away,
-        double[] mistake,
-        Expectation[] expectations,
-        double[] spread) {
+final class Fit {
+    private final double logLikelihood;
+    private final double[] logEach;
+    private final double[] away;
+    private final double[] mistake;
+    private final Expectation[] expectations;
+    private final double[] spread;
+
+    Fit(
+            double logLikelihood,
+            double[] logEach,
+            double[] away,
+            double[] mistake,
+            Expectation[] expectations,
+            double[] spread) {
+        this.logLikelihood = logLikelihood;
+        this.logEach = logEach;
+        this.away = away;
+        this.mistake = mistake;
+        this.expectations = expectations;
+        this.spread = spread;
+    }
+
+    /** Natural logarithm of p(evidence | board), slips included. */
+    double logLikelihood() {
+        return logLikelihood;
+    }
+
+    /** Ln p(evidence j | all others, board), one an evidence. Not to be modified. */
+    double[] logEach() {
+        return logEach;
+    }
+
+    /** How far off each is in standard deviations; infinite for what cannot be. Not to be modified. */
+    double[] away() {
+        return away;
+    }
+
+    /** Probability that each is a slip, were the board true. Not to be modified. */
+    double[] mistake() {
+        return mistake;
+    }
+
+    /** What the board lets expect, one an evidence. Not to be modified. */
+    Expectation[] expectations() {
+        return expectations;
+    }
+
+    /** Standard deviation of each before anything was read [axis]. Not to be modified. */
+    double[] spread() {
+        return spread;
+    }
+
     /** One reading in fifty is a slip (judgement). */
     static final double SLIP = 0.02;
 

@@ -4,20 +4,39 @@ import fusetale.bench.Observation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * What one more ask would show, of every board that is still alive: outcomes, and how likely each is together with each
  * repair.
- *
- * @param outcomes what the display would show, in order
- * @param joint {@code joint[group][outcome]}, adds up to 1
- * @param groups repairs, in the order of {@code joint}
  */
-record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) {
+final class Foresight {
+    private final List<Outcome> outcomes;
+    private final double[][] joint;
+    private final List<Repair> groups;
+
+    Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) {
+        this.outcomes = List.copyOf(outcomes);
+        this.joint = joint;
+        this.groups = List.copyOf(groups);
+    }
+
+    /** What the display would show, in order. */
+    List<Outcome> outcomes() {
+        return outcomes;
+    }
+
+    /** {@code joint[group][outcome]}, adds up to 1. Not to be modified. */
+    double[][] joint() {
+        return joint;
+    }
+
+    /** Repairs, in the order of {@code joint}. */
+    List<Repair> groups() {
+        return groups;
+    }
+
     /** Of every outcome this much is a slip of hand or eye (judgement). */
     private static final double SLIP = 0.04;
 
@@ -56,11 +75,9 @@ record Foresight(List<Outcome> outcomes, double[][] joint, List<Repair> groups) 
 
     private static Foresight ofSights(List<Alive> alive, List<Repair> groups) {
         Map<String, Integer> places = new LinkedHashMap<>();
-        Set<Observation.Sight> sights = new LinkedHashSet<>();
         for (Alive a : alive) {
             Observation seen = a.expectation().sight();
             if (seen != null) {
-                sights.add(seen.sight());
                 places.putIfAbsent(seen.words(), places.size());
             }
         }

@@ -224,7 +224,8 @@ final class Hypotheses {
                     if (here
                             && !pin.board().equals(circuit.ground())
                             && !pin.harness().equals(circuit.ground())) {
-                        more |= reached.add(pin.board()) | reached.add(pin.harness());
+                        more |= reached.add(pin.board());
+                        more |= reached.add(pin.harness());
                     }
                 }
             }

@@ -8,14 +8,47 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How likely each board is after the evidence, by Bayes' rule, and something not in the list beside them.
- *
- * @param boards those that were weighed
- * @param shares probability of each, with that of something else they add up to 1
- * @param fits how each explains the evidence
- * @param somethingElse probability that it is not in the list
- * @param suspicion probability that each reading is a slip
  */
-record Posterior(List<Boards.Board> boards, double[] shares, List<Fit> fits, double somethingElse, double[] suspicion) {
+final class Posterior {
+    private final List<Boards.Board> boards;
+    private final double[] shares;
+    private final List<Fit> fits;
+    private final double somethingElse;
+    private final double[] suspicion;
+
+    Posterior(List<Boards.Board> boards, double[] shares, List<Fit> fits, double somethingElse, double[] suspicion) {
+        this.boards = List.copyOf(boards);
+        this.shares = shares;
+        this.fits = List.copyOf(fits);
+        this.somethingElse = somethingElse;
+        this.suspicion = suspicion;
+    }
+
+    /** Those that were weighed. */
+    List<Boards.Board> boards() {
+        return boards;
+    }
+
+    /** Probability of each, with that of something else they add up to 1. Not to be modified. */
+    double[] shares() {
+        return shares;
+    }
+
+    /** How each explains the evidence. */
+    List<Fit> fits() {
+        return fits;
+    }
+
+    /** Probability that it is not in the list. */
+    double somethingElse() {
+        return somethingElse;
+    }
+
+    /** Probability that each reading is a slip. Not to be modified. */
+    double[] suspicion() {
+        return suspicion;
+    }
+
     /**
      * Weighs.
      *

@@ -2,6 +2,7 @@ package fusetale.match;
 
 import fusetale.bench.Observation;
 import java.util.Arrays;
+import java.util.List;
 
 /** How what is seen compares with what should be seen. */
 final class Seeing {
@@ -20,7 +21,7 @@ final class Seeing {
             return seen.sight() == Observation.Sight.STOPS && !sameCount(seen, expected) ? NEXT / 2 : RIGHT;
         }
         double others = others(is);
-        boolean next = Math.abs(seen.sight().ordinal() - is.ordinal()) == 1 && soft(is) && soft(seen.sight());
+        boolean next = neighbours(seen.sight(), is) && soft(is) && soft(seen.sight());
         return next ? NEXT : (1 - RIGHT) / Math.max(1, others);
     }
 
@@ -34,6 +35,11 @@ final class Seeing {
                         .filter(s -> s.aspect() == of.aspect())
                         .count()
                 - 1.0;
+    }
+
+    private static boolean neighbours(Observation.Sight one, Observation.Sight other) {
+        List<Observation.Sight> inOrder = List.of(Observation.Sight.values());
+        return Math.abs(inOrder.indexOf(one) - inOrder.indexOf(other)) == 1;
     }
 
     /** Brightness, pull, heat and hum are matters of degree. */

@@ -4,6 +4,7 @@ import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
 import java.util.List;
+import java.util.Objects;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -23,7 +24,7 @@ final class FitHead extends Region {
 
     /** Places everything at a plan. */
     void show(FitRows rows, FitPlan plan) {
-        if (rows == shown && plan.equals(placed)) {
+        if (Objects.equals(rows, shown) && plan.equals(placed)) {
             return;
         }
         shown = rows;
