@@ -13,6 +13,7 @@ import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.bench.Warmth;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.MeterFunction;
 import fusetale.circuit.Net;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
@@ -41,6 +42,11 @@ public final class Foretelling {
     private static final double NOTHING_AMPS = 5e-6;
 
     private static final double NOTHING_VOLTS = 5e-4;
+    /** Through 100 MΩ this is a hundredth of a volt [A]. */
+    private static final double NO_AMPS_AT_ALL = 1e-10;
+
+    private static final double MOVES_NOTHING_VOLTS = 2e-3;
+    private static final double MOVES_NOTHING_RATIO = 0.005;
     /** Of what the meter feeds in, this much is nothing: its effect on the reading goes with the square. */
     private static final double NOTHING_OF_THE_METER = 1e-3;
 
@@ -131,7 +137,7 @@ public final class Foretelling {
         if (built != null && known != null && built.melted().isEmpty()) {
             Machine machine = Machine.of(healthy, arrangement, supposition);
             Untouched untouched = new Untouched(asArranged, cycle(known), NOTHING_AMPS, NOTHING_VOLTS);
-            if (untouched.by(supposition, machine.arranged())) {
+            if (untouched.by(supposition, machine.arranged()) && staysPut(untouched, machine.arranged())) {
                 return Optional.of(new Foretold(
                         built.readings(),
                         noticed(known, machine.arranged(), supposition),
@@ -142,6 +148,35 @@ public final class Foretelling {
             }
         }
         return solved(supposition, stopped);
+    }
+
+    /**
+     * Whether what little flows in the branches that changed moves nothing: its current times the resistance between their
+     * ends at rest. Semiconductors are off then, so the resistance is rather too high than too low.
+     */
+    private boolean staysPut(Untouched untouched, Circuit supposed) {
+        AtRest rest = null;
+        for (Untouched.Branch branch : untouched.branches(supposed)) {
+            if (branch.amps() <= NO_AMPS_AT_ALL) {
+                continue;
+            }
+            if (rest == null) {
+                rest = AtRest.of(supposed, Arrangement.unpowered(), meter).orElse(reason -> null);
+                if (rest == null) {
+                    return false;
+                }
+            }
+            Check between = new Check(branch.one().name(), branch.two().name(), MeterFunction.OHMS);
+            if (!(rest.take(between) instanceof Solved.Found<AtRest.Touched> found)
+                    || found.value().reading().overRange()) {
+                return false;
+            }
+            double moves = branch.amps() * Math.abs(found.value().reading().value());
+            if (moves > Math.max(MOVES_NOTHING_VOLTS, MOVES_NOTHING_RATIO * branch.volts())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Optional<Foretold> solved(Supposition supposition, BooleanSupplier stopped) {

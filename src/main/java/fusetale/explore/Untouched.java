@@ -22,6 +22,7 @@ import fusetale.circuit.Wire;
 import fusetale.circuit.Zener;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Supposition;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,64 @@ final class Untouched {
             }
         }
         return old.isEmpty() && contacts(after, opens);
+    }
+
+    /**
+     * A branch that changed, with the little it carried or carries now.
+     *
+     * @param one its one end, in the machine as supposed
+     * @param two its other end
+     * @param amps largest current [A]
+     * @param volts largest voltage across it before [V]
+     */
+    record Branch(Net one, Net two, double amps, double volts) {}
+
+    /**
+     * What changed, for a closer look: next to nothing through the insulation of an open switch still lifts a point that the
+     * supposition has left hanging.
+     */
+    List<Branch> branches(Circuit after) {
+        List<Branch> branches = new ArrayList<>();
+        Set<Net> nets = before.nets();
+        for (Part part : after.parts()) {
+            Part was = before.part(part.name()).orElse(null);
+            if (part.equals(was)) {
+                continue;
+            }
+            if (was != null) {
+                changedPins(was, part, nets, branches);
+            } else if (part instanceof Wire w && nets.contains(w.one()) && nets.contains(w.two())) {
+                double volts = state.volts(w.one(), w.two());
+                branches.add(new Branch(w.one(), w.two(), volts / w.ohms().si(), volts));
+            }
+        }
+        for (int k = 0; k < before.connectors().size(); k++) {
+            Connector was = before.connectors().get(k);
+            List<Connector.Contact> now = after.connectors().get(k).pins();
+            for (int p = 0; p < now.size(); p++) {
+                if (!now.get(p).equals(was.pins().get(p))) {
+                    double amps = state.amps(was.name() + "." + now.get(p).label());
+                    branches.add(new Branch(now.get(p).board(), now.get(p).harness(), amps, 0));
+                }
+            }
+        }
+        return branches;
+    }
+
+    /** A part that kept its nets is one branch a pin; where a pin moved, the branch lies between its old net and the new. */
+    private void changedPins(Part was, Part now, Set<Net> nets, List<Branch> branches) {
+        double amps = state.amps(was.name());
+        boolean moved = now.pins().stream().anyMatch(p -> !nets.contains(p.net()));
+        Net first = now.pins().get(0).net();
+        for (int k = 0; k < now.pins().size(); k++) {
+            Net old = was.pins().get(k).net();
+            Net fresh = now.pins().get(k).net();
+            if (moved && !fresh.equals(old)) {
+                branches.add(new Branch(fresh, old, amps, 0));
+            } else if (!moved && k > 0) {
+                branches.add(new Branch(first, fresh, amps, state.volts(first, fresh)));
+            }
+        }
     }
 
     /** A resistance laid in: across two nets that were there, or before a pin that a part was moved to. */

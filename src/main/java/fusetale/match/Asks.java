@@ -116,6 +116,17 @@ final class Asks {
         return all;
     }
 
+    /** Where the driver of a coil or lamp begins: the nets of the outputs that command it. */
+    Set<String> driver(String driven) {
+        Set<String> nets = new LinkedHashSet<>();
+        for (Part part : circuit.parts()) {
+            if (part instanceof LogicOutput output && driven.equals(output.commands())) {
+                nets.add(output.out().name());
+            }
+        }
+        return nets;
+    }
+
     /** Taken apart with the power off: all fuses out, all connectors off, both. */
     List<Arrangement> takenApart() {
         Arrangement off = Arrangement.unpowered();

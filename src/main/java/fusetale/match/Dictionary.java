@@ -136,6 +136,10 @@ final class Dictionary {
             return false;
         }
         Foretelling round = Foretelling.of(Specimen.nominal(circuit), arrangement, meter, missing, stopped);
+        if (stopped.getAsBoolean()) {
+            // cut short, it knows nothing of the healthy machine, and would be kept
+            return false;
+        }
         panel.rounds.add(round);
         panel.checks.addAll(missing);
         Trial.Shows shows =
@@ -165,10 +169,8 @@ final class Dictionary {
     /**
      * Works out trials in arrangements, as far as they are not known; as found comes first, since it tells which fuses are
      * gone.
-     *
-     * @param told told after each trial that had to be worked out, one thread at a time
      */
-    void work(List<Trial> trials, List<Arrangement> arrangements, Runnable told, BooleanSupplier stopped) {
+    void work(List<Trial> trials, List<Arrangement> arrangements, BooleanSupplier stopped) {
         List<Trial> missing = trials.stream()
                 .filter(t -> arrangements.stream().anyMatch(a -> !knows(t, a)) || !knows(t, asFound))
                 .toList();
@@ -183,9 +185,6 @@ final class Dictionary {
                 futures.add(pool.submit(() -> {
                     if (!stopped.getAsBoolean()) {
                         one(trial, arrangements, stopped);
-                        synchronized (told) {
-                            told.run();
-                        }
                     }
                 }));
             }

@@ -3,7 +3,6 @@ package fusetale.match;
 import fusetale.bench.Check;
 import fusetale.bench.Observation;
 import fusetale.bench.Reading;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -113,10 +112,5 @@ record Expectation(
                 .map(Trial.Shows::readings)
                 .map((Map<Check, Reading> r) -> r.get(check))
                 .filter(r -> !r.overRange());
-    }
-
-    /** Whether what is seen is one of these. */
-    boolean sees(List<Observation.Sight> sights) {
-        return sight != null && sights.contains(sight.sight());
     }
 }

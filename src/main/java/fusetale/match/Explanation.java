@@ -42,6 +42,7 @@ final class Explanation {
     private final Workbench.Weighing weighing;
     private final Posterior posterior;
     private final Case findings;
+    private double[] averages = {};
 
     Explanation(Workbench bench, Workbench.Weighing weighing) {
         this.bench = bench;
@@ -50,7 +51,8 @@ final class Explanation {
         this.findings = weighing.findings();
     }
 
-    Ranking ranking(List<LookAlike> lookAlikes, Ranking.HowFar howFar) {
+    Ranking ranking(Ranking.HowFar howFar) {
+        averages = averages();
         List<Candidate> candidates = new ArrayList<>();
         for (Map.Entry<Repair, Double> e : posterior.repairs(bench.boards()).entrySet()) {
             if (e.getValue() >= LEAST_SHARE && candidates.size() < MOST_CANDIDATES) {
@@ -65,7 +67,7 @@ final class Explanation {
                 posterior.somethingElse(),
                 posterior.somethingElse() > TELLING || leaderNeedsSlip,
                 suspects,
-                lookAlikes,
+                List.of(),
                 danger(),
                 howFar);
     }
@@ -151,18 +153,24 @@ final class Explanation {
 
     /** log2 of how much likelier the reading is under the board than under all, both given the other readings. */
     private double bits(int board, int j) {
-        double[] logs = new double[posterior.shares().length];
-        double[] weights = new double[logs.length];
-        for (int k = 0; k < logs.length; k++) {
-            double each = posterior.fits().get(k).logEach()[j];
-            double without = Math.log(Math.max(posterior.shares()[k], Double.MIN_NORMAL)) - each;
-            weights[k] = without;
-            logs[k] = without + each;
-        }
-        double average = Fit.logSum(logs) - Fit.logSum(weights);
         double floor = weighing.common().logBroad(j) + Math.log(Fit.SLIP);
         double own = Math.max(posterior.fits().get(board).logEach()[j], floor);
-        return (own - Math.max(average, floor)) / LN2;
+        return (own - Math.max(averages[j], floor)) / LN2;
+    }
+
+    /** ln of how likely each reading is under all boards together, given the other readings. */
+    private double[] averages() {
+        double[] all = new double[findings.size()];
+        double[] logs = new double[posterior.shares().length];
+        double[] weights = new double[logs.length];
+        for (int j = 0; j < all.length; j++) {
+            for (int k = 0; k < logs.length; k++) {
+                logs[k] = Math.log(Math.max(posterior.shares()[k], Double.MIN_NORMAL));
+                weights[k] = logs[k] - posterior.fits().get(k).logEach()[j];
+            }
+            all[j] = Fit.logSum(logs) - Fit.logSum(weights);
+        }
+        return all;
     }
 
     /** Why the power must stay off: shorts that the fitted fuses would not clear, and what they would take along. */

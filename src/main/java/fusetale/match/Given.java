@@ -1,6 +1,5 @@
 package fusetale.match;
 
-import java.util.function.IntFunction;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -60,18 +59,17 @@ final class Given {
     /**
      * The law of the next reading.
      *
-     * @param drawn how drawn machines stand there
+     * @param shared its covariance with every evidence over drawn machines
+     * @param machines how many were drawn for it; 0 where that is not known
      * @param slope over one place of the amount
-     * @param drawnOf the same of the evidence
      */
-    Law law(double[] drawn, double slope, double own, IntFunction<double[]> drawnOf) {
+    Law law(double[] shared, int machines, double slope) {
         int q = at.length;
         double[] c = new double[q];
-        double kept = drawn.length == 0 ? 0 : 1 - (q + 1.0) / (drawn.length + q + 1.0);
+        double kept = machines == 0 ? 0 : 1 - (q + 1.0) / (machines + q + 1.0);
         double shift = 0;
         for (int a = 0; a < q; a++) {
-            double shared = own == 0 ? 0 : kept * Common.covariance(drawn, drawnOf.apply(at[a]));
-            c[a] = shared + slope * expected[at[a]].slope() / 12;
+            c[a] = kept * shared[at[a]] + slope * expected[at[a]].slope() / 12;
             shift += c[a] * z[a];
         }
         double explained = MatrixUtils.createRealVector(c).dotProduct(inverse.operate(MatrixUtils.createRealVector(c)));

@@ -64,22 +64,6 @@ public final class Matcher {
         return new Matcher(circuit, bench, file);
     }
 
-    /** The machine. */
-    public Circuit circuit() {
-        return circuit;
-    }
-
-    /** What an owner saw before it was switched off: everything to be seen and heard of the machine as found. */
-    public List<Ask> intake(BooleanSupplier stopped) throws UnfitArrangement {
-        bench.prepare(Case.of(Findings.NONE), stopped);
-        Arrangement asFound = bench.dictionary().asFound();
-        return bench.dictionary().healthy().in(Dictionary.key(asFound)).stream()
-                .flatMap(s -> s.sights().values().stream())
-                .<Ask>map(o -> new Ask.Noticed(asFound, o.part(), o.sight().aspect()))
-                .sorted(Comparator.comparing(Ask::words))
-                .toList();
-    }
-
     /**
      * Weighs all suppositions. The first answer comes after a few seconds, from what was solved by then; each further one is
      * handed over as the dictionary grows; the last one, from the whole of it, is returned.
@@ -99,7 +83,7 @@ public final class Matcher {
         last = weighing;
         lastFindings = findings;
         keep();
-        return new Explanation(bench, weighing).ranking(List.of(), howFar());
+        return new Explanation(bench, weighing).ranking(howFar());
     }
 
     /** Every supposition as found, in the middle of its amount: first what is frequent, and near what is out of order. */
@@ -116,7 +100,7 @@ public final class Matcher {
         progress.at(done, of);
         for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
             List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
-            bench.work(some, arrangements, found, () -> {}, sharpening.stopped);
+            bench.work(some, arrangements, found, sharpening.stopped);
             done += some.size();
             progress.at(done, of);
             if (done < of) {
@@ -147,7 +131,7 @@ public final class Matcher {
                 // whoever is told may ask at once what to measure next
                 last = weighing;
                 lastFindings = findings;
-                sharper.accept(new Explanation(bench, weighing).ranking(List.of(), howFar()));
+                sharper.accept(new Explanation(bench, weighing).ranking(howFar()));
                 due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
             }
         }
@@ -198,11 +182,10 @@ public final class Matcher {
             Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
-        boolean complete = bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b));
         return new Planner(circuit, bench, weighing, stopped)
-                .commanding(complete)
-                .next(a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)), danger);
+                .next(
+                        a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
+                        powerMayBeOn(weighing));
     }
 
     /**
@@ -215,10 +198,15 @@ public final class Matcher {
     public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        boolean danger = !new Explanation(bench, weighing).danger().isEmpty();
-        List<LookAlike> groups = new Planner(circuit, bench, weighing, stopped).lookAlikes(danger);
+        List<LookAlike> groups = new Planner(circuit, bench, weighing, stopped).lookAlikes(powerMayBeOn(weighing));
         keep();
         return groups;
+    }
+
+    /** Power is advised only where every supposition was looked at: what is not known yet may be the short that burns. */
+    private boolean powerMayBeOn(Workbench.Weighing weighing) {
+        return bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b))
+                && new Explanation(bench, weighing).danger().isEmpty();
     }
 
     private static boolean reachable(Ask ask, Set<String> outOfReach) {

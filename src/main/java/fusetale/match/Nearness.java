@@ -102,4 +102,9 @@ final class Nearness {
                 .orElse(0);
         return Math.pow(EACH_PART, least);
     }
+
+    /** Whether one of some faults lies no more than so many parts away. */
+    boolean within(int parts, List<Fault> faults) {
+        return faults.stream().anyMatch(f -> distance.getOrDefault(f.part(), FAR) <= parts);
+    }
 }

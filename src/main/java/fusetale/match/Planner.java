@@ -6,7 +6,6 @@ import fusetale.bench.Observation;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Fuse;
-import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.explore.Words;
 import java.util.ArrayList;
@@ -36,6 +35,9 @@ final class Planner {
     /** Sections are commanded, and parts taken apart, for so many of them. */
     private static final int MOST_COMMANDED = 12;
 
+    /** Parts from a logic output through its transistors to what they drive. */
+    private static final int NEAR_A_DRIVER = 3;
+
     private static final double HALF = 0.5;
     /** Below this nothing more is to be learnt [bit]. */
     static final double LEAST_BITS = 0.05;
@@ -57,16 +59,15 @@ final class Planner {
     private final List<Place> alive = new ArrayList<>();
     private final List<Repair> groups = new ArrayList<>();
     private final BooleanSupplier stopped;
-    private boolean commanding = true;
+    /** How drawn machines stand at what was read. */
+    private final double[][] drawnOfEvidence;
 
     /**
      * A board that is still likely.
      *
-     * @param at place in the posterior
      * @param group of its repair
      */
     private record Place(
-            int at,
             Boards.Board board,
             double share,
             int group,
@@ -82,13 +83,9 @@ final class Planner {
                 ? Arrangement.unpowered()
                 : findings.evidence().get(findings.size() - 1).ask().arrangement();
         this.costs = new Costs(circuit, now);
+        this.drawnOfEvidence =
+                findings.evidence().stream().map(e -> bench.drawn(e.ask())).toArray(double[][]::new);
         collectAlive();
-    }
-
-    /** The same with or without commanding drivers one by one, which takes longest to work out. */
-    Planner commanding(boolean wanted) {
-        commanding = wanted;
-        return this;
     }
 
     private void collectAlive() {
@@ -111,7 +108,7 @@ final class Planner {
             Repair repair = bench.boards().of(board).repair();
             int group = places.computeIfAbsent(repair, r -> places.size());
             alive.add(new Place(
-                    k, board, p.shares()[k] / sum, group, Given.of(p.fits().get(k), weighing.common())));
+                    board, p.shares()[k] / sum, group, Given.of(p.fits().get(k), weighing.common())));
         }
         groups.addAll(places.keySet());
     }
@@ -121,8 +118,8 @@ final class Planner {
     }
 
     /** What to do next. */
-    NextReadings next(Predicate<Ask> wanted, boolean danger) throws UnfitArrangement {
-        List<Scored> scored = scored(wanted, danger);
+    NextReadings next(Predicate<Ask> wanted, boolean powered) throws UnfitArrangement {
+        List<Scored> scored = scored(wanted, powered);
         double most = scored.stream().mapToDouble(Scored::bits).max().orElse(0);
         List<Advice> advice = scored.stream()
                 .filter(s -> s.bits() >= HALF * most && s.bits() >= LEAST_BITS)
@@ -146,8 +143,8 @@ final class Planner {
     }
 
     /** One of all permitted asks, whatever it tells: to compare with. */
-    Optional<Advice> any(RandomGenerator random, boolean danger) throws UnfitArrangement {
-        List<Ask> all = new ArrayList<>(prepared(danger));
+    Optional<Advice> any(RandomGenerator random, boolean powered) throws UnfitArrangement {
+        List<Ask> all = new ArrayList<>(prepared(powered));
         while (!all.isEmpty()) {
             Optional<Scored> one = scored(all.remove(random.nextInt(all.size())));
             if (one.isPresent()) {
@@ -158,8 +155,8 @@ final class Planner {
     }
 
     /** The one that tells most, whatever it costs: to compare with. */
-    Optional<Advice> most(boolean danger) throws UnfitArrangement {
-        return scored(a -> true, danger).stream()
+    Optional<Advice> most(boolean powered) throws UnfitArrangement {
+        return scored(a -> true, powered).stream()
                 .findFirst()
                 .filter(s -> s.bits() >= LEAST_BITS)
                 .map(this::advice);
@@ -168,8 +165,8 @@ final class Planner {
     /** An ask with what it would show and tell. */
     private record Scored(Ask ask, Foresight foresight, double bits) {}
 
-    private List<Scored> scored(Predicate<Ask> wanted, boolean danger) throws UnfitArrangement {
-        List<Ask> all = prepared(danger).stream().filter(wanted).toList();
+    private List<Scored> scored(Predicate<Ask> wanted, boolean powered) throws UnfitArrangement {
+        List<Ask> all = prepared(powered).stream().filter(wanted).toList();
         List<Scored> first = new ArrayList<>();
         for (Ask ask : all) {
             if (stopped.getAsBoolean()) {
@@ -208,36 +205,30 @@ final class Planner {
     }
 
     /** All asks that are permitted, with everything worked out that they need. */
-    private List<Ask> prepared(boolean danger) throws UnfitArrangement {
+    private List<Ask> prepared(boolean powered) throws UnfitArrangement {
         Dictionary d = bench.dictionary();
         List<Ask> asks = new ArrayList<>();
         Arrangement off = Arrangement.unpowered();
         List<Check> offChecks = bench.asks().powerOff();
         d.prepare(off, offChecks, stopped);
-        List<Arrangement> needed = new ArrayList<>(List.of(off));
         offChecks.forEach(c -> asks.add(new Ask.Metered(off, c)));
         for (Part part : circuit.parts()) {
             if (part instanceof Fuse) {
                 asks.add(new Ask.Noticed(off, part.name(), Observation.Aspect.FUSE));
             }
         }
-        if (!danger) {
+        if (powered) {
             Arrangement on = d.asFound();
             bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(on, c)));
             sights(on).forEach(asks::add);
         }
-        bench.work(boards(MOST_ALIVE), needed, weighing.findings(), () -> {}, stopped);
-        if (!danger && commanding) {
+        bench.work(boards(MOST_ALIVE), List.of(off), weighing.findings(), stopped);
+        if (powered) {
             for (Map.Entry<String, Arrangement> command :
                     bench.asks().commands(d.asFound()).entrySet()) {
                 if (concerned(command.getKey())) {
                     d.prepare(command.getValue(), bench.asks().powerOn(), stopped);
-                    bench.work(
-                            boards(MOST_COMMANDED),
-                            List.of(command.getValue()),
-                            weighing.findings(),
-                            () -> {},
-                            stopped);
+                    bench.work(boards(MOST_COMMANDED), List.of(command.getValue()), weighing.findings(), stopped);
                     sights(command.getValue()).forEach(asks::add);
                     bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(command.getValue(), c)));
                 }
@@ -249,27 +240,13 @@ final class Planner {
         return asks;
     }
 
-    /** Whether some likely board has a part at the driver of a coil or lamp: near enough to be told apart by commanding it. */
+    /** Whether a likely board lies near the driver of a coil or lamp: near enough to be told apart by commanding it. */
     private boolean concerned(String driven) {
-        Set<Net> nets = circuit.part(driven).stream()
-                .flatMap(p -> p.pins().stream())
-                .map(fusetale.circuit.Pin::net)
-                .collect(java.util.stream.Collectors.toSet());
-        String number = driven.replaceAll("\\D", "");
-        String channel = number.isEmpty() ? driven : number.substring(number.length() - 1);
+        Nearness nearness = new Nearness(circuit, bench.asks().driver(driven));
         return alive.stream()
                 .limit(MOST_COMMANDED)
-                .anyMatch(p -> p.board().supposition().faults().stream()
-                        .anyMatch(f -> f.part().equals(driven)
-                                || (f.part().endsWith(channel) && sameHundred(f.part(), number))
-                                || circuit.part(f.part()).stream()
-                                        .flatMap(q -> q.pins().stream())
-                                        .anyMatch(pin -> nets.contains(pin.net()))));
-    }
-
-    private static boolean sameHundred(String part, String number) {
-        String own = part.replaceAll("\\D", "");
-        return own.length() == number.length() && !own.isEmpty() && own.charAt(0) == number.charAt(0);
+                .anyMatch(p ->
+                        nearness.within(NEAR_A_DRIVER, p.board().supposition().faults()));
     }
 
     private List<Ask> sights(Arrangement arrangement) {
@@ -285,13 +262,17 @@ final class Planner {
         double known = 0;
         double[] drawn = bench.drawn(ask);
         double own = Common.covariance(drawn, drawn);
+        double[] shared = new double[drawnOfEvidence.length];
+        for (int j = 0; j < shared.length; j++) {
+            shared[j] = Common.covariance(drawn, drawnOfEvidence[j]);
+        }
         Set<String> replaced = replacedNow();
         for (Place place : alive) {
             Expectation e = bench.expect(place.board(), wanted, replaced);
             double mean = e.middle();
             double variance = e.ownVariance() + own + e.slope() * e.slope() / 12;
             if (e.kind() == Expectation.Kind.FIGURE && place.given() != null) {
-                Given.Law law = place.given().law(drawn, e.slope(), own, this::drawnOf);
+                Given.Law law = place.given().law(shared, drawn.length, e.slope());
                 mean += law.shift();
                 variance = Math.max(e.ownVariance(), variance - law.explained());
             }
@@ -310,10 +291,6 @@ final class Planner {
         return findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
     }
 
-    private double[] drawnOf(int j) {
-        return bench.drawn(weighing.findings().evidence().get(j).ask());
-    }
-
     /** How likely an ask is to refute the leader: how differently the others look there. */
     private double refutes(Foresight foresight) {
         double most = 0;
@@ -321,10 +298,6 @@ final class Planner {
             most = Math.max(most, foresight.apart(0, g));
         }
         return most;
-    }
-
-    Advice advice(Ask ask) {
-        return scored(ask).map(this::advice).orElseThrow();
     }
 
     private Advice advice(Scored scored) {
@@ -380,8 +353,8 @@ final class Planner {
     }
 
     /** Groups of repairs that nothing permitted tells apart, each with what would. */
-    List<LookAlike> lookAlikes(boolean danger) throws UnfitArrangement {
-        List<Ask> asks = prepared(danger);
+    List<LookAlike> lookAlikes(boolean powered) throws UnfitArrangement {
+        List<Ask> asks = prepared(powered);
         List<Foresight> foresights = new ArrayList<>();
         for (Ask ask : asks) {
             scored(ask).map(Scored::foresight).ifPresent(foresights::add);
@@ -445,7 +418,7 @@ final class Planner {
                 .toList();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             bench.dictionary().prepare(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
-            bench.work(concerned, List.of(a.getValue()), weighing.findings(), () -> {}, stopped);
+            bench.work(concerned, List.of(a.getValue()), weighing.findings(), stopped);
         }
         int one = group.get(0);
         int other = group.get(1);

@@ -100,11 +100,6 @@ final class Trial {
         byArrangement.merge(arrangement, shows, Shows::and);
     }
 
-    /** Whether nothing that was worked out differs from the healthy machine. */
-    boolean allUntouched() {
-        return byArrangement.values().stream().allMatch(Shows::untouched);
-    }
-
     /** Fuses that are blown once the machine has been on. */
     Set<String> blown(String asFound) {
         Set<String> blown = new HashSet<>(blownBefore);

@@ -130,41 +130,16 @@ final class Workbench {
         return new Trial(new Supposition(left), Set.of()).after(blown);
     }
 
-    /** Works out boards in arrangements; those of an amount that changes nothing share one trial. */
-    void work(
-            List<Boards.Board> some,
-            List<Arrangement> arrangements,
-            Case findings,
-            Runnable told,
-            BooleanSupplier stopped) {
-        List<Trial> missing = new ArrayList<>();
-        for (Boards.Board board : some) {
-            share(board);
-            missing.add(trial(board));
-        }
-        dictionary.work(missing.stream().distinct().toList(), arrangements, told, stopped);
+    /** Works out boards in arrangements, as they were found and as they are after repairs. */
+    void work(List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
+        dictionary.work(some.stream().map(this::trial).toList(), arrangements, stopped);
         List<Trial> later = new ArrayList<>();
         for (Set<String> replaced : new HashSet<>(findings.replaced())) {
             if (!replaced.isEmpty()) {
                 some.forEach(b -> later.add(after(b, replaced)));
             }
         }
-        dictionary.work(later.stream().distinct().toList(), arrangements, () -> {}, stopped);
-    }
-
-    /** Where the middle of a range leaves everything as it was, so does the rest of it. */
-    private void share(Boards.Board board) {
-        if (board.middle()) {
-            return;
-        }
-        Boards.Board middle = boards.of(board.hypothesis()).get(Boards.PLACES / 2);
-        Trial known = trial(middle);
-        boolean untouched = known.in(asFoundKey).filter(Trial.Shows::untouched).isPresent();
-        boolean soft = board.supposition().faults().stream()
-                .allMatch(f -> f.amount() != null && f.amount().unit() == fusetale.quantity.Unit.RATIO);
-        if (untouched && soft && known.allUntouched()) {
-            trials[board.number()] = known;
-        }
+        dictionary.work(later.stream().distinct().toList(), arrangements, stopped);
     }
 
     /** Points and parts at which something was found that a healthy machine does not show. */
@@ -308,7 +283,7 @@ final class Workbench {
             if (lacking.isEmpty() || stopped.getAsBoolean()) {
                 return weighing;
             }
-            work(lacking, arrangements, findings, () -> {}, stopped);
+            work(lacking, arrangements, findings, stopped);
             if (lacking.stream().allMatch(b -> !known(b) || lacks(b, findings))) {
                 return weigh(findings, listed);
             }

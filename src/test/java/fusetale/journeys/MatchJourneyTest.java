@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
-import fusetale.match.Matcher;
 import fusetale.match.ReadingsFile;
 import fusetale.match.ReadingsReader;
 import fusetale.match.ReadingsWriter;
@@ -18,7 +17,6 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -57,22 +55,8 @@ class MatchJourneyTest {
         assertThat(again.findings()).isEqualTo(read.findings());
     }
 
-    /** The matcher is being built beside its command. */
-    static boolean matcherAnswers() {
-        Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
-                .read(Path.of("circuits/first-light.yaml"))
-                .circuit());
-        try {
-            Matcher.of(circuit, Meter.builtIn().get(0), new Matcher.Settings(1, 1, null));
-            return true;
-        } catch (UnsupportedOperationException notYet) {
-            return false;
-        }
-    }
-
     /** The readings are those that {@code suppose} computes for this fault, and so the fault is known. */
     @Test
-    @EnabledIf("matcherAnswers")
     void theFaultThatTheReadingsWereMadeOfLeads(@TempDir Path data) throws IOException {
         System.setProperty(Store.PROPERTY, data.toString());
         try {

@@ -138,4 +138,24 @@ class MatcherTest {
         assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("R2");
         assertThat(ranking.candidates().get(0).fits()).isEqualTo(4);
     }
+
+    /** Whoever stops the work and asks again gets the answer of one who never stopped, and nothing spoilt is kept. */
+    @Test
+    void stoppedWorkSpoilsNothing(@TempDir Path own) throws Exception {
+        Findings findings =
+                Findings.of(List.of(seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0)));
+        Matcher one = matcher(own);
+        int[] asked = {0};
+        Ranking cut = one.rank(findings, r -> {}, Progress.SILENT, () -> ++asked[0] > 40);
+        assertThat(cut.howFar().complete()).isFalse();
+        // what is not known yet may be a short that burns: no advice with the power on
+        NextReadings next = one.next(findings, Set.of(), List.of(), Progress.SILENT, () -> false);
+        assertThat(next.advice()).noneMatch(a -> a.ask().arrangement().powerOn());
+        for (Matcher again : List.of(one, matcher(own))) {
+            Ranking whole = again.rank(findings, r -> {}, Progress.SILENT, () -> false);
+            assertThat(whole.howFar().complete()).isTrue();
+            assertThat(whole.candidates().get(0).repair().parts()).containsExactly("R2");
+            assertThat(whole.candidates().get(0).fits()).isEqualTo(3);
+        }
+    }
 }
