@@ -20,8 +20,6 @@ import java.util.stream.Stream;
 
 /** Finds what a reader must know before trusting an outcome, and says it. */
 final class Doubts {
-    /** A part past this multiple of its rating is taken as lost within ten minutes where nothing melts before. */
-    private static final double LOST_BEYOND = 2;
 
     /** A reading so many times the meter's accuracy is one that somebody would go by. */
     private static final double LARGE_AGAINST_ACCURACY = 20;
@@ -178,16 +176,8 @@ final class Doubts {
         return c.amps().rms() / c.fuse().marked().ratedAmps().si();
     }
 
-    /** Far past its rating, and not because the healthy machine already is. */
     private boolean isLost(Stress stress) {
-        double asBuilt = overAsBuilt.stream()
-                .filter(s -> s.part().equals(stress.part())
-                        && s.place().equals(stress.place())
-                        && s.strain() == stress.strain())
-                .mapToDouble(Stress::ratio)
-                .findFirst()
-                .orElse(0);
-        return stress.ratio() > LOST_BEYOND && stress.ratio() > 1.2 * asBuilt;
+        return Strains.isLost(stress, overAsBuilt);
     }
 
     private void melted(Settled.Carrying c) {

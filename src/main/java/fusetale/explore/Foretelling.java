@@ -197,23 +197,26 @@ public final class Foretelling {
                             .filter(c -> !c.melting().surelyHolds())
                             .map(c -> c.fuse().name())
                             .toList(),
-                    overdone(settled.seen()),
+                    lost(settled.seen()),
                     false));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return Optional.empty();
         }
     }
 
-    /** Parts past their damage limit; not asked where a series lamp or the hand at a driver sets the load. */
-    private List<String> overdone(Seen seen) {
-        if (arrangement.seriesLampWatts() != null || !arrangement.heldOn().isEmpty()) {
+    /** Parts that are lost; not asked where a series lamp or the hand at a driver sets the load. */
+    private List<String> lost(Seen seen) {
+        Seen built = near;
+        if (built == null
+                || arrangement.seriesLampWatts() != null
+                || !arrangement.heldOn().isEmpty()) {
             return List.of();
         }
-        Foretold built = asBuilt;
+        List<Stress> overAsBuilt = Outcome.past(Strains.of(built, asArranged));
         return Outcome.past(Strains.of(seen, asArranged)).stream()
+                .filter(s -> Strains.isLost(s, overAsBuilt))
                 .map(Stress::part)
                 .distinct()
-                .filter(p -> built == null || !built.overdone().contains(p))
                 .toList();
     }
 

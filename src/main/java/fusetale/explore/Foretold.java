@@ -12,7 +12,7 @@ import java.util.List;
  * @param observations what there is to notice; empty with the power off but for fuses
  * @param melted fuses that melt for certain, in that order: readings are those after it
  * @param mayMelt fuses that may melt and may hold: readings are those while they hold
- * @param overdone parts taken past their damage limit while it stays so, that a healthy machine does not
+ * @param lost parts that it takes far past their rating, further than as built: they are lost, at a first look
  * @param untouched whether the supposition changes nothing here that carries a current or could: nothing was solved
  */
 public record Foretold(
@@ -20,7 +20,7 @@ public record Foretold(
         List<Observation> observations,
         List<String> melted,
         List<String> mayMelt,
-        List<String> overdone,
+        List<String> lost,
         boolean untouched) {
     /** Copies the lists. */
     public Foretold {
@@ -28,6 +28,6 @@ public record Foretold(
         observations = List.copyOf(observations);
         melted = List.copyOf(melted);
         mayMelt = List.copyOf(mayMelt);
-        overdone = List.copyOf(overdone);
+        lost = List.copyOf(lost);
     }
 }

@@ -33,6 +33,8 @@ import java.util.Optional;
 final class Strains {
     private static final Words WORDS = Words.of(Strains.class);
     private static final double ROUNDED = 1e6;
+    /** A part past this multiple of its rating is taken as lost within ten minutes where nothing melts before. */
+    private static final double LOST_BEYOND = 2;
 
     private final Seen seen;
     private final List<Stress> rows = new ArrayList<>();
@@ -142,5 +144,21 @@ final class Strains {
 
     private Optional<Waveform> amps(String name) {
         return seen.modelled().element(name).isPresent() ? Optional.of(seen.amps(name)) : Optional.empty();
+    }
+
+    /**
+     * Whether a part is lost, at a first look: far past its rating, and further than as built.
+     *
+     * @param overAsBuilt what is past its rating with nothing wrong
+     */
+    static boolean isLost(Stress stress, List<Stress> overAsBuilt) {
+        double asBuilt = overAsBuilt.stream()
+                .filter(s -> s.part().equals(stress.part())
+                        && s.place().equals(stress.place())
+                        && s.strain() == stress.strain())
+                .mapToDouble(Stress::ratio)
+                .findFirst()
+                .orElse(0);
+        return stress.ratio() > LOST_BEYOND && stress.ratio() > 1.2 * asBuilt;
     }
 }

@@ -35,7 +35,7 @@ import java.util.zip.GZIPOutputStream;
  */
 final class DictionaryFile {
     /** To be raised when the solver, the catalogue of failures or this file's form changes what it says. */
-    private static final int EDITION = 2;
+    private static final int EDITION = 3;
 
     private static final String MAGIC = "fusetale dictionary";
     private static final int LONGEST_LIST = 1_000_000;
@@ -194,7 +194,7 @@ final class DictionaryFile {
     private static void write(Trial.Shows shows, Words words, DataOutputStream out) throws IOException {
         out.writeBoolean(shows.solvable());
         out.writeBoolean(shows.untouched());
-        for (List<String> list : List.of(shows.melted(), shows.mayMelt(), shows.overdone())) {
+        for (List<String> list : List.of(shows.melted(), shows.mayMelt(), shows.lost())) {
             out.writeInt(list.size());
             for (String word : list) {
                 out.writeInt(words.at(word));

@@ -182,15 +182,15 @@ final class Explanation {
             Boards.Board board = posterior.boards().get(k);
             Set<String> replaced =
                     findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
-            List<String> overdone = bench.after(board, replaced)
+            List<String> lost = bench.after(board, replaced)
                     .in(Dictionary.key(bench.dictionary().asFound()))
-                    .map(Trial.Shows::overdone)
+                    .map(Trial.Shows::lost)
                     .orElse(List.of());
-            if (!overdone.isEmpty() && posterior.shares()[k] > 0) {
+            if (!lost.isEmpty() && posterior.shares()[k] > 0) {
                 share += posterior.shares()[k];
                 parts.merge(bench.boards().of(board).repair().words(), posterior.shares()[k], Double::sum);
                 if (posterior.shares()[k] > LEAST_SHARE) {
-                    victims.addAll(overdone);
+                    victims.addAll(lost);
                 }
             }
         }

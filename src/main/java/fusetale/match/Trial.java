@@ -38,7 +38,7 @@ final class Trial {
      * @param sights by part and what is looked at
      * @param melted fuses that melt in this arrangement
      * @param mayMelt fuses that may
-     * @param overdone parts taken past their damage limit
+     * @param lost parts that are lost, at a first look
      * @param solvable whether it has a steady state
      * @param untouched whether all is as in the healthy machine
      */
@@ -47,7 +47,7 @@ final class Trial {
             Map<String, Observation> sights,
             List<String> melted,
             List<String> mayMelt,
-            List<String> overdone,
+            List<String> lost,
             boolean solvable,
             boolean untouched) {
         static final Shows UNSOLVED = new Shows(Map.of(), Map.of(), List.of(), List.of(), List.of(), false, false);
@@ -63,7 +63,7 @@ final class Trial {
                     sights,
                     foretold.melted(),
                     foretold.mayMelt(),
-                    foretold.overdone(),
+                    foretold.lost(),
                     true,
                     foretold.untouched());
         }
@@ -74,8 +74,7 @@ final class Trial {
             all.putAll(more.readings);
             Map<String, Observation> seen = new HashMap<>(sights);
             seen.putAll(more.sights);
-            return new Shows(
-                    all, seen, melted, mayMelt, overdone, solvable && more.solvable, untouched && more.untouched);
+            return new Shows(all, seen, melted, mayMelt, lost, solvable && more.solvable, untouched && more.untouched);
         }
 
         static String key(String part, Observation.Aspect aspect) {

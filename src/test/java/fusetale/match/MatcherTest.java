@@ -73,6 +73,14 @@ class MatcherTest {
         assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("E1");
     }
 
+    /** The figures that the drawing expects of a good board (17 V, 14.6 V; circuits/first-light.yaml): no reason to stay off. */
+    @Test
+    void aBoardThatReadsAsItShouldMayBePowered() throws Exception {
+        Ranking ranking = rank(matcher, seen("E1", Observation.Sight.LIT), volts("TP1", 17), volts("TP2", 14.6));
+        assertThat(ranking.candidates().get(0).evidence()).allMatch(Weighed::fits);
+        assertThat(ranking.danger()).isEmpty();
+    }
+
     /** What nothing in the list can show is told as such: 40 V on a board whose winding peaks at 20 V. */
     @Test
     void whatNothingExplainsIsSomethingElse() throws Exception {
