@@ -12,6 +12,8 @@ public record Observation(String part, Sight sight, String detail) {
     public enum Aspect {
         /** Through its glass. */
         FUSE("fuse"),
+        /** What is stamped on its cap, beside what its holder asks for. */
+        RATING("rating"),
         /** From across the room. */
         LAMP("lamp"),
         /** Its plunger or armature. */
@@ -43,6 +45,12 @@ public record Observation(String part, Sight sight, String detail) {
         WIRE_GONE(Aspect.FUSE, "wire gone", true),
         /** Nothing sits in the clips. */
         NO_FUSE(Aspect.FUSE, "no fuse in the clips", true),
+        /** The fuse is the one its holder asks for. */
+        RIGHT_RATING(Aspect.RATING, "as marked at its holder", false),
+        /** It lets more through than it should. */
+        OVER_RATED(Aspect.RATING, "over-rated", true),
+        /** It melts too soon. */
+        UNDER_RATED(Aspect.RATING, "under-rated", true),
         /** No glow. */
         DARK(Aspect.LAMP, "dark", false),
         /** Less than half of the rated light. */

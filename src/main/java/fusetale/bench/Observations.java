@@ -105,6 +105,26 @@ public final class Observations {
         return all;
     }
 
+    /**
+     * What the caps of fuses say beside what their holders ask for, in the order of the healthy circuit; nothing of those that
+     * are not there.
+     *
+     * @param now the machine as it is
+     * @param absentFuses fuses that are not in their clips
+     */
+    public static List<Observation> ratings(Circuit now, Circuit healthy, Set<String> absentFuses) {
+        List<Observation> all = new ArrayList<>();
+        for (Part part : healthy.parts()) {
+            if (now.part(part.name()).orElse(part) instanceof Fuse fuse && look(fuse, absentFuses) != Sight.NO_FUSE) {
+                double holds = fuse.fitted().ratedAmps().si();
+                double asked = fuse.marked().ratedAmps().si();
+                Sight sight = holds > asked ? Sight.OVER_RATED : holds < asked ? Sight.UNDER_RATED : Sight.RIGHT_RATING;
+                all.add(new Observation(fuse.name(), sight, ""));
+            }
+        }
+        return all;
+    }
+
     private void add(String part, Sight sight, String detail) {
         all.add(new Observation(part, sight, detail));
     }

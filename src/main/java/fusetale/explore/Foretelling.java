@@ -21,6 +21,7 @@ import fusetale.mna.Solved;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -49,6 +50,11 @@ public final class Foretelling {
     private static final double MOVES_NOTHING_RATIO = 0.005;
     /** Of what the meter feeds in, this much is nothing: its effect on the reading goes with the square. */
     private static final double NOTHING_OF_THE_METER = 1e-3;
+
+    /** What a voltage may differ by and drive a coil or lamp as before. */
+    private static final double MOVED_RATIO = 0.03;
+
+    private static final double MOVED_VOLTS = 0.03;
 
     private static final double LEAST_METER_AMPS = 1e-11;
 
@@ -109,6 +115,31 @@ public final class Foretelling {
         return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, asBuilt);
     }
 
+    /** The machine with nothing wrong. */
+    Circuit healthy() {
+        return healthy;
+    }
+
+    /** How the bench is set. */
+    Arrangement arrangement() {
+        return arrangement;
+    }
+
+    /** The healthy machine as arranged. */
+    Circuit asArranged() {
+        return asArranged;
+    }
+
+    /** The state of the healthy machine; empty with the power off, or where it has none. */
+    Optional<Seen> near() {
+        return Optional.ofNullable(near);
+    }
+
+    /** What the healthy machine shows with the power on; empty where it has no steady state. */
+    Optional<Foretold> asBuilt() {
+        return Optional.ofNullable(asBuilt);
+    }
+
     /** What is measured, in order. */
     public List<Check> checks() {
         return checks;
@@ -144,7 +175,8 @@ public final class Foretelling {
                         List.of(),
                         built.mayMelt(),
                         List.of(),
-                        true));
+                        true,
+                        Set.of()));
             }
         }
         return solved(supposition, stopped);
@@ -191,17 +223,37 @@ public final class Foretelling {
             Optional<List<Reading>> readings = readings(settled.bench(), settled.seen(), here, stopped);
             return readings.map(r -> new Foretold(
                     r,
-                    Observations.of(healthy, settled.seen(), Fates.absent(arrangement, supposition), NOT_FELT),
+                    noticed(settled.seen(), settled.machine().arranged(), supposition),
                     settled.melted().stream().map(c -> c.fuse().name()).toList(),
                     settled.held().stream()
                             .filter(c -> !c.melting().surelyHolds())
                             .map(c -> c.fuse().name())
                             .toList(),
                     lost(settled.seen()),
-                    false));
+                    false,
+                    moved(settled.seen())));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return Optional.empty();
         }
+    }
+
+    /** Nets at which a state is another one than the healthy machine's. */
+    private Set<String> moved(Seen seen) {
+        Seen built = near;
+        Set<String> moved = new HashSet<>();
+        if (built == null) {
+            return moved;
+        }
+        Set<Net> here = seen.circuit().nets();
+        Net ground = asArranged.ground();
+        for (Net net : asArranged.nets()) {
+            if (!here.contains(net)
+                    || !here.contains(ground)
+                    || Commanded.differ(built.volts(net, ground), seen.volts(net, ground), MOVED_RATIO, MOVED_VOLTS)) {
+                moved.add(net.name());
+            }
+        }
+        return moved;
     }
 
     /** Parts that are lost; not asked where a series lamp or the hand at a driver sets the load. */
@@ -245,13 +297,19 @@ public final class Foretelling {
         return Optional.of(all);
     }
 
-    /** What is noticed of a state that stays as it is: the fuses are those of the machine as supposed. */
+    /** What is noticed; the fuses are those of the machine as supposed, where the state is one that stays as it is. */
     private List<Observation> noticed(Seen known, Circuit supposed, Supposition supposition) {
         List<Observation> all =
                 new ArrayList<>(Observations.of(healthy, known, Fates.absent(arrangement, supposition), NOT_FELT));
-        List<Observation> fuses = Observations.fuses(supposed, healthy, Fates.absent(arrangement, supposition));
         all.removeIf(o -> o.sight().aspect() == Observation.Aspect.FUSE);
-        all.addAll(fuses);
+        all.addAll(fuses(supposed, Fates.absent(arrangement, supposition)));
+        return all;
+    }
+
+    /** What fuses look like, and what their caps say. */
+    private List<Observation> fuses(Circuit supposed, Set<String> absent) {
+        List<Observation> all = new ArrayList<>(Observations.fuses(supposed, healthy, absent));
+        all.addAll(Observations.ratings(supposed, healthy, absent));
         return all;
     }
 
@@ -327,12 +385,7 @@ public final class Foretelling {
         }
         Set<String> absent = Fates.absent(arrangement, supposition);
         return Optional.of(new Foretold(
-                readings,
-                Observations.fuses(machine.arranged(), healthy, absent),
-                List.of(),
-                List.of(),
-                List.of(),
-                untouchedAll));
+                readings, fuses(machine.arranged(), absent), List.of(), List.of(), List.of(), untouchedAll, Set.of()));
     }
 
     private Untouched under(AtRest.Touched touched) {

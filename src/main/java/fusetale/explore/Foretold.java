@@ -3,6 +3,7 @@ package fusetale.explore;
 import fusetale.bench.Observation;
 import fusetale.bench.Reading;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What one machine shows under one supposition.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param mayMelt fuses that may melt and may hold: readings are those while they hold
  * @param lost parts that it takes far past their rating, further than as built: they are lost, at a first look
  * @param untouched whether the supposition changes nothing here that carries a current or could: nothing was solved
+ * @param moved nets of the healthy machine whose voltage to ground is another one than there; empty with the power off
  */
 public record Foretold(
         List<Reading> readings,
@@ -21,7 +23,8 @@ public record Foretold(
         List<String> melted,
         List<String> mayMelt,
         List<String> lost,
-        boolean untouched) {
+        boolean untouched,
+        Set<String> moved) {
     /** Copies the lists. */
     public Foretold {
         readings = List.copyOf(readings);
@@ -29,5 +32,6 @@ public record Foretold(
         melted = List.copyOf(melted);
         mayMelt = List.copyOf(mayMelt);
         lost = List.copyOf(lost);
+        moved = Set.copyOf(moved);
     }
 }

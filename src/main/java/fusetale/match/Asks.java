@@ -19,11 +19,8 @@ import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Zener;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -102,18 +99,6 @@ final class Asks {
             }
         }
         return List.copyOf(checks);
-    }
-
-    /** Drivers commanded on, one arrangement a driven coil or lamp, by its name. */
-    Map<String, Arrangement> commands(Arrangement asFound) {
-        Map<String, Arrangement> all = new LinkedHashMap<>();
-        for (Part part : circuit.parts()) {
-            if (part instanceof LogicOutput output && output.commands() != null) {
-                String driven = Objects.requireNonNull(output.commands());
-                all.put(driven, asFound.withHeldOn(driven));
-            }
-        }
-        return all;
     }
 
     /** Where the driver of a coil or lamp begins: the nets of the outputs that command it. */

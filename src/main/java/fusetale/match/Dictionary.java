@@ -7,6 +7,7 @@ import fusetale.bench.Meter;
 import fusetale.bench.Reading;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
+import fusetale.explore.Commanded;
 import fusetale.explore.Foretelling;
 import fusetale.explore.Foretold;
 import fusetale.explore.Specimen;
@@ -59,6 +60,9 @@ final class Dictionary {
     /** A way to set the bench, with all that is asked of it. */
     private static final class Panel {
         final List<Foretelling> rounds = new ArrayList<>();
+        /** With a driver commanded, beside each round: the way round most of the solving. */
+        final List<Optional<Commanded>> commanded = new ArrayList<>();
+
         final Set<Check> checks = new HashSet<>();
         /** By check, what each drawn machine shows; the same for sights. */
         final Map<Check, double[]> drawn = new HashMap<>();
@@ -141,6 +145,7 @@ final class Dictionary {
             return false;
         }
         panel.rounds.add(round);
+        panel.commanded.add(commanded(arrangement, round));
         panel.checks.addAll(missing);
         Trial.Shows shows =
                 round.under(Supposition.NOTHING, stopped).map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED);
@@ -148,10 +153,18 @@ final class Dictionary {
         return true;
     }
 
-    /** How many rounds of checks an arrangement has; a trial is complete when it has been through all. */
-    private List<Foretelling> rounds(Arrangement arrangement) {
-        Panel panel = panels.get(key(arrangement));
-        return panel == null ? List.of() : panel.rounds;
+    /** As found, and beyond that nothing but drivers commanded. */
+    private Optional<Commanded> commanded(Arrangement arrangement, Foretelling round) {
+        Panel plain = panels.get(key(asFound));
+        Trial.Shows shows = healthy.in(key(asFound)).orElse(Trial.Shows.UNSOLVED);
+        Arrangement same = asFound;
+        for (String driven : arrangement.heldOn()) {
+            same = same.withHeldOn(driven);
+        }
+        boolean fits = !arrangement.heldOn().isEmpty() && key(same).equals(key(arrangement));
+        return fits && plain != null && !plain.rounds.isEmpty() && shows.solvable()
+                ? Commanded.of(plain.rounds.get(0), shows.foretold(), round)
+                : Optional.empty();
     }
 
     /** Whether all that is asked of an arrangement is known of a trial. */
@@ -221,14 +234,22 @@ final class Dictionary {
 
     private void in(Trial trial, Arrangement arrangement, Supposition now, BooleanSupplier stopped) {
         String key = key(arrangement);
-        for (Foretelling round : rounds(arrangement)) {
+        Panel panel = panels.get(key);
+        int rounds = panel == null ? 0 : panel.rounds.size();
+        for (int r = 0; r < rounds; r++) {
+            Foretelling round = panel.rounds.get(r);
             boolean known = trial.in(key)
                     .filter(s -> !s.solvable() || s.readings().keySet().containsAll(round.checks()))
                     .isPresent();
             if (known || stopped.getAsBoolean()) {
                 continue;
             }
-            Optional<Foretold> foretold = round.under(now, stopped);
+            Trial.Shows found = trial.in(key(asFound)).orElse(Trial.Shows.UNSOLVED);
+            Optional<Foretold> foretold = panel.commanded
+                    .get(r)
+                    .filter(c -> found.solvable() && found.melted().isEmpty())
+                    .flatMap(c -> c.under(now, found.foretold()))
+                    .or(() -> round.under(now, stopped));
             if (!stopped.getAsBoolean()) {
                 trial.add(key, foretold.map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED));
             }

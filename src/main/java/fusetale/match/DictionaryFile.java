@@ -24,6 +24,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 
@@ -35,7 +36,7 @@ import java.util.zip.GZIPOutputStream;
  */
 final class DictionaryFile {
     /** To be raised when the solver, the catalogue of failures or this file's form changes what it says. */
-    private static final int EDITION = 3;
+    private static final int EDITION = 5;
 
     private static final String MAGIC = "fusetale dictionary";
     private static final int LONGEST_LIST = 1_000_000;
@@ -193,8 +194,11 @@ final class DictionaryFile {
 
     private static void write(Trial.Shows shows, Words words, DataOutputStream out) throws IOException {
         out.writeBoolean(shows.solvable());
-        out.writeBoolean(shows.untouched());
-        for (List<String> list : List.of(shows.melted(), shows.mayMelt(), shows.lost())) {
+        for (List<String> list : List.of(
+                shows.melted(),
+                shows.mayMelt(),
+                shows.lost(),
+                shows.moved().stream().sorted().toList())) {
             out.writeInt(list.size());
             for (String word : list) {
                 out.writeInt(words.at(word));
@@ -240,9 +244,8 @@ final class DictionaryFile {
 
     private static Trial.Shows shows(DataInputStream in, List<String> words) throws IOException {
         boolean solvable = in.readBoolean();
-        boolean untouched = in.readBoolean();
         List<List<String>> lists = new ArrayList<>();
-        for (int k = 0; k < 3; k++) {
+        for (int k = 0; k < 4; k++) {
             List<String> list = new ArrayList<>();
             for (int n = count(in); n > 0; n--) {
                 list.add(words.get(in.readInt()));
@@ -263,7 +266,8 @@ final class DictionaryFile {
             Observation seen = new Observation(part, sight, words.get(in.readInt()));
             sights.put(Trial.Shows.key(part, sight.aspect()), seen);
         }
-        return new Trial.Shows(readings, sights, lists.get(0), lists.get(1), lists.get(2), solvable, untouched);
+        return new Trial.Shows(
+                readings, sights, lists.get(0), lists.get(1), lists.get(2), Set.copyOf(lists.get(3)), solvable);
     }
 
     private static Observation.Sight sight(String name) throws IOException {

@@ -108,6 +108,13 @@ final class Fit {
         return slips(log, logEach, away, expected, spread, common);
     }
 
+    /** Of a board that has come out one way or the other, as likely either way: what is told is told of the likelier. */
+    static Fit either(Fit one, Fit other) {
+        double log = logSum(new double[] {one.logLikelihood, other.logLikelihood}) - Math.log(2);
+        Fit told = other.logLikelihood > one.logLikelihood ? other : one;
+        return new Fit(log, told.logEach, told.away, told.mistake, told.expectations, told.spread);
+    }
+
     private static boolean wrong(Expectation e, Shown shown) {
         return switch (e.kind()) {
             case UNKNOWN -> false;

@@ -3,6 +3,7 @@ package fusetale.match;
 import fusetale.bench.Observation;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +67,12 @@ final class Foresight {
      * @param mean on the axis, what was read taken into account
      * @param sigma standard deviation [axis]
      */
-    record Alive(int group, double share, Expectation expectation, double mean, double sigma) {}
+    record Alive(int group, double share, Expectation expectation, double mean, double sigma) {
+        /** The same, as another repair shows it. */
+        Alive with(int otherGroup, double otherShare) {
+            return new Alive(otherGroup, otherShare, expectation, mean, sigma);
+        }
+    }
 
     static Foresight of(List<Alive> alive, List<Repair> groups, Normal normal) {
         boolean sights = alive.stream().anyMatch(a -> a.expectation().kind() == Expectation.Kind.SIGHT);
@@ -78,7 +84,7 @@ final class Foresight {
         for (Alive a : alive) {
             Observation seen = a.expectation().sight();
             if (seen != null) {
-                places.putIfAbsent(seen.words(), places.size());
+                places.putIfAbsent(looks(seen), places.size());
             }
         }
         List<Outcome> outcomes = places.keySet().stream()
@@ -88,7 +94,7 @@ final class Foresight {
         for (Alive a : alive) {
             Observation seen = a.expectation().sight();
             if (seen != null) {
-                joint[a.group()][places.getOrDefault(seen.words(), 0)] += a.share();
+                joint[a.group()][places.getOrDefault(looks(seen), 0)] += a.share();
             } else {
                 spread(joint[a.group()], a.share());
             }
@@ -97,22 +103,26 @@ final class Foresight {
                 outcomes.isEmpty() ? List.of(new Outcome(Double.NaN, Double.NaN, "")) : outcomes, mixed(joint), groups);
     }
 
+    /** What tells two sights apart: how much a rail hums is no figure. */
+    static String looks(Observation seen) {
+        return seen.sight() == Observation.Sight.STOPS
+                ? seen.words()
+                : seen.sight().words();
+    }
+
     private static Foresight ofFigures(List<Alive> alive, List<Repair> groups, Normal normal) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        List<Double> sigmas = new ArrayList<>();
         for (Alive a : alive) {
             if (a.expectation().kind() == Expectation.Kind.FIGURE) {
                 low = Math.min(low, a.mean() - REACH_SIGMAS * a.sigma());
                 high = Math.max(high, a.mean() + REACH_SIGMAS * a.sigma());
-                sigmas.add(a.sigma());
             }
         }
-        sigmas.sort(null);
         int bins = 0;
         double width = 1;
-        if (!sigmas.isEmpty()) {
-            width = Math.max(WIDTH_SIGMAS * sigmas.get(sigmas.size() / 2), (high - low) / MOST_BINS);
+        if (low <= high) {
+            width = Math.max(WIDTH_SIGMAS * middleSigma(alive), (high - low) / MOST_BINS);
             bins = (int) Math.max(1, Math.ceil((high - low) / width));
         }
         List<Outcome> outcomes = new ArrayList<>();
@@ -121,15 +131,18 @@ final class Foresight {
         }
         outcomes.add(new Outcome(Double.NaN, Double.NaN, "OL"));
         double[][] joint = new double[groups.size()][bins + 1];
+        double[] parts = new double[bins];
+        Alive last = null;
         for (Alive a : alive) {
             double[] row = joint[a.group()];
             switch (a.expectation().kind()) {
                 case FIGURE -> {
-                    double before = 0;
+                    if (last == null || last.mean() != a.mean() || last.sigma() != a.sigma()) {
+                        parts(a, low, width, parts, normal);
+                        last = a;
+                    }
                     for (int b = 0; b < bins; b++) {
-                        double upTo = b == bins - 1 ? 1 : normal.below((low + (b + 1) * width - a.mean()) / a.sigma());
-                        row[b] += a.share() * (upTo - before);
-                        before = upTo;
+                        row[b] += a.share() * parts[b];
                     }
                 }
                 case OVER -> row[bins] += a.share();
@@ -137,6 +150,33 @@ final class Foresight {
             }
         }
         return new Foresight(outcomes, mixed(joint), groups);
+    }
+
+    /** The standard deviation that half of what is likely is narrower than [axis]. */
+    private static double middleSigma(List<Alive> alive) {
+        List<Alive> figures = alive.stream()
+                .filter(a -> a.expectation().kind() == Expectation.Kind.FIGURE)
+                .sorted(Comparator.comparingDouble(Alive::sigma))
+                .toList();
+        double half = figures.stream().mapToDouble(Alive::share).sum() / 2;
+        double sum = 0;
+        for (Alive a : figures) {
+            sum += a.share();
+            if (sum >= half) {
+                return a.sigma();
+            }
+        }
+        return 1;
+    }
+
+    /** How much of a normal law falls into each bin; the last one takes all that is left. */
+    private static void parts(Alive a, double low, double width, double[] parts, Normal normal) {
+        double before = 0;
+        for (int b = 0; b < parts.length; b++) {
+            double upTo = b == parts.length - 1 ? 1 : normal.below((low + (b + 1) * width - a.mean()) / a.sigma());
+            parts[b] = upTo - before;
+            before = upTo;
+        }
     }
 
     private static void spread(double[] row, double share) {
@@ -168,6 +208,12 @@ final class Foresight {
 
     double gain() {
         return Gain.expected(joint);
+    }
+
+    /** Place of a repair; the last, where it is taken together with others. */
+    int place(Repair repair) {
+        int place = groups.indexOf(repair);
+        return place < 0 ? groups.size() - 1 : place;
     }
 
     /** How differently two repairs look here: half the sum of the differences, 0 to 1. */

@@ -78,7 +78,7 @@ public final class Matcher {
         Case found = Case.of(findings);
         Sharpening sharpening = new Sharpening(findings, found, sharper, stopped);
         List<Arrangement> arrangements = bench.prepare(found, stopped);
-        asFound(found, arrangements, sharpening, progress);
+        asFound(found, Workbench.first(arrangements), sharpening, progress);
         Workbench.Weighing weighing = bench.likely(found, arrangements, b -> true, stopped);
         last = weighing;
         lastFindings = findings;
@@ -182,7 +182,7 @@ public final class Matcher {
             Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        return new Planner(circuit, bench, weighing, stopped)
+        return new Planner(circuit, bench, weighing, whole(), stopped)
                 .next(
                         a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
                         powerMayBeOn(weighing));
@@ -198,15 +198,20 @@ public final class Matcher {
     public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        List<LookAlike> groups = new Planner(circuit, bench, weighing, stopped).lookAlikes(powerMayBeOn(weighing));
+        List<LookAlike> groups =
+                new Planner(circuit, bench, weighing, whole(), stopped).lookAlikes(powerMayBeOn(weighing));
         keep();
         return groups;
     }
 
     /** Power is advised only where every supposition was looked at: what is not known yet may be the short that burns. */
     private boolean powerMayBeOn(Workbench.Weighing weighing) {
-        return bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b))
-                && new Explanation(bench, weighing).danger().isEmpty();
+        return whole() && new Explanation(bench, weighing).danger().isEmpty();
+    }
+
+    /** Whether every supposition was looked at. */
+    private boolean whole() {
+        return bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b));
     }
 
     private static boolean reachable(Ask ask, Set<String> outOfReach) {

@@ -8,6 +8,7 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Part;
 import fusetale.explore.Words;
+import fusetale.fault.FailureMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -21,20 +22,24 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses what to ask next: most information about what to change for a minute's work, among what tells at least half as
  * much as the best. Greedy; within a few hundredths of the optimum where that can be computed (see the evaluation).
  */
 final class Planner {
-    /** Boards worth looking at: enough for nearly all of what is likely. */
-    private static final int MOST_ALIVE = 60;
+    /** Boards taken apart with the power off, while the dictionary still grows. */
+    private static final int FIRST_BOARDS = 60;
+    /** Boards that are looked at with a driver commanded or a lamp in series: those that lie near, likeliest first. */
+    private static final int MOST_COMMANDED = 40;
 
-    private static final double LEAST_ALIVE = 2e-4;
-    /** Sections are commanded, and parts taken apart, for so many of them. */
-    private static final int MOST_COMMANDED = 12;
+    private static final int MOST_COMMANDS = 3;
+    /** A driver is worth commanding where so much of what is likely lies near it. */
+    private static final double WORTH_COMMANDING = 0.05;
+    /** Nothing is commanded whose driver is shorted with more than this probability. */
+    private static final double DRIVER_SHORT = 0.2;
 
+    private static final double SERIES_LAMP_WATTS = 100;
     /** Parts from a logic output through its transistors to what they drive. */
     private static final int NEAR_A_DRIVER = 3;
 
@@ -54,67 +59,33 @@ final class Planner {
     private final Circuit circuit;
     private final Workbench bench;
     private final Workbench.Weighing weighing;
-    private final Normal normal = new Normal();
+    private final Survivors alive;
     private final Costs costs;
-    private final List<Place> alive = new ArrayList<>();
-    private final List<Repair> groups = new ArrayList<>();
     private final BooleanSupplier stopped;
-    /** How drawn machines stand at what was read. */
-    private final double[][] drawnOfEvidence;
+    private final boolean whole;
 
     /**
-     * A board that is still likely.
+     * For one weighing.
      *
-     * @param group of its repair
+     * @param whole whether every supposition was looked at, so that it is worth taking all of them apart
      */
-    private record Place(
-            Boards.Board board,
-            double share,
-            int group,
-            @Nullable Given given) {}
-
-    Planner(Circuit circuit, Workbench bench, Workbench.Weighing weighing, BooleanSupplier stopped) {
+    Planner(Circuit circuit, Workbench bench, Workbench.Weighing weighing, boolean whole, BooleanSupplier stopped) {
         this.circuit = circuit;
         this.bench = bench;
         this.weighing = weighing;
         this.stopped = stopped;
-        Case findings = weighing.findings();
-        Arrangement now = findings.size() == 0
-                ? Arrangement.unpowered()
-                : findings.evidence().get(findings.size() - 1).ask().arrangement();
-        this.costs = new Costs(circuit, now);
-        this.drawnOfEvidence =
-                findings.evidence().stream().map(e -> bench.drawn(e.ask())).toArray(double[][]::new);
-        collectAlive();
+        this.whole = whole;
+        this.alive = new Survivors(bench, weighing);
+        this.costs = new Costs(circuit, now(weighing.findings()));
     }
 
-    private void collectAlive() {
-        Posterior p = weighing.posterior();
-        Integer[] order = new Integer[p.shares().length];
-        Arrays.setAll(order, k -> k);
-        Arrays.sort(order, Comparator.comparingDouble((Integer k) -> -p.shares()[k]));
-        Map<Repair, Integer> places = new LinkedHashMap<>();
-        double sum = 0;
-        List<Integer> kept = new ArrayList<>();
-        for (int k : order) {
-            if (kept.size() >= MOST_ALIVE || p.shares()[k] < LEAST_ALIVE) {
-                break;
-            }
-            kept.add(k);
-            sum += p.shares()[k];
+    /** How the bench is set: as for the last reading; what was only seen may have been seen long ago. */
+    private static Arrangement now(Case findings) {
+        Arrangement now = Arrangement.unpowered();
+        for (Evidence e : findings.evidence()) {
+            now = e.ask() instanceof Ask.Metered m ? m.arrangement() : now;
         }
-        for (int k : kept) {
-            Boards.Board board = p.boards().get(k);
-            Repair repair = bench.boards().of(board).repair();
-            int group = places.computeIfAbsent(repair, r -> places.size());
-            alive.add(new Place(
-                    board, p.shares()[k] / sum, group, Given.of(p.fits().get(k), weighing.common())));
-        }
-        groups.addAll(places.keySet());
-    }
-
-    private List<Boards.Board> boards(int most) {
-        return alive.stream().limit(most).map(Place::board).toList();
+        return now;
     }
 
     /** What to do next. */
@@ -136,7 +107,7 @@ final class Planner {
                         ? NextReadings.Verdict.SETTLED
                         : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
         Advice confirm = scored.stream()
-                .max(Comparator.comparingDouble(s -> refutes(s.foresight())))
+                .max(Comparator.comparingDouble(s -> refutes(s.lumped())))
                 .map(this::advice)
                 .orElse(null);
         return new NextReadings(advice, verdict, replace(repairs, advice), confirm);
@@ -162,8 +133,8 @@ final class Planner {
                 .map(this::advice);
     }
 
-    /** An ask with what it would show and tell. */
-    private record Scored(Ask ask, Foresight foresight, double bits) {}
+    /** An ask with what it would show, repairs that show the same there taken together, and what it would tell. */
+    private record Scored(Ask ask, Foresight lumped, double bits) {}
 
     private List<Scored> scored(Predicate<Ask> wanted, boolean powered) throws UnfitArrangement {
         List<Ask> all = prepared(powered).stream().filter(wanted).toList();
@@ -217,36 +188,76 @@ final class Planner {
                 asks.add(new Ask.Noticed(off, part.name(), Observation.Aspect.FUSE));
             }
         }
+        bench.work(alive.boards(whole ? Integer.MAX_VALUE : FIRST_BOARDS), List.of(off), weighing.findings(), stopped);
         if (powered) {
             Arrangement on = d.asFound();
             bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(on, c)));
             sights(on).forEach(asks::add);
+            commanded(asks);
+        } else if (whole) {
+            behindLamp(asks);
         }
-        bench.work(boards(MOST_ALIVE), List.of(off), weighing.findings(), stopped);
-        if (powered) {
-            for (Map.Entry<String, Arrangement> command :
-                    bench.asks().commands(d.asFound()).entrySet()) {
-                if (concerned(command.getKey())) {
-                    d.prepare(command.getValue(), bench.asks().powerOn(), stopped);
-                    bench.work(boards(MOST_COMMANDED), List.of(command.getValue()), weighing.findings(), stopped);
-                    sights(command.getValue()).forEach(asks::add);
-                    bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(command.getValue(), c)));
-                }
-            }
-        }
+        alive.again();
         Set<String> taken = new HashSet<>();
         weighing.findings().wanted().forEach(w -> taken.add(w.bench() + w.ask().words()));
         asks.removeIf(a -> taken.contains(Dictionary.key(a.arrangement()) + a.words()));
         return asks;
     }
 
-    /** Whether a likely board lies near the driver of a coil or lamp: near enough to be told apart by commanding it. */
-    private boolean concerned(String driven) {
-        Nearness nearness = new Nearness(circuit, bench.asks().driver(driven));
-        return alive.stream()
-                .limit(MOST_COMMANDED)
-                .anyMatch(p ->
-                        nearness.within(NEAR_A_DRIVER, p.board().supposition().faults()));
+    /** Drivers near which much of what is likely lies: what they drive, and the readings beside. */
+    private void commanded(List<Ask> asks) throws UnfitArrangement {
+        Map<String, List<Survivors.Place>> near = new LinkedHashMap<>();
+        Map<String, Double> shares = new LinkedHashMap<>();
+        Map<String, Arrangement> commands = Intake.commands(circuit);
+        for (String driven : commands.keySet()) {
+            Nearness nearness = new Nearness(circuit, bench.asks().driver(driven));
+            List<Survivors.Place> places = alive.places().stream()
+                    .filter(p -> nearness.within(
+                            NEAR_A_DRIVER, p.board().supposition().faults()))
+                    .toList();
+            near.put(driven, places);
+            shares.put(
+                    driven, places.stream().mapToDouble(Survivors.Place::share).sum());
+        }
+        List<String> worth = shares.entrySet().stream()
+                .filter(e -> e.getValue() >= WORTH_COMMANDING)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .filter(d -> shorted(near.getOrDefault(d, List.of())) <= DRIVER_SHORT)
+                .limit(MOST_COMMANDS)
+                .toList();
+        for (String driven : worth) {
+            Arrangement command = Objects.requireNonNull(commands.get(driven));
+            bench.dictionary().prepare(command, bench.asks().powerOn(), stopped);
+            bench.work(
+                    near.getOrDefault(driven, List.of()).stream()
+                            .limit(MOST_COMMANDED)
+                            .map(Survivors.Place::board)
+                            .toList(),
+                    List.of(command),
+                    weighing.findings(),
+                    stopped);
+            sights(command).stream()
+                    .filter(a -> a instanceof Ask.Noticed n && n.part().equals(driven))
+                    .forEach(asks::add);
+            bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(command, c)));
+        }
+    }
+
+    private static double shorted(List<Survivors.Place> near) {
+        return near.stream()
+                .filter(p -> p.board().supposition().faults().stream().anyMatch(f -> f.mode() == FailureMode.SHORT))
+                .mapToDouble(Survivors.Place::share)
+                .sum();
+    }
+
+    /** While there may be a short, power comes on only through a lamp, which takes what a short would; fuses are new. */
+    private void behindLamp(List<Ask> asks) throws UnfitArrangement {
+        Arrangement lamp = bench.dictionary().asFound().withSeriesLamp(SERIES_LAMP_WATTS);
+        bench.dictionary().prepare(lamp, bench.asks().powerOn(), stopped);
+        bench.work(alive.boards(MOST_COMMANDED), List.of(lamp), weighing.findings(), stopped);
+        bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(lamp, c)));
+        sights(lamp).forEach(asks::add);
     }
 
     private List<Ask> sights(Arrangement arrangement) {
@@ -258,44 +269,23 @@ final class Planner {
 
     private Optional<Scored> scored(Ask ask) {
         Wanted wanted = Wanted.of(ask);
-        List<Foresight.Alive> shown = new ArrayList<>();
-        double known = 0;
-        double[] drawn = bench.drawn(ask);
-        double own = Common.covariance(drawn, drawn);
-        double[] shared = new double[drawnOfEvidence.length];
-        for (int j = 0; j < shared.length; j++) {
-            shared[j] = Common.covariance(drawn, drawnOfEvidence[j]);
-        }
-        Set<String> replaced = replacedNow();
-        for (Place place : alive) {
-            Expectation e = bench.expect(place.board(), wanted, replaced);
-            double mean = e.middle();
-            double variance = e.ownVariance() + own + e.slope() * e.slope() / 12;
-            if (e.kind() == Expectation.Kind.FIGURE && place.given() != null) {
-                Given.Law law = place.given().law(shared, drawn.length, e.slope());
-                mean += law.shift();
-                variance = Math.max(e.ownVariance(), variance - law.explained());
-            }
-            known += e.kind() == Expectation.Kind.UNKNOWN ? 0 : place.share();
-            shown.add(new Foresight.Alive(place.group(), place.share(), e, mean, Math.sqrt(variance)));
-        }
-        if (known < HALF) {
+        Expectation healthy = bench.expect(bench.boards().all().get(0), wanted, alive.replaced());
+        if (healthy.kind() == Expectation.Kind.UNKNOWN) {
             return Optional.empty();
         }
-        Foresight foresight = Foresight.of(shown, groups, normal);
+        Foresight foresight = alive.lumped(ask);
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
-    }
-
-    private Set<String> replacedNow() {
-        Case findings = weighing.findings();
-        return findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
     }
 
     /** How likely an ask is to refute the leader: how differently the others look there. */
     private double refutes(Foresight foresight) {
+        if (alive.groups().isEmpty()) {
+            return 0;
+        }
+        int leader = foresight.place(alive.groups().get(0));
         double most = 0;
-        for (int g = 1; g < groups.size(); g++) {
-            most = Math.max(most, foresight.apart(0, g));
+        for (int g = 0; g < foresight.groups().size(); g++) {
+            most = Math.max(most, foresight.apart(leader, g));
         }
         return most;
     }
@@ -307,7 +297,7 @@ final class Planner {
                 costs.deeds(ask.arrangement()),
                 costs.minutes(ask),
                 scored.bits(),
-                new Meanings(scored.foresight(), ask).all(),
+                new Meanings(alive.foresight(ask), ask).all(),
                 cautions(ask));
     }
 
@@ -354,13 +344,12 @@ final class Planner {
 
     /** Groups of repairs that nothing permitted tells apart, each with what would. */
     List<LookAlike> lookAlikes(boolean powered) throws UnfitArrangement {
-        List<Ask> asks = prepared(powered);
         List<Foresight> foresights = new ArrayList<>();
-        for (Ask ask : asks) {
-            scored(ask).map(Scored::foresight).ifPresent(foresights::add);
+        for (Ask ask : prepared(powered)) {
+            scored(ask).map(Scored::lumped).ifPresent(foresights::add);
         }
-        double[] shares = new double[groups.size()];
-        alive.forEach(p -> shares[p.group()] += p.share());
+        List<Repair> groups = alive.groups();
+        double[] shares = alive.shares();
         List<LookAlike> all = new ArrayList<>();
         boolean[] taken = new boolean[groups.size()];
         for (int g = 0; g < groups.size(); g++) {
@@ -372,7 +361,7 @@ final class Planner {
                 int candidate = other;
                 boolean alike = !taken[other]
                         && shares[other] >= ALIKE_FROM
-                        && group.stream().allMatch(m -> alike(foresights, m, candidate));
+                        && group.stream().allMatch(m -> alike(foresights, groups.get(m), groups.get(candidate)));
                 if (alike) {
                     group.add(other);
                     taken[other] = true;
@@ -388,15 +377,15 @@ final class Planner {
         return all;
     }
 
-    private static boolean alike(List<Foresight> foresights, int one, int other) {
-        return foresights.stream().noneMatch(f -> f.apart(one, other) >= TAKEN_APART);
+    private static boolean alike(List<Foresight> foresights, Repair one, Repair other) {
+        return foresights.stream().noneMatch(f -> f.apart(f.place(one), f.place(other)) >= TAKEN_APART);
     }
 
     /** The best of lifting a lead of one of the parts, and of taking sections apart. */
     private List<Advice> partedBy(List<Integer> group) throws UnfitArrangement {
         List<Ask> isolating = new ArrayList<>();
         for (int g : group) {
-            for (String part : groups.get(g).parts()) {
+            for (String part : alive.groups().get(g).parts()) {
                 isolating.addAll(bench.asks().lifted(part));
                 for (Arrangement apart : bench.asks().takenApart()) {
                     circuit.part(part)
@@ -412,19 +401,20 @@ final class Planner {
             arrangements.put(key, ask.arrangement());
             checks.computeIfAbsent(key, k -> new ArrayList<>()).add(((Ask.Metered) ask).check());
         }
-        List<Boards.Board> concerned = alive.stream()
+        List<Boards.Board> concerned = alive.places().stream()
                 .filter(p -> group.contains(p.group()))
-                .map(Place::board)
+                .map(Survivors.Place::board)
                 .toList();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             bench.dictionary().prepare(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
             bench.work(concerned, List.of(a.getValue()), weighing.findings(), stopped);
         }
+        alive.again();
         int one = group.get(0);
         int other = group.get(1);
         return isolating.stream()
                 .flatMap(a -> parting(a, group).stream())
-                .filter(s -> s.foresight().apart(one, other) >= TAKEN_APART)
+                .filter(s -> s.lumped().apart(one, other) >= TAKEN_APART)
                 .sorted(Comparator.comparingDouble(s -> costs.minutes(s.ask())))
                 .limit(2)
                 .map(this::advice)
@@ -434,9 +424,9 @@ final class Planner {
     private Optional<Scored> parting(Ask ask, List<Integer> group) {
         Wanted wanted = Wanted.of(ask);
         List<Foresight.Alive> shown = new ArrayList<>();
-        for (Place place : alive) {
+        for (Survivors.Place place : alive.places()) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), wanted, replacedNow());
+                Expectation e = bench.expect(place.board(), wanted, alive.replaced());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }
@@ -444,7 +434,7 @@ final class Planner {
         if (shown.stream().allMatch(a -> a.expectation().kind() == Expectation.Kind.UNKNOWN)) {
             return Optional.empty();
         }
-        Foresight foresight = Foresight.of(shown, groups, normal);
+        Foresight foresight = Foresight.of(shown, alive.groups(), new Normal());
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
 }

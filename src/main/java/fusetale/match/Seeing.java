@@ -42,9 +42,9 @@ final class Seeing {
         return Math.abs(inOrder.indexOf(one) - inOrder.indexOf(other)) == 1;
     }
 
-    /** Brightness, pull, heat and hum are matters of degree. */
+    /** The link and cap of a fuse are plain to see; brightness, pull, heat and hum are matters of degree. */
     private static boolean soft(Observation.Sight sight) {
-        return sight.aspect() != Observation.Aspect.FUSE;
+        return sight.aspect() != Observation.Aspect.FUSE && sight.aspect() != Observation.Aspect.RATING;
     }
 
     /** {@code at 2 of 4}. */

@@ -62,7 +62,7 @@ record SeenReader(Circuit circuit) {
 
     private static boolean fits(Aspect aspect, Part part) {
         return switch (aspect) {
-            case FUSE -> part instanceof Fuse;
+            case FUSE, RATING -> part instanceof Fuse;
             case LAMP -> part instanceof Lamp;
             case COIL -> part instanceof Coil || part instanceof Relay || part instanceof DualCoil;
             case START_UP -> part instanceof Controller;

@@ -20,11 +20,15 @@ import java.util.concurrent.ConcurrentHashMap;
  * One machine as supposed, and what of it has been worked out so far. Grows; readings once worked out stay.
  */
 final class Trial {
+    /** Closer than this two readings are one: a third of what models may be off [axis]. */
+    private static final double ALIKE = 0.01;
+
     private final Supposition supposition;
     /** Fuses that had melted before, and nobody replaced. */
     private final Set<String> blownBefore;
 
     private final Map<String, Shows> byArrangement = new ConcurrentHashMap<>();
+    private final Map<String, Unlike> unlike = new ConcurrentHashMap<>();
 
     Trial(Supposition supposition, Set<String> blownBefore) {
         this.supposition = supposition;
@@ -39,8 +43,8 @@ final class Trial {
      * @param melted fuses that melt in this arrangement
      * @param mayMelt fuses that may
      * @param lost parts that are lost, at a first look
+     * @param moved nets at which it is not as in the healthy machine
      * @param solvable whether it has a steady state
-     * @param untouched whether all is as in the healthy machine
      */
     record Shows(
             Map<Check, Reading> readings,
@@ -48,9 +52,9 @@ final class Trial {
             List<String> melted,
             List<String> mayMelt,
             List<String> lost,
-            boolean solvable,
-            boolean untouched) {
-        static final Shows UNSOLVED = new Shows(Map.of(), Map.of(), List.of(), List.of(), List.of(), false, false);
+            Set<String> moved,
+            boolean solvable) {
+        static final Shows UNSOLVED = new Shows(Map.of(), Map.of(), List.of(), List.of(), List.of(), Set.of(), false);
 
         static Shows of(Foretold foretold) {
             Map<Check, Reading> readings = new HashMap<>();
@@ -59,13 +63,19 @@ final class Trial {
             foretold.observations()
                     .forEach(o -> sights.put(key(o.part(), o.sight().aspect()), o));
             return new Shows(
-                    readings,
-                    sights,
-                    foretold.melted(),
-                    foretold.mayMelt(),
-                    foretold.lost(),
-                    true,
-                    foretold.untouched());
+                    readings, sights, foretold.melted(), foretold.mayMelt(), foretold.lost(), foretold.moved(), true);
+        }
+
+        /** As it was told. */
+        Foretold foretold() {
+            return new Foretold(
+                    List.copyOf(readings.values()),
+                    List.copyOf(sights.values()),
+                    melted,
+                    mayMelt,
+                    lost,
+                    /* untouched= */ false,
+                    moved);
         }
 
         /** The same with more checks. */
@@ -74,7 +84,7 @@ final class Trial {
             all.putAll(more.readings);
             Map<String, Observation> seen = new HashMap<>(sights);
             seen.putAll(more.sights);
-            return new Shows(all, seen, melted, mayMelt, lost, solvable && more.solvable, untouched && more.untouched);
+            return new Shows(all, seen, melted, mayMelt, lost, moved, solvable && more.solvable);
         }
 
         static String key(String part, Observation.Aspect aspect) {
@@ -97,6 +107,52 @@ final class Trial {
 
     void add(String arrangement, Shows shows) {
         byArrangement.merge(arrangement, shows, Shows::and);
+        unlike.remove(arrangement);
+    }
+
+    /**
+     * What of an arrangement is another thing than the healthy machine shows.
+     *
+     * @param checks readings further away than {@link #ALIKE}
+     * @param sights keys of what looks different
+     * @param unsolved whether it has no steady state, so that nothing can be said
+     */
+    record Unlike(Set<Check> checks, Set<String> sights, boolean unsolved) {
+        private static final Unlike NOTHING = new Unlike(Set.of(), Set.of(), false);
+
+        static Unlike of(Shows shows, Shows healthy) {
+            Set<Check> checks = new HashSet<>();
+            shows.readings().forEach((check, reading) -> {
+                Reading good = healthy.readings().get(check);
+                if (good == null || !alike(check, reading, good)) {
+                    checks.add(check);
+                }
+            });
+            Set<String> sights = new HashSet<>();
+            shows.sights().forEach((key, seen) -> {
+                Observation good = healthy.sights().get(key);
+                if (good == null || !Foresight.looks(seen).equals(Foresight.looks(good))) {
+                    sights.add(key);
+                }
+            });
+            return checks.isEmpty() && sights.isEmpty() && shows.solvable()
+                    ? NOTHING
+                    : new Unlike(checks, sights, !shows.solvable());
+        }
+
+        private static boolean alike(Check check, Reading one, Reading other) {
+            if (one.overRange() || other.overRange()) {
+                return one.overRange() == other.overRange();
+            }
+            double away = Axis.at(check.function(), one.value()) - Axis.at(check.function(), other.value());
+            return Math.abs(away) <= ALIKE;
+        }
+    }
+
+    /** Compares with the healthy machine; what was never worked out is taken for alike. */
+    Unlike unlike(String arrangement, Shows healthy) {
+        Shows shows = byArrangement.get(arrangement);
+        return shows == null ? Unlike.NOTHING : unlike.computeIfAbsent(arrangement, a -> Unlike.of(shows, healthy));
     }
 
     /** Fuses that are blown once the machine has been on. */

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The boards of one machine with what has been worked out of each, and how they fit what was found. */
@@ -102,7 +103,9 @@ final class Workbench {
         }
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             List<Check> of = new ArrayList<>(checks.getOrDefault(a.getKey(), List.of()));
-            if (a.getValue().powerOn() && of.stream().noneMatch(c -> c.function() == MeterFunction.DC_AMPS)) {
+            // what is only looked at needs no meter
+            boolean measured = !of.isEmpty() && of.stream().noneMatch(c -> c.function() == MeterFunction.DC_AMPS);
+            if (a.getValue().powerOn() && measured) {
                 of.addAll(asks.powerOn());
             }
             dictionary.prepare(a.getValue(), of, stopped);
@@ -113,17 +116,30 @@ final class Workbench {
 
     /** The machine of a board after parts were replaced. */
     Trial after(Boards.Board board, Set<String> replaced) {
+        return after(board, replaced, Set.of());
+    }
+
+    private Trial after(Boards.Board board, Set<String> replaced, Set<String> melted) {
         Trial trial = trial(board);
-        if (replaced.isEmpty()) {
+        if (replaced.isEmpty() && melted.isEmpty()) {
             return trial;
         }
         Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
+        blown.addAll(melted);
         blown.removeAll(replaced);
         List<Fault> left = board.supposition().faults().stream()
                 .filter(f -> !replaced.contains(f.part()))
                 .toList();
         String key = left + " after " + blown.stream().sorted().toList();
         return mended.computeIfAbsent(key, k -> new Trial(withBlown(left, blown), Set.of()));
+    }
+
+    /** The fuse that may have melted or may have held (decision 5 of the design); both are weighed. */
+    private Set<String> mayHaveMelted(Boards.Board board) {
+        return trial(board)
+                .in(asFoundKey)
+                .map(s -> s.mayMelt().stream().limit(1).collect(Collectors.toSet()))
+                .orElse(Set.of());
     }
 
     private static Supposition withBlown(List<Fault> left, Set<String> blown) {
@@ -134,10 +150,13 @@ final class Workbench {
     void work(List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
         dictionary.work(some.stream().map(this::trial).toList(), arrangements, stopped);
         List<Trial> later = new ArrayList<>();
-        for (Set<String> replaced : new HashSet<>(findings.replaced())) {
-            if (!replaced.isEmpty()) {
-                some.forEach(b -> later.add(after(b, replaced)));
-            }
+        Set<Set<String>> spells = new HashSet<>(findings.replaced());
+        spells.add(Set.of());
+        for (Set<String> replaced : spells) {
+            some.forEach(b -> {
+                later.add(after(b, replaced));
+                later.add(after(b, replaced, mayHaveMelted(b)));
+            });
         }
         dictionary.work(later.stream().distinct().toList(), arrangements, stopped);
     }
@@ -169,8 +188,9 @@ final class Workbench {
     /** Whether something that the evidence asks of a board was never worked out. */
     boolean lacks(Boards.Board board, Case findings) {
         for (int j = 0; j < findings.size(); j++) {
-            if (lacks(
-                    after(board, findings.replaced().get(j)), findings.wanted().get(j))) {
+            Set<String> replaced = findings.replaced().get(j);
+            Wanted wanted = findings.wanted().get(j);
+            if (lacks(after(board, replaced), wanted) || lacks(after(board, replaced, mayHaveMelted(board)), wanted)) {
                 return true;
             }
         }
@@ -188,25 +208,36 @@ final class Workbench {
         return shows.solvable() && !there;
     }
 
-    /** What a board lets expect of an ask. */
+    /** What a board lets expect of an ask, a fuse that only may melt still whole. */
     Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced) {
+        return expect(board, ask, replaced, false);
+    }
+
+    /**
+     * What a board lets expect of an ask.
+     *
+     * @param melted whether the fuse that may melt has
+     */
+    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean melted) {
         Hypothesis hypothesis = boards.of(board);
         boolean varies = hypothesis.varies();
         return Expectation.of(
                 ask,
-                after(board, replaced),
+                after(board, replaced, melted ? mayHaveMelted(board) : Set.of()),
                 dictionary.healthy(),
-                varies ? neighbour(board, -1, replaced) : null,
-                varies ? neighbour(board, +1, replaced) : null,
+                varies ? neighbour(board, -1, replaced, melted) : null,
+                varies ? neighbour(board, +1, replaced, melted) : null,
                 varies);
     }
 
-    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced) {
+    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced, boolean melted) {
         int place = board.place() + by;
         if (place < 0 || place >= Boards.PLACES) {
             return null;
         }
-        return after(boards.of(board.hypothesis()).get(place), replaced);
+        Boards.Board next = boards.of(board.hypothesis()).get(place);
+        Set<String> may = mayHaveMelted(next);
+        return melted && may.isEmpty() ? null : after(next, replaced, melted ? may : Set.of());
     }
 
     /** What all boards share of the evidence. */
@@ -242,10 +273,15 @@ final class Workbench {
     }
 
     Fit fit(Boards.Board board, Case findings, Common common) {
+        Fit holds = fit(board, findings, common, false);
+        return mayHaveMelted(board).isEmpty() ? holds : Fit.either(holds, fit(board, findings, common, true));
+    }
+
+    private Fit fit(Boards.Board board, Case findings, Common common, boolean melted) {
         Expectation[] expected = new Expectation[findings.size()];
         for (int j = 0; j < expected.length; j++) {
             expected[j] =
-                    expect(board, findings.wanted().get(j), findings.replaced().get(j));
+                    expect(board, findings.wanted().get(j), findings.replaced().get(j), melted);
         }
         return Fit.of(expected, common);
     }
@@ -261,6 +297,14 @@ final class Workbench {
         Common common = common(findings, known);
         List<Fit> fits = known.stream().map(b -> fit(b, findings, common)).toList();
         return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
+    }
+
+    /**
+     * What is worked out of every board, whatever it shows as found. Drivers commanded come later, and only of boards that are
+     * still likely then.
+     */
+    static List<Arrangement> first(List<Arrangement> arrangements) {
+        return arrangements.stream().filter(a -> a.heldOn().isEmpty()).toList();
     }
 
     /**

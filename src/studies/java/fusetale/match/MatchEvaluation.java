@@ -8,8 +8,8 @@ import fusetale.bench.Reading;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.Mains;
-import fusetale.explore.Foretelling;
 import fusetale.explore.Foretold;
+import fusetale.explore.Simulated;
 import fusetale.explore.Specimen;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
@@ -25,11 +25,15 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
 /**
  * How often matching is right, on simulated truths: machines and faults drawn by another generator than the dictionary's,
  * amounts uniform on a log scale, readings with the meter's error and its digits. Each case starts with what is seen of the
- * machine as found, then takes the readings that the planner asks for.
+ * machine as found and of its coils and lamps when
+ * commanded, then takes the readings that the planner asks for.
  *
  * <p>{@code mistake}: one of the readings three to six ten times too large or too small; {@code left-out}: the true repair not
  * in the dictionary; {@code biased}: all readings 2 % high; {@code coarse}: a meter four times worse.
@@ -49,7 +53,7 @@ public final class MatchEvaluation {
     private final int most;
     private final List<Truth> truths = new ArrayList<>();
 
-    private MatchEvaluation(Circuit circuit, int cases, long seed, int most) {
+    private MatchEvaluation(Circuit circuit, int cases, long seed, int most) throws InterruptedException {
         this.circuit = circuit;
         this.hypotheses = Hypotheses.of(circuit);
         this.bench = new Workbench(circuit, meter, 2, 24, 1, hypotheses);
@@ -63,6 +67,7 @@ public final class MatchEvaluation {
         while (truths.size() < cases) {
             draw(random).ifPresent(truths::add);
         }
+        takeIn();
     }
 
     /** Runs. */
@@ -85,20 +90,30 @@ public final class MatchEvaluation {
         List<String> runs = args.length > 4 ? List.of(args).subList(4, args.length) : List.of("advised", "random");
         for (String run : runs) {
             evaluation.run(run, seed);
+            evaluation.keep();
             System.out.printf(Locale.ROOT, "  after %.0f s%n", (System.nanoTime() - started) / 1e9);
+        }
+    }
+
+    /** What was worked out is kept for the next study of this machine. */
+    private void keep() throws java.io.IOException, fusetale.store.UnwritableFile {
+        String folder = System.getProperty("fusetale.dictionaries", "");
+        if (!folder.isEmpty()) {
+            DictionaryFile.of(Path.of(folder), circuit, meter + " 24 1").write(bench.content());
         }
     }
 
     /** A machine with what is wrong with it. */
     private static final class Truth {
-        final Specimen specimen;
         final Hypothesis hypothesis;
         final Supposition supposition;
         final Foretold asFound;
-        final Map<String, Foretelling> benches = new HashMap<>();
+        final Simulated machine;
+        final Map<String, Foretold> shown = new HashMap<>();
+        final List<Evidence> intake = new ArrayList<>();
 
-        Truth(Specimen specimen, Hypothesis hypothesis, Supposition supposition, Foretold asFound) {
-            this.specimen = specimen;
+        Truth(Simulated machine, Hypothesis hypothesis, Supposition supposition, Foretold asFound) {
+            this.machine = machine;
             this.hypothesis = hypothesis;
             this.supposition = supposition;
             this.asFound = asFound;
@@ -130,35 +145,20 @@ public final class MatchEvaluation {
         Specimen specimen = new Specimen(
                 new Drawn(new Random(random.nextLong())).circuit(circuit),
                 volts / mains.volts().si());
-        try {
-            Foretelling f = Foretelling.of(
-                    specimen, Arrangement.powered(circuit), meter, bench.asks().powerOn(), () -> false);
-            Hypothesis of = chosen;
-            return f.under(supposition, () -> false).map(found -> {
-                Truth truth = new Truth(specimen, of, supposition, found);
-                truth.benches.put(Dictionary.key(Arrangement.powered(circuit)), f);
-                return truth;
-            });
-        } catch (fusetale.bench.UnfitArrangement e) {
-            throw new IllegalStateException(e);
-        }
+        Simulated machine = new Simulated(specimen, meter);
+        Hypothesis of = chosen;
+        return machine.under(supposition, Arrangement.powered(circuit), List.of())
+                .map(found -> new Truth(machine, of, supposition, found));
     }
 
     private Evidence ask(Truth truth, Ask ask, Random random, String run) throws Exception {
         Supposition now = ask.arrangement().seriesLampWatts() == null ? truth.after() : truth.supposition;
         if (ask instanceof Ask.Noticed n) {
-            Foretold shown = Foretelling.of(truth.specimen, n.arrangement(), meter, List.of(), () -> false)
-                    .under(now, () -> false)
-                    .orElseThrow();
-            Observation seen = shown.observations().stream()
-                    .filter(o -> o.part().equals(n.part()) && o.sight().aspect() == n.aspect())
-                    .findFirst()
-                    .orElseThrow();
-            return new Evidence(ask, new Shown.Seen(seen.sight(), counted(seen)));
+            return noticed(truth, n, now).orElseThrow();
         }
         Ask.Metered m = (Ask.Metered) ask;
-        Reading reading = Foretelling.of(truth.specimen, m.arrangement(), meter, List.of(m.check()), () -> false)
-                .under(now, () -> false)
+        Reading reading = truth.machine
+                .under(now, m.arrangement(), List.of(m.check()))
                 .orElseThrow()
                 .readings()
                 .get(0);
@@ -177,17 +177,27 @@ public final class MatchEvaluation {
                 : -1;
     }
 
-    private List<Evidence> intake(Truth truth) {
-        List<Evidence> all = new ArrayList<>();
-        for (Observation seen : truth.asFound.observations()) {
-            all.add(new Evidence(
-                    new Ask.Noticed(
-                            Arrangement.powered(circuit),
-                            seen.part(),
-                            seen.sight().aspect()),
-                    new Shown.Seen(seen.sight(), counted(seen))));
+    private static Optional<Evidence> noticed(Truth truth, Ask.Noticed ask, Supposition now) {
+        String key = Dictionary.key(ask.arrangement());
+        Foretold known = truth.shown.get(key);
+        Optional<Foretold> shown =
+                known != null ? Optional.of(known) : truth.machine.under(now, ask.arrangement(), List.of());
+        shown.ifPresent(s -> truth.shown.put(key, s));
+        return shown.flatMap(s -> s.observations().stream()
+                        .filter(o -> o.part().equals(ask.part()) && o.sight().aspect() == ask.aspect())
+                        .findFirst())
+                .map(seen -> new Evidence(ask, new Shown.Seen(seen.sight(), counted(seen))));
+    }
+
+    /** What is seen without a meter, of all truths. */
+    private void takeIn() throws InterruptedException {
+        ExecutorService pool = Executors.newFixedThreadPool(2);
+        for (Truth truth : truths) {
+            pool.execute(() -> Intake.of(circuit)
+                    .forEach(a -> noticed(truth, a, truth.after()).ifPresent(truth.intake::add)));
         }
-        return all;
+        pool.shutdown();
+        pool.awaitTermination(2, TimeUnit.HOURS);
     }
 
     /** Sums of one run. */
@@ -222,7 +232,7 @@ public final class MatchEvaluation {
     }
 
     private void one(Truth truth, String run, Random random, Tally tally, int number) throws Exception {
-        Findings findings = Findings.of(intake(truth));
+        Findings findings = Findings.of(truth.intake);
         int slip = run.equals("mistake") ? 2 + random.nextInt(4) : -1;
         Set<Repair> left = run.equals("left-out") ? Set.of(truth.hypothesis.repair()) : Set.of();
         int slipped = -1;
@@ -285,7 +295,7 @@ public final class MatchEvaluation {
             List<Boards.Board> missing = bench.boards().all().stream()
                     .filter(b -> b.middle() && !bench.known(b))
                     .toList();
-            bench.work(missing, arrangements, found, () -> false);
+            bench.work(missing, Workbench.first(arrangements), found, () -> false);
             return bench.likely(
                     found,
                     arrangements,
@@ -296,7 +306,7 @@ public final class MatchEvaluation {
         Optional<Advice> next(Workbench.Weighing weighing, String run, Random random, List<Ask> refused)
                 throws Exception {
             boolean powered = new Explanation(bench, weighing).danger().isEmpty();
-            Planner planner = new Planner(circuit, bench, weighing, () -> false);
+            Planner planner = new Planner(circuit, bench, weighing, true, () -> false);
             if (run.equals("random")) {
                 return planner.any(random, powered);
             }

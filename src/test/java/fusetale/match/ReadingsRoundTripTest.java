@@ -144,7 +144,7 @@ class ReadingsRoundTripTest {
 
     private static boolean fits(Aspect aspect, Part part) {
         return switch (aspect) {
-            case FUSE -> part instanceof Fuse;
+            case FUSE, RATING -> part instanceof Fuse;
             case LAMP -> part instanceof Lamp;
             case COIL -> part.name().startsWith("L20");
             case START_UP -> part instanceof Controller;

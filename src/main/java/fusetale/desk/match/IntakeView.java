@@ -178,7 +178,9 @@ final class IntakeView extends VBox {
     }
 
     private String note(Ask.Noticed ask) {
-        String said = WORDS.say("intake." + ask.aspect());
+        boolean commanded = ask.arrangement().heldOn().contains(ask.part());
+        boolean atRest = !commanded && model.sights().commanded(ask.part());
+        String said = WORDS.say("intake." + ask.aspect() + (commanded ? ".called" : atRest ? ".rest" : ""));
         return model.desk()
                 .board()
                 .part(ask.part())

@@ -15,6 +15,7 @@ import fusetale.circuit.Relay;
 import fusetale.explore.Words;
 import fusetale.match.Ask;
 import fusetale.match.Evidence;
+import fusetale.match.Intake;
 import fusetale.match.Shown;
 import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
@@ -46,17 +47,23 @@ public final class Sights {
      */
     public record Choice(String words, Shown.Seen shown) {}
 
-    /** What is noticed before any meter is at hand, in the order of the board: fuses, start-up, lamps, coils when called for. */
+    /** What is noticed before any meter is at hand; fuses with the plug out. */
     public List<Ask.Noticed> intake() {
-        List<Ask.Noticed> all = new ArrayList<>();
-        for (Aspect aspect : List.of(Aspect.FUSE, Aspect.START_UP, Aspect.LAMP, Aspect.COIL)) {
-            for (Part part : board.parts()) {
-                if (aspects(part).contains(aspect)) {
-                    all.add(ask(part.name(), aspect, Arrangement.powered(board)));
-                }
-            }
-        }
-        return all;
+        return Intake.of(board).stream()
+                .map(a -> new Ask.Noticed(
+                        Sentence.named(ofFuse(a.aspect()) ? Arrangement.unpowered() : a.arrangement()),
+                        a.part(),
+                        a.aspect()))
+                .toList();
+    }
+
+    private static boolean ofFuse(Aspect aspect) {
+        return aspect == Aspect.FUSE || aspect == Aspect.RATING;
+    }
+
+    /** Whether a driver commands a part, so that what it does depends on who asks for it. */
+    public boolean commanded(String part) {
+        return Intake.commands(board).containsKey(part);
     }
 
     /** What may be noticed of a part; heat of any. */
@@ -64,6 +71,7 @@ public final class Sights {
         List<Aspect> all = new ArrayList<>();
         if (part instanceof Fuse) {
             all.add(Aspect.FUSE);
+            all.add(Aspect.RATING);
         } else if (part instanceof Lamp) {
             all.add(Aspect.LAMP);
         } else if (part instanceof Coil || part instanceof Relay || part instanceof DualCoil) {
@@ -77,17 +85,15 @@ public final class Sights {
         return all;
     }
 
-    /** Fuses are looked at with the plug out, coils while the machine calls for them, the rest with the plug in. */
+    /** Fuses are looked at with the plug out, what a driver commands while it is commanded, the rest with the plug in. */
     private Ask.Noticed ask(String part, Aspect aspect, Arrangement bench) {
         Arrangement on = bench.powerOn() ? bench : Arrangement.powered(board);
-        boolean driven = board.part(part)
-                .map(p -> p instanceof Coil || p instanceof DualCoil)
-                .orElse(false);
+        boolean driven = commanded(part);
         return new Ask.Noticed(
                 Sentence.named(
                         switch (aspect) {
-                            case FUSE -> Arrangement.unpowered();
-                            case COIL -> driven && !on.heldOn().contains(part) ? on.withHeldOn(part) : on;
+                            case FUSE, RATING -> Arrangement.unpowered();
+                            case COIL, LAMP -> driven && !on.heldOn().contains(part) ? on.withHeldOn(part) : on;
                             default -> on;
                         }),
                 part,

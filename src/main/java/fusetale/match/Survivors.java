@@ -1,0 +1,291 @@
+package fusetale.match;
+
+import fusetale.bench.Check;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The boards that are still likely, and what they would show if something more were asked. Most of them show of most asks what
+ * the healthy machine shows there: those are taken together, so that a thousand boards cost little more than the few that
+ * differ.
+ */
+final class Survivors {
+    private static final double LEAST_SHARE = 1e-5;
+    private static final int MOST = 3000;
+
+    private final Workbench bench;
+    private final Workbench.Weighing weighing;
+    private final Set<String> replaced;
+    private final Normal normal = new Normal();
+    private final List<Place> places = new ArrayList<>();
+    private final List<Repair> groups = new ArrayList<>();
+    private final double[] shares;
+    private final Map<Integer, List<Place>> byHypothesis = new LinkedHashMap<>();
+    private final Map<String, Differing> differing = new HashMap<>();
+    /** How drawn machines stand at what was read. */
+    private final double[][] drawnOfEvidence;
+
+    /** A board that is still likely. */
+    static final class Place {
+        private final Boards.Board board;
+        private final double share;
+        private final int group;
+        private final Fit fit;
+        private final Common common;
+        private @Nullable Given given;
+        private boolean asked;
+
+        Place(Boards.Board board, double share, int group, Fit fit, Common common) {
+            this.board = board;
+            this.share = share;
+            this.group = group;
+            this.fit = fit;
+            this.common = common;
+        }
+
+        Boards.Board board() {
+            return board;
+        }
+
+        /** Its probability among all that are still likely. */
+        double share() {
+            return share;
+        }
+
+        /** Place of its repair among {@link Survivors#groups}. */
+        int group() {
+            return group;
+        }
+
+        @Nullable
+        Given given() {
+            if (!asked) {
+                asked = true;
+                given = Given.of(fit, common);
+            }
+            return given;
+        }
+    }
+
+    /** In one arrangement, the boards that show something else than the healthy machine, by check or by what is looked at. */
+    private static final class Differing {
+        final Map<Check, Set<Integer>> checks = new HashMap<>();
+        final Map<String, Set<Integer>> sights = new HashMap<>();
+        final Set<Integer> unsolved = new LinkedHashSet<>();
+    }
+
+    Survivors(Workbench bench, Workbench.Weighing weighing) {
+        this.bench = bench;
+        this.weighing = weighing;
+        Case findings = weighing.findings();
+        this.replaced = findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
+        this.drawnOfEvidence =
+                findings.evidence().stream().map(e -> bench.drawn(e.ask())).toArray(double[][]::new);
+        this.shares = collect();
+    }
+
+    private double[] collect() {
+        Posterior p = weighing.posterior();
+        Integer[] order = new Integer[p.shares().length];
+        Arrays.setAll(order, k -> k);
+        Arrays.sort(order, Comparator.comparingDouble((Integer k) -> -p.shares()[k]));
+        double sum = 0;
+        List<Integer> kept = new ArrayList<>();
+        for (int k : order) {
+            if (kept.size() >= MOST || p.shares()[k] < LEAST_SHARE) {
+                break;
+            }
+            kept.add(k);
+            sum += p.shares()[k];
+        }
+        Map<Repair, Integer> numbers = new LinkedHashMap<>();
+        for (int k : kept) {
+            Boards.Board board = p.boards().get(k);
+            Repair repair = bench.boards().of(board).repair();
+            int group = numbers.computeIfAbsent(repair, r -> numbers.size());
+            Place place = new Place(board, p.shares()[k] / sum, group, p.fits().get(k), weighing.common());
+            places.add(place);
+            byHypothesis
+                    .computeIfAbsent(board.hypothesis(), h -> new ArrayList<>())
+                    .add(place);
+        }
+        groups.addAll(numbers.keySet());
+        double[] of = new double[groups.size()];
+        places.forEach(p1 -> of[p1.group()] += p1.share());
+        return of;
+    }
+
+    /** Likeliest first. */
+    List<Place> places() {
+        return places;
+    }
+
+    /** Their repairs. */
+    List<Repair> groups() {
+        return groups;
+    }
+
+    /** Probability of each repair among them. Not to be modified. */
+    double[] shares() {
+        return shares;
+    }
+
+    /** Parts that are new by now. */
+    Set<String> replaced() {
+        return replaced;
+    }
+
+    List<Boards.Board> boards(int most) {
+        return places.stream().limit(most).map(Place::board).toList();
+    }
+
+    /** Forgets what was compared, after more was worked out. */
+    void again() {
+        differing.clear();
+    }
+
+    /** What an ask would show, all repairs apart. */
+    Foresight foresight(Ask ask) {
+        return foresight(ask, false);
+    }
+
+    /**
+     * The same with all repairs taken together that show only what the healthy machine shows: it tells as much, and is quicker.
+     */
+    Foresight lumped(Ask ask) {
+        return foresight(ask, true);
+    }
+
+    private Foresight foresight(Ask ask, boolean lump) {
+        Wanted wanted = Wanted.of(ask);
+        List<Place> apart = apart(wanted);
+        double[] rest = shares.clone();
+        Map<Integer, Integer> numbers = new HashMap<>();
+        List<Repair> named = new ArrayList<>();
+        apart.forEach(p -> {
+            rest[p.group()] -= p.share();
+            number(p.group(), numbers, named);
+        });
+        Spread spread = new Spread(ask, wanted);
+        List<Foresight.Alive> shown = new ArrayList<>();
+        for (Place place : apart) {
+            shown.add(spread.of(place, numbers.getOrDefault(place.group(), 0)));
+        }
+        Foresight.Alive healthy = spread.healthy(new HashSet<>(apart));
+        double together = 0;
+        int likeliest = -1;
+        for (int g = 0; g < rest.length; g++) {
+            if (rest[g] <= 0) {
+                continue;
+            }
+            if (!lump || numbers.containsKey(g)) {
+                shown.add(healthy.with(number(g, numbers, named), rest[g]));
+            } else {
+                together += rest[g];
+                likeliest = likeliest < 0 ? g : likeliest;
+            }
+        }
+        if (likeliest >= 0) {
+            shown.add(healthy.with(named.size(), together));
+            named.add(groups.get(likeliest));
+        }
+        return Foresight.of(shown, named, normal);
+    }
+
+    private int number(int group, Map<Integer, Integer> numbers, List<Repair> named) {
+        return numbers.computeIfAbsent(group, g -> {
+            named.add(groups.get(g));
+            return named.size() - 1;
+        });
+    }
+
+    /** Boards whose hypothesis shows something else there than the healthy machine, at any of its amounts. */
+    private List<Place> apart(Wanted wanted) {
+        Differing here = differing.computeIfAbsent(wanted.bench(), this::compare);
+        Set<Integer> hypotheses = new LinkedHashSet<>(
+                wanted.ask() instanceof Ask.Metered m
+                        ? here.checks.getOrDefault(m.check(), Set.of())
+                        : here.sights.getOrDefault(wanted.sight(), Set.of()));
+        hypotheses.addAll(here.unsolved);
+        List<Place> all = new ArrayList<>();
+        hypotheses.forEach(h -> all.addAll(byHypothesis.getOrDefault(h, List.of())));
+        return all;
+    }
+
+    private Differing compare(String arrangement) {
+        Differing all = new Differing();
+        Trial.Shows healthy = bench.dictionary().healthy().in(arrangement).orElse(Trial.Shows.UNSOLVED);
+        for (int hypothesis : byHypothesis.keySet()) {
+            for (Boards.Board board : bench.boards().of(hypothesis)) {
+                Trial.Unlike unlike = bench.after(board, replaced).unlike(arrangement, healthy);
+                unlike.checks()
+                        .forEach(c -> all.checks
+                                .computeIfAbsent(c, k -> new LinkedHashSet<>())
+                                .add(hypothesis));
+                unlike.sights()
+                        .forEach(s -> all.sights
+                                .computeIfAbsent(s, k -> new LinkedHashSet<>())
+                                .add(hypothesis));
+                if (unlike.unsolved()) {
+                    all.unsolved.add(hypothesis);
+                }
+            }
+        }
+        return all;
+    }
+
+    /** The law of one more reading, given all that was read. */
+    private final class Spread {
+        private final Wanted wanted;
+        private final int machines;
+        private final double own;
+        private final double[] shared;
+
+        Spread(Ask ask, Wanted wanted) {
+            this.wanted = wanted;
+            double[] drawn = bench.drawn(ask);
+            this.machines = drawn.length;
+            this.own = Common.covariance(drawn, drawn);
+            this.shared = new double[drawnOfEvidence.length];
+            for (int j = 0; j < shared.length; j++) {
+                shared[j] = Common.covariance(drawn, drawnOfEvidence[j]);
+            }
+        }
+
+        Foresight.Alive of(Place place, int number) {
+            Expectation e = bench.expect(place.board(), wanted, replaced);
+            return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
+        }
+
+        /** What shows where nothing is wrong, as far as the likeliest of those that look so lets know. */
+        Foresight.Alive healthy(Set<Place> apart) {
+            Expectation e = bench.expect(bench.boards().all().get(0), wanted, replaced);
+            Given given = places.stream()
+                    .filter(p -> !apart.contains(p))
+                    .findFirst()
+                    .map(Place::given)
+                    .orElse(null);
+            return of(e, given, 0, 0);
+        }
+
+        private Foresight.Alive of(Expectation e, @Nullable Given given, int number, double share) {
+            double mean = e.middle();
+            double variance = e.ownVariance() + own + e.slope() * e.slope() / 12;
+            if (e.kind() == Expectation.Kind.FIGURE && given != null) {
+                Given.Law law = given.law(shared, machines, e.slope());
+                mean += law.shift();
+                variance = Math.max(e.ownVariance(), variance - law.explained());
+            }
+            return new Foresight.Alive(number, share, e, mean, Math.sqrt(variance));
+        }
+    }
+}
