@@ -316,6 +316,10 @@ final class PassiveKinds {
         if (tooColdOrHot(v, celsius)) {
             return null;
         }
+        // in this order: what is kept on a disk is found again by what a part is made of
+        Map<String, Wound> windings = new LinkedHashMap<>();
+        windings.put(Make.Windings.POWER, Wound.ofSolenoid().or(power.copper(), power.insulation()));
+        windings.put(Make.Windings.HOLD, Wound.ofHolding().or(hold.copper(), hold.insulation()));
         return new DualCoil(
                 v.name(),
                 one(v),
@@ -326,11 +330,6 @@ final class PassiveKinds {
                 hold.henries(),
                 EndOfStroke.FOLLOWS,
                 false,
-                v.about()
-                        .of(new Make.Windings(Map.of(
-                                Make.Windings.POWER,
-                                Wound.ofSolenoid().or(power.copper(), power.insulation()),
-                                Make.Windings.HOLD,
-                                Wound.ofHolding().or(hold.copper(), hold.insulation())))));
+                v.about().of(new Make.Windings(windings)));
     }
 }

@@ -7,6 +7,7 @@ import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
+import fusetale.circuit.DualCoil;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
@@ -41,6 +42,9 @@ public final class Commanded {
     private static final double BRANCH_RATIO = 0.2;
 
     private static final double BRANCH_VOLTS = 5e-3;
+
+    /** Currents of twins differ by no more. */
+    private static final double TWIN_RATIO = 0.1;
 
     private final Foretelling asFound;
     private final Foretelling commanded;
@@ -186,6 +190,98 @@ public final class Commanded {
         Optional<List<Reading>> readings = readings(found);
         return readings.map(r -> new Foretold(
                 r, sights(found), List.of(), found.mayMelt(), List.of(), /* untouched= */ false, found.moved()));
+    }
+
+    /**
+     * What shows under a supposition where it is known what the same supposition lets a twin driver do: one whose coil or lamp
+     * takes as much, while all that is wrong lies outside what the two do not share. Empty where that is not so.
+     *
+     * @param supposition with the fuses that have melted
+     * @param found what it shows as found
+     * @param twin another command on the same machine
+     * @param shown what that one shows
+     */
+    public Optional<Foretold> like(Supposition supposition, Foretold found, Commanded twin, Foretold shown) {
+        Part own = driven();
+        Part other = twin.driven();
+        if (own.getClass() != other.getClass()
+                || !alikeBuilt(own, twin, other)
+                || !shown.melted().isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> here = new HashSet<>(concerned);
+        here.removeAll(twin.concerned);
+        Set<String> there = new HashSet<>(twin.concerned);
+        there.removeAll(concerned);
+        boolean movedHere = found.moved().stream().anyMatch(here::contains);
+        boolean movedThere = found.moved().stream().anyMatch(there::contains);
+        if (movedHere != movedThere) {
+            return Optional.empty();
+        }
+        try {
+            Circuit supposed = Machine.of(commanded.healthy(), commanded.arrangement(), supposition)
+                    .arranged();
+            if (!supposition.swaps().isEmpty()
+                    || changed(supposed).stream().anyMatch(n -> here.contains(n) || there.contains(n))) {
+                return Optional.empty();
+            }
+        } catch (UnfitArrangement | UnfitSupposition e) {
+            return Optional.empty();
+        }
+        List<Observation> sights = new ArrayList<>();
+        Map<String, Observation> atRest = new HashMap<>();
+        found.observations().forEach(o -> atRest.put(key(o), o));
+        for (Observation o : shown.observations()) {
+            if (o.part().equals(other.name())) {
+                sights.add(new Observation(own.name(), o.sight(), o.detail()));
+                sights.add(atRest.getOrDefault(key(o), o));
+            } else if (!o.part().equals(own.name())) {
+                sights.add(o);
+            }
+        }
+        return Optional.of(new Foretold(
+                List.of(), sights, List.of(), found.mayMelt(), List.of(), /* untouched= */ false, found.moved()));
+    }
+
+    /** What is driven. */
+    private Part driven() {
+        String name = commanded.arrangement().heldOn().get(0);
+        return commanded.asArranged().part(name).orElseThrow();
+    }
+
+    private boolean alikeBuilt(Part own, Commanded twin, Part other) {
+        // a coil with a switch of its own comes in, or in and out again, by a hair
+        return !(own instanceof DualCoil)
+                && commanded.checks().isEmpty()
+                && twin.commanded.checks().isEmpty()
+                && commanded.arrangement().heldOn().size() == 1
+                && !differ(after.amps(own.name()), twin.after.amps(other.name()), TWIN_RATIO, LEAST_AMPS);
+    }
+
+    /** Nets of all that a supposition changed. */
+    private Set<String> changed(Circuit supposed) {
+        Circuit drawn = commanded.asArranged();
+        Set<String> nets = new HashSet<>();
+        Map<String, Part> now = new HashMap<>();
+        supposed.parts().forEach(p -> now.put(p.name(), p));
+        for (Part was : drawn.parts()) {
+            Part is = now.remove(was.name());
+            if (!was.equals(is)) {
+                was.pins().forEach(p -> nets.add(p.net().name()));
+            }
+        }
+        now.values().forEach(p -> p.pins().forEach(pin -> nets.add(pin.net().name())));
+        for (int k = 0; k < drawn.connectors().size(); k++) {
+            List<Connector.Contact> was = drawn.connectors().get(k).pins();
+            List<Connector.Contact> is = supposed.connectors().get(k).pins();
+            for (int p = 0; p < was.size(); p++) {
+                if (!was.get(p).equals(is.get(p))) {
+                    nets.add(was.get(p).board().name());
+                    nets.add(was.get(p).harness().name());
+                }
+            }
+        }
+        return nets;
     }
 
     /** Whether the command leaves all that the supposition changed as it was. */

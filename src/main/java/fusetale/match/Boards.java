@@ -12,9 +12,10 @@ final class Boards {
     static final int PLACES = 5;
     private static final int MIDDLE = PLACES / 2;
 
-    private final List<Hypothesis> hypotheses;
+    private final List<Hypothesis> hypotheses = new ArrayList<>();
     private final List<Board> all = new ArrayList<>();
-    private final int[] first;
+    private final List<Integer> first = new ArrayList<>();
+    private final int shipped;
 
     /**
      * One of them.
@@ -27,23 +28,36 @@ final class Boards {
         boolean middle() {
             return place == MIDDLE;
         }
+
+        /** Between the middle and an end of the range. */
+        boolean between() {
+            return place != MIDDLE && place > 0 && place < PLACES - 1;
+        }
     }
 
     Boards(List<Hypothesis> hypotheses) {
-        this.hypotheses = List.copyOf(hypotheses);
-        this.first = new int[hypotheses.size()];
-        for (int h = 0; h < hypotheses.size(); h++) {
-            Hypothesis hypothesis = hypotheses.get(h);
-            first[h] = all.size();
-            if (!hypothesis.varies()) {
-                all.add(new Board(all.size(), h, MIDDLE, hypothesis.weight(), hypothesis.usual()));
-                continue;
-            }
-            for (int place = 0; place < PLACES; place++) {
-                Supposition at = hypothesis.at((place + 0.5) / PLACES);
-                all.add(new Board(all.size(), h, place, hypothesis.weight() / PLACES, at));
-            }
+        hypotheses.forEach(this::add);
+        this.shipped = hypotheses.size();
+    }
+
+    /** One more hypothesis, made of what others left unexplained. */
+    final void add(Hypothesis hypothesis) {
+        int h = hypotheses.size();
+        hypotheses.add(hypothesis);
+        first.add(all.size());
+        if (!hypothesis.varies()) {
+            all.add(new Board(all.size(), h, MIDDLE, hypothesis.weight(), hypothesis.usual()));
+            return;
         }
+        for (int place = 0; place < PLACES; place++) {
+            Supposition at = hypothesis.at((place + 0.5) / PLACES);
+            all.add(new Board(all.size(), h, place, hypothesis.weight() / PLACES, at));
+        }
+    }
+
+    /** Whether a board was in the list from the start. */
+    boolean fromTheStart(Board board) {
+        return board.hypothesis() < shipped;
     }
 
     List<Hypothesis> hypotheses() {
@@ -60,7 +74,7 @@ final class Boards {
 
     /** The boards of one hypothesis, by rising amount. */
     List<Board> of(int hypothesis) {
-        int end = hypothesis + 1 < first.length ? first[hypothesis + 1] : all.size();
-        return all.subList(first[hypothesis], end);
+        int end = hypothesis + 1 < first.size() ? first.get(hypothesis + 1) : all.size();
+        return all.subList(first.get(hypothesis), end);
     }
 }

@@ -174,6 +174,11 @@ final class Dictionary {
                 .isPresent();
     }
 
+    /** Whether nothing is measured in an arrangement. */
+    boolean onlyLookedAt(Arrangement arrangement) {
+        return checks(arrangement) == 0;
+    }
+
     private int checks(Arrangement arrangement) {
         Panel panel = panels.get(key(arrangement));
         return panel == null ? 0 : panel.checks.size();
@@ -247,13 +252,30 @@ final class Dictionary {
             Trial.Shows found = trial.in(key(asFound)).orElse(Trial.Shows.UNSOLVED);
             Optional<Foretold> foretold = panel.commanded
                     .get(r)
-                    .filter(c -> found.solvable() && found.melted().isEmpty())
-                    .flatMap(c -> c.under(now, found.foretold()))
+                    .filter(c -> found.solvable())
+                    .flatMap(c -> c.under(now, found.foretold()).or(() -> likeTwin(trial, c, now, found)))
                     .or(() -> round.under(now, stopped));
             if (!stopped.getAsBoolean()) {
                 trial.add(key, foretold.map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED));
             }
         }
+    }
+
+    /** What a twin driver's command has shown of a trial already. */
+    private Optional<Foretold> likeTwin(Trial trial, Commanded command, Supposition now, Trial.Shows found) {
+        for (Map.Entry<String, Panel> other : panels.entrySet()) {
+            Trial.Shows shown = trial.in(other.getKey()).orElse(Trial.Shows.UNSOLVED);
+            List<Optional<Commanded>> twins = other.getValue().commanded;
+            if (!shown.solvable() || twins.isEmpty() || twins.get(0).isEmpty()) {
+                continue;
+            }
+            Optional<Foretold> like =
+                    command.like(now, found.foretold(), twins.get(0).get(), shown.foretold());
+            if (like.isPresent()) {
+                return like;
+            }
+        }
+        return Optional.empty();
     }
 
     /**

@@ -381,6 +381,20 @@ final class Planner {
         return foresights.stream().noneMatch(f -> f.apart(f.place(one), f.place(other)) >= TAKEN_APART);
     }
 
+    /** Whether nothing permitted tells two repairs apart: to compare with. */
+    boolean alike(Repair one, Repair other, boolean powered) throws UnfitArrangement {
+        if (!alive.groups().contains(one) || !alive.groups().contains(other)) {
+            return false;
+        }
+        for (Ask ask : prepared(powered)) {
+            Optional<Foresight> foresight = scored(ask).map(Scored::lumped);
+            if (foresight.isPresent() && !alike(List.of(foresight.get()), one, other)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The best of lifting a lead of one of the parts, and of taking sections apart. */
     private List<Advice> partedBy(List<Integer> group) throws UnfitArrangement {
         List<Ask> isolating = new ArrayList<>();

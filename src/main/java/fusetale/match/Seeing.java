@@ -3,6 +3,7 @@ package fusetale.match;
 import fusetale.bench.Observation;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** How what is seen compares with what should be seen. */
 final class Seeing {
@@ -11,6 +12,9 @@ final class Seeing {
 
     /** Sights of one aspect that lie next to each other are mistaken for each other sooner (judgement). */
     private static final double NEXT = 0.08;
+
+    /** Of what there is to see, so much is changed by a fault that is not in the list (judgement). */
+    private static final double UNLISTED = 0.03;
 
     private Seeing() {}
 
@@ -25,9 +29,19 @@ final class Seeing {
         return next ? NEXT : (1 - RIGHT) / Math.max(1, others);
     }
 
-    /** What a sight tells where nothing is known. */
-    static double broad(Shown.Seen seen) {
-        return 1 / (others(seen.sight()) + 1);
+    /**
+     * What a sight tells of a fault that is not in the list: it leaves most of a machine as it is.
+     *
+     * @param healthy what the healthy machine shows there; null where that is not known
+     */
+    static double broad(Shown.Seen seen, @Nullable Observation healthy) {
+        double others = others(seen.sight());
+        if (healthy == null) {
+            return 1 / (others + 1);
+        }
+        boolean same = seen.sight() == healthy.sight()
+                && (seen.sight() != Observation.Sight.STOPS || sameCount(seen, healthy));
+        return same ? 1 - UNLISTED : UNLISTED / Math.max(1, others);
     }
 
     private static double others(Observation.Sight of) {

@@ -9,8 +9,11 @@ import fusetale.circuit.MeterFunction;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,12 +29,18 @@ final class Workbench {
     private static final double LIKELY = 1e-5;
 
     private static final double OUT_OF_ORDER = 3;
+    /** From here on of something else, or of a slip, two faults at once are compared. */
+    private static final double PAIRS_FROM = 0.2;
+
+    private static final double SLIP_FROM = 0.5;
 
     private final Boards boards;
     private final Dictionary dictionary;
     private final Asks asks;
-    private final Trial[] trials;
+    private final Circuit circuit;
+    private final List<Trial> trials = new ArrayList<>();
     private final String asFoundKey;
+    private final Map<Supposition, Integer> pairs = new HashMap<>();
     private final Map<String, Trial> mended = new ConcurrentHashMap<>();
 
     Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
@@ -39,10 +48,15 @@ final class Workbench {
         this.dictionary = new Dictionary(circuit, meter, threads, draws, seed);
         this.asks = new Asks(circuit);
         this.asFoundKey = Dictionary.key(dictionary.asFound());
-        this.trials = new Trial[boards.all().size()];
-        for (int k = 0; k < trials.length; k++) {
-            Supposition supposition = boards.all().get(k).supposition();
-            trials[k] = supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of());
+        this.circuit = circuit;
+        tryAll();
+    }
+
+    private void tryAll() {
+        for (Boards.Board board :
+                boards.all().subList(trials.size(), boards.all().size())) {
+            Supposition supposition = board.supposition();
+            trials.add(supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of()));
         }
     }
 
@@ -84,7 +98,7 @@ final class Workbench {
     }
 
     Trial trial(Boards.Board board) {
-        return trials[board.number()];
+        return trials.get(board.number());
     }
 
     /** Arrangements that the evidence needs, made ready. */
@@ -146,8 +160,40 @@ final class Workbench {
         return new Trial(new Supposition(left), Set.of()).after(blown);
     }
 
-    /** Works out boards in arrangements, as they were found and as they are after repairs. */
+    /**
+     * Works out boards in arrangements, as they were found and as they are after repairs. Middle amounts come first, then the
+     * ends of their range; what lies between two that look alike looks like them, where nothing is measured.
+     */
     void work(List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
+        List<Boards.Board> between = some.stream().filter(Boards.Board::between).toList();
+        solve(some.stream().filter(Boards.Board::middle).toList(), arrangements, findings, stopped);
+        solve(some.stream().filter(b -> !b.middle() && !b.between()).toList(), arrangements, findings, stopped);
+        solve(between, List.of(), findings, stopped);
+        for (Arrangement arrangement : arrangements) {
+            if (!arrangement.heldOn().isEmpty() && dictionary.onlyLookedAt(arrangement)) {
+                between.forEach(b -> borrow(b, Dictionary.key(arrangement)));
+            }
+        }
+        solve(between, arrangements, findings, stopped);
+    }
+
+    private void borrow(Boards.Board board, String key) {
+        Trial trial = trial(board);
+        List<Boards.Board> all = boards.of(board.hypothesis());
+        Trial.Shows below = trial(all.get(board.place() - 1)).in(key).orElse(null);
+        Trial.Shows above = trial(all.get(board.place() + 1)).in(key).orElse(null);
+        boolean alike = below != null
+                && above != null
+                && below.solvable()
+                && above.solvable()
+                && Trial.Unlike.of(below, above).sights().isEmpty();
+        if (alike && trial.in(key).isEmpty()) {
+            trial.add(key, below);
+        }
+    }
+
+    private void solve(
+            List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
         dictionary.work(some.stream().map(this::trial).toList(), arrangements, stopped);
         List<Trial> later = new ArrayList<>();
         Set<Set<String>> spells = new HashSet<>(findings.replaced());
@@ -249,7 +295,8 @@ final class Workbench {
             Evidence e = findings.evidence().get(j);
             drawn[j] = drawn(e.ask());
             if (e.shown() instanceof Shown.Seen seen) {
-                broad[j] = Math.log(Seeing.broad(seen));
+                Expectation good = expect(boards.all().get(0), findings.wanted().get(j), Set.of());
+                broad[j] = Math.log(Seeing.broad(seen, good.sight()));
                 continue;
             }
             Pool pool = new Pool();
@@ -286,9 +333,9 @@ final class Workbench {
         return Fit.of(expected, common);
     }
 
-    /** Weighs all boards of which it is known what they show as found. */
+    /** Weighs all boards of the list of which it is known what they show as found. */
     Weighing weigh(Case findings) {
-        return weigh(findings, b -> true);
+        return weigh(findings, boards::fromTheStart);
     }
 
     private Weighing weigh(Case findings, Predicate<Boards.Board> listed) {
@@ -314,6 +361,36 @@ final class Workbench {
      * @param listed which boards are compared at all
      */
     Weighing likely(
+            Case findings, List<Arrangement> arrangements, Predicate<Boards.Board> listed, BooleanSupplier stopped) {
+        Predicate<Boards.Board> singles = listed.and(boards::fromTheStart);
+        Weighing weighing = settled(findings, arrangements, singles, stopped);
+        boolean slip = Arrays.stream(weighing.posterior().suspicion()).anyMatch(x -> x > SLIP_FROM);
+        if (!(slip || weighing.posterior().somethingElse() > PAIRS_FROM) || stopped.getAsBoolean()) {
+            return weighing;
+        }
+        Set<Integer> pairs = pairs(weighing, arrangements, stopped);
+        return pairs.isEmpty()
+                ? weighing
+                : settled(findings, arrangements, singles.or(b -> pairs.contains(b.hypothesis())), stopped);
+    }
+
+    /** Each pair is made once, and compared only where it was called for. */
+    private Set<Integer> pairs(Weighing weighing, List<Arrangement> arrangements, BooleanSupplier stopped) {
+        Set<Integer> numbers = new LinkedHashSet<>();
+        for (Hypothesis both : new Doubles(circuit, boards, weighing.posterior(), weighing.common()).all()) {
+            numbers.add(pairs.computeIfAbsent(both.usual(), s -> {
+                boards.add(both);
+                return boards.hypotheses().size() - 1;
+            }));
+        }
+        tryAll();
+        List<Boards.Board> fresh =
+                numbers.stream().flatMap(h -> boards.of(h).stream()).toList();
+        work(fresh, arrangements, weighing.findings(), stopped);
+        return numbers;
+    }
+
+    private Weighing settled(
             Case findings, List<Arrangement> arrangements, Predicate<Boards.Board> listed, BooleanSupplier stopped) {
         while (true) {
             Weighing weighing = weigh(findings, listed);

@@ -81,6 +81,9 @@ public final class MatchWords {
     /** {@code TP4 to gnd, d.c. volts: 17.4 V; expected 41.2 to 46.3 V; far off}. */
     public String weighed(Weighed weighed) {
         String expected = expected(weighed);
+        if (expected.isEmpty()) {
+            return WORDS.say("match.unknown", read(weighed.evidence()));
+        }
         String words = expected.equals(shown(weighed.evidence()))
                 ? WORDS.say("match.as-expected", read(weighed.evidence()))
                 : WORDS.say("match.weighed", read(weighed.evidence()), expected);

@@ -73,6 +73,29 @@ class MatcherTest {
         assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("E1");
     }
 
+    /**
+     * Two faults that have nothing to do with each other. A full wave of 13.9 V without a reservoir (C1 open) has a mean of
+     * 2·√2/π·13.9 V less two junctions, 11.0 V, and an r.m.s. ripple of √(1 − 8/π²)·13.9 V, 6.06 V (any handbook of
+     * rectifiers); nothing behind the dropper, and its lamp dark (R2 open).
+     */
+    @Test
+    void twoFaultsAtOnceAreFound() throws Exception {
+        Evidence ripple = new Evidence(
+                new Ask.Metered(Arrangement.powered(BOARD), new Check("TP1", "gnd", MeterFunction.AC_VOLTS)),
+                new Shown.Figure(6.06));
+        Ranking ranking =
+                rank(matcher, seen("E1", Observation.Sight.DARK), volts("TP1", 11.0), ripple, volts("TP2", 0.0));
+        Candidate leader = ranking.candidates().get(0);
+        assertThat(leader.repair().parts()).containsExactly("C1", "R2");
+        assertThat(leader.fits()).isEqualTo(4);
+        // the next question is weighed against the list as it was
+        assertThat(rank(matcher, seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0))
+                        .candidates())
+                .allMatch(c -> c.repair().parts().size() < 2
+                        || c.suppositions().get(0).supposition().faults().size() > 1)
+                .noneMatch(c -> c.repair().parts().equals(List.of("C1", "R2")));
+    }
+
     /** The figures that the drawing expects of a good board (17 V, 14.6 V; circuits/first-light.yaml): no reason to stay off. */
     @Test
     void aBoardThatReadsAsItShouldMayBePowered() throws Exception {

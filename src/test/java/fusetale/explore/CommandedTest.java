@@ -1,0 +1,87 @@
+package fusetale.explore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.bench.Meter;
+import fusetale.bench.Observation;
+import fusetale.bench.Reading;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import fusetale.fault.Catalogue;
+import fusetale.fault.FaultForm;
+import fusetale.fault.Supposition;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What a command shows, put together from two states (superposition: any textbook of network theory), against the whole
+ * solution with both at once.
+ */
+class CommandedTest {
+    /** Share of a reading, beside the meter's accuracy, by which the product of two small changes may move it. */
+    private static final double SECOND_ORDER = 0.02;
+
+    private static final int EVERY = 31;
+
+    @Test
+    void whatIsPutTogetherIsAsIfItWereSolved() throws Exception {
+        Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
+                .read(Path.of("circuits/night-ferry.yaml"))
+                .circuit());
+        Meter meter = Meter.trueRms4000();
+        List<Check> checks = Check.all(circuit, true);
+        Arrangement plain = Arrangement.powered(circuit);
+        Foretelling asFound = Foretelling.of(Specimen.nominal(circuit), plain, meter, checks, () -> false);
+        Foretold built = asFound.under(Supposition.NOTHING, () -> false).orElseThrow();
+        List<FaultForm> all = Catalogue.possible(circuit);
+        int told = 0;
+        for (String driven : List.of("L201", "E501")) {
+            Foretelling command =
+                    Foretelling.of(Specimen.nominal(circuit), plain.withHeldOn(driven), meter, checks, () -> false);
+            Commanded commanded = Commanded.of(asFound, built, command).orElseThrow();
+            for (int k = 0; k < all.size(); k += EVERY) {
+                Supposition supposition = new Supposition(List.of(all.get(k).usual()));
+                Foretold found = asFound.under(supposition, () -> false).orElse(null);
+                if (found == null || found.untouched() || !found.melted().isEmpty()) {
+                    continue;
+                }
+                Optional<Foretold> together = commanded.under(supposition, found);
+                if (together.isEmpty()) {
+                    continue;
+                }
+                told++;
+                Foretold whole = command.under(supposition, () -> false).orElseThrow();
+                alike(driven + " and " + supposition, together.get(), whole, driven);
+            }
+        }
+        assertThat(told).isGreaterThan(15);
+    }
+
+    private static void alike(String what, Foretold together, Foretold whole, String driven) {
+        assertThat(sight(together, driven)).as(what).isEqualTo(sight(whole, driven));
+        for (int c = 0; c < whole.readings().size(); c++) {
+            Reading one = together.readings().get(c);
+            Reading other = whole.readings().get(c);
+            boolean alike = one.overRange() == other.overRange()
+                    && (one.overRange()
+                            || Math.abs(one.value() - other.value())
+                                    <= 2 * other.halfWidth() + SECOND_ORDER * Math.abs(other.value()));
+            assertThat(alike)
+                    .as("%s, %s: %s, solved %s", what, other.check().words(), one.shows(), other.shows())
+                    .isTrue();
+        }
+    }
+
+    private static Observation.Sight sight(Foretold foretold, String part) {
+        return foretold.observations().stream()
+                .filter(o -> o.part().equals(part))
+                .findFirst()
+                .orElseThrow()
+                .sight();
+    }
+}
