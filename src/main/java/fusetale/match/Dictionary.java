@@ -89,11 +89,13 @@ final class Dictionary {
 
     /** What an arrangement does, whatever it is called. */
     static String key(Arrangement arrangement) {
+        // with the plug out the mains are none, whatever the file says of them
+        Arrangement mains = arrangement.powerOn() ? arrangement : Arrangement.unpowered();
         // maps and lists in one order: the key is kept on the disk
         return Stream.of(
                         arrangement.powerOn(),
-                        arrangement.mainsVolts(),
-                        arrangement.mainsHertz(),
+                        mains.mainsVolts(),
+                        mains.mainsHertz(),
                         arrangement.seriesLampWatts(),
                         arrangement.pulledFuses().stream().sorted().toList(),
                         arrangement.unplugged().stream().sorted().toList(),

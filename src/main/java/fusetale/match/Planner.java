@@ -277,7 +277,7 @@ final class Planner {
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
 
-    /** How likely an ask is to refute the leader: how differently the others look there. */
+    /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */
     private double refutes(Foresight foresight) {
         if (alive.groups().isEmpty()) {
             return 0;
@@ -285,7 +285,10 @@ final class Planner {
         int leader = foresight.place(alive.groups().get(0));
         double most = 0;
         for (int g = 0; g < foresight.groups().size(); g++) {
-            most = Math.max(most, foresight.apart(leader, g));
+            if (g != leader) {
+                double share = Arrays.stream(foresight.joint()[g]).sum();
+                most += share * foresight.apart(leader, g);
+            }
         }
         return most;
     }
