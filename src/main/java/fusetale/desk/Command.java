@@ -44,6 +44,8 @@ enum Command {
     KEYS("?"),
     PREFERENCES(","),
     OPEN("Ctrl+O"),
+    OPEN_READINGS("Ctrl+R"),
+    SAVE_READINGS("Ctrl+S"),
     COPY("Ctrl+C"),
     TEXT_LARGER("Ctrl +"),
     TEXT_SMALLER("Ctrl -"),
@@ -127,6 +129,8 @@ enum Command {
                     case DIGIT2, NUMPAD2 -> PLACE_MATCH;
                     case TAB -> NEXT_PLACE;
                     case O -> OPEN;
+                    case R -> OPEN_READINGS;
+                    case S -> SAVE_READINGS;
                     case C -> COPY;
                     case Z -> event.isShiftDown() ? REDO : UNDO;
                     case Y -> REDO;

@@ -186,7 +186,7 @@ public final class Screens {
                 return;
             }
             Stage shown = Objects.requireNonNull(stage);
-            program = new Program(shown, state.weighing());
+            program = new Program(shown, state.weighing(), FileChoice.ofSystem(shown));
             program.begin(state.board().isEmpty() ? List.of() : List.of("circuits/" + state.board() + ".yaml"));
             steps.addAll(state.steps());
             quiet = 0;

@@ -120,6 +120,20 @@ final class AdviceTag extends StackPane {
         if (!advice.get().meanings().isEmpty()) {
             words.getChildren().add(meanings(advice.get()));
         }
+        inOneGo(board, advice.get());
+    }
+
+    /** What may be done with the bench as it is set then anyway. */
+    private void inOneGo(Circuit board, Advice first) {
+        List<Advice> more = model.inOneGo();
+        if (more.isEmpty()) {
+            return;
+        }
+        rule();
+        label(AdviceWords.meanwhile(model.desk().foundReader(), first), "advice-soft");
+        for (Advice next : more) {
+            label(AdviceWords.title(board, next.ask()), "advice-next");
+        }
     }
 
     /** Nothing is advised: being worked out, or nothing more to learn. */

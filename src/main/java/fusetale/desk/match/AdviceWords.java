@@ -1,11 +1,14 @@
 package fusetale.desk.match;
 
+import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.circuit.Circuit;
+import fusetale.desk.state.FoundReader;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
 import fusetale.report.Pairs;
+import fusetale.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -49,6 +52,15 @@ final class AdviceWords {
                 ? WORDS.say("time.half")
                 : minutes <= 1 ? WORDS.say("time.one") : WORDS.say("time", minutes);
         return WORDS.say("effort", power, time);
+    }
+
+    /** {@code While the power is off anyway}, {@code While the bench is set so (Power off, F1 pulled)}. */
+    static String meanwhile(FoundReader reader, Advice advice) {
+        Arrangement bench = advice.ask().arrangement();
+        Arrangement plain = bench.powerOn() ? Arrangement.powered(reader.board()) : Arrangement.unpowered();
+        return Sentence.named(bench).equals(Sentence.named(plain))
+                ? WORDS.say(bench.powerOn() ? "meanwhile.on" : "meanwhile.off")
+                : WORDS.say("meanwhile", reader.benchWords(bench));
     }
 
     /** {@code Power off. Take F201 out.}; the deeds, each a sentence. */

@@ -79,11 +79,12 @@ final class MatchLine {
     private static void explain(Circuit board, Standing standing, List<Found> found, List<String> said) {
         Ranking ranking = standing.ranking();
         Optional<Candidate> leader = ranking.candidates().stream().findFirst();
+        List<Found> told = found.stream().filter(f -> f.told().isPresent()).toList();
         for (Ranking.Suspect suspect : ranking.suspects()) {
-            if (suspect.share() > SURE && suspect.index() < found.size()) {
+            if (suspect.share() > SURE && suspect.index() < told.size()) {
                 said.add(WORDS.say(
                         suspect.repeated() ? "suspect.repeated" : "suspect",
-                        FoundWords.piece(found.get(suspect.index()))));
+                        FoundWords.piece(told.get(suspect.index()))));
             }
         }
         if (leader.isEmpty()) {
