@@ -15,17 +15,12 @@ import java.util.Set;
 final class Roughly {
     private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
 
-    /** Of these a repairer wants to know how many ohms; of what is shorted, open or leaky the word says it all. */
-    private static final Set<FailureMode> BY_OHMS = EnumSet.of(
-            FailureMode.HIGH_ESR,
-            FailureMode.PARTLY_OPEN,
-            FailureMode.LOOSE,
-            FailureMode.BURNT,
-            FailureMode.CRACKED_JOINT);
+    /** Of these a repairer wants to know how many ohms; of what is shorted, open, leaky or burnt the word says it all. */
+    private static final Set<FailureMode> BY_OHMS = EnumSet.of(FailureMode.HIGH_ESR, FailureMode.PARTLY_OPEN);
 
     private Roughly() {}
 
-    /** {@code is open}, {@code has drifted, about × 1.6}, {@code is dried out to about 30 % left}, {@code is burnt, about 2 ohm}. */
+    /** {@code is open}, {@code has drifted, about × 1.6}, {@code is dried out to about 30 % left}, {@code has high ESR, about 2 ohm}. */
     static String said(FaultForm form, Fault fault) {
         Quantity amount = fault.amount();
         String plain = form.phrase().plain();

@@ -61,7 +61,7 @@ public final class Screens {
      * @param name what to call it
      * @param board which board
      * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @word},
-     *     {@code @broken BOARD}, {@code @found reading}, {@code @field text}
+     *     {@code @broken BOARD}, {@code @found reading}, {@code @field text}, {@code @taken FILE}, {@code @wrong}
      */
     private record State(String name, String board, List<String> steps) {
         /** How the made-up figures of the places that weigh readings are told; the rest asks the matcher. */
@@ -119,6 +119,10 @@ public final class Screens {
             new State("match-many", "first-light", MANY),
             new State("match-suspect", "first-light", with(FOUR, "@found tp1 3.1 dc")),
             new State("match-danger", "first-light", List.of("!PLACE_MATCH", "@found F1 blown", "@found tp2 13 ohms")),
+            new State("match-new", "first-light", with(FOUR, "@found new r2", "@found tp2 14.4 dc")),
+            new State("match-new-last", "first-light", with(FOUR, "@found replaced r2, f1")),
+            new State("match-wrong", "first-light", List.of("!PLACE_MATCH", "@wrong")),
+            new State("match-taken", "first-light", List.of("!PLACE_MATCH", "@taken circuits/first-light-dark.csv")),
             new State("match-first-look", "first-light", FOUR),
             new State("match-typing", "first-light", with(FOUR, "@field 14")),
             new State("match-row", "first-light", with(FOUR, "@row")),
@@ -127,6 +131,7 @@ public final class Screens {
                     "matched-lamp",
                     "first-light",
                     List.of("!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp2 0.01 dc", "@found E1 dark")),
+            new State("matched-ferry-empty", "night-ferry", List.of("!PLACE_MATCH")),
             new State(
                     "matched-ferry", "night-ferry", List.of("!PLACE_MATCH", "@found F201 blown", "@found tp4 0.02 dc")),
             new State("fog-bell", "fog-bell", List.of("k1 coil open")),
@@ -138,9 +143,9 @@ public final class Screens {
             new State("night-ferry-aftermath", "night-ferry", with(FERRY, "!AFTERMATH")),
             new State("night-ferry-sheet", "night-ferry", with(FERRY, "!SHEET")));
 
-    private static List<String> with(List<String> lines, String last) {
+    private static List<String> with(List<String> lines, String... last) {
         List<String> all = new ArrayList<>(lines);
-        all.add(last);
+        all.addAll(List.of(last));
         return all;
     }
 
@@ -258,6 +263,11 @@ public final class Screens {
                 quiet = -QUIET_FRAMES * 8;
                 return;
             }
+            if (step.equals("@wrong") || step.startsWith("@taken ")) {
+                running.open(step.equals("@wrong") ? wrong() : Path.of(step.substring("@taken ".length())));
+                quiet = -QUIET_FRAMES * 8;
+                return;
+            }
             Window window = running.opened().orElseThrow().window();
             if (step.startsWith("!")) {
                 window.commands().take(Command.valueOf(step.substring(1)));
@@ -297,6 +307,20 @@ public final class Screens {
                 Path file = Files.createTempDirectory("fusetale-broken").resolve(board + ".yaml");
                 return Files.writeString(
                         file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        /** A file of readings with three mistakes in it. */
+        private static Path wrong() {
+            try {
+                Path file = Files.createTempDirectory("fusetale-wrong").resolve("readings.csv");
+                return Files.writeString(
+                        file,
+                        "arrangement,function,from,to,value,unit,meter,note\n"
+                                + "as found,fuse,F1,,blown,,,\n,dc,TP1,,18.2,V,,\n,dc,TP9,,0.02,V,,wrong point\n"
+                                + "power off,ohms,TP2,,much,,,\n,replaced,R22,,,,,\n");
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

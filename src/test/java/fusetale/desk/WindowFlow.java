@@ -16,6 +16,7 @@ import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
@@ -44,6 +45,11 @@ abstract class WindowFlow extends ApplicationTest {
         program.begin(List.of("circuits/first-light.yaml"));
         stage.setWidth(1280);
         stage.setHeight(720);
+    }
+
+    @BeforeEach
+    void opened() {
+        until(() -> program().opened().isPresent());
     }
 
     /** The program that is tried. */

@@ -22,7 +22,8 @@ class RoughlyTest {
                 "br1 leg1 shorted|BR1 leg 1 is shorted",
                 "r2 drifted x1.585|R2 has drifted, about × 1.6",
                 "c1 dried out 33.3%|C1 is dried out to about 33 % left",
-                "j1.1 burnt 2.345 ohm|J1 pin 1 is burnt, about 2.3 ohm",
+                "j1.1 burnt 2.345 ohm|J1 pin 1 is burnt",
+                "c1 high-esr 2.345 ohm|C1 has high ESR, about 2.3 ohm",
                 "f1 holds 25 A|F1 holds a 25 A fuse"
             })
     void amountsThatDoNotMatterAreLeftOut(String typed, String said) throws SentenceException, UnfitSupposition {

@@ -31,6 +31,7 @@ final class AdviceTag extends StackPane {
     private static final Words WORDS = Words.of(AdviceTag.class);
     private static final double CUT = 26;
     private static final double PAD = 22;
+    private static final double BUTTONS_PAD = 14;
 
     private final MatchModel model;
     private final VBox words = new VBox(7);
@@ -38,7 +39,7 @@ final class AdviceTag extends StackPane {
     private final Button take = new Button(WORDS.say("take"));
     private final Button another = new Button(WORDS.say("another"));
     private final Button cannot = new Button(WORDS.say("cannot-reach"));
-    private final FlowPane buttons = new FlowPane(10, 8, take, another, cannot);
+    private final FlowPane buttons = new FlowPane(6, 8, take, another, cannot);
     private final VBox all = new VBox(10, scroll, buttons);
     private final Circle hole = new Circle(7);
     private Runnable taken = () -> {};
@@ -61,7 +62,9 @@ final class AdviceTag extends StackPane {
         words.setPadding(new Insets(0, 4, 0, 0));
         VBox.setVgrow(scroll, Priority.ALWAYS);
         buttons.setMinHeight(Region.USE_PREF_SIZE);
-        all.setPadding(new Insets(30, PAD, 18, PAD));
+        all.setPadding(new Insets(30, BUTTONS_PAD, 16, BUTTONS_PAD));
+        VBox.setMargin(scroll, new Insets(0, PAD - BUTTONS_PAD, 0, PAD - BUTTONS_PAD));
+        buttons.getStyleClass().add("advice-buttons");
         getChildren().addAll(all, hole);
         setScaleShape(false);
         setCenterShape(false);
@@ -93,7 +96,10 @@ final class AdviceTag extends StackPane {
         words.getChildren().clear();
         Optional<Advice> advice = model.adviceProperty().get();
         Circuit board = model.desk().board();
-        label(WORDS.say("next"), "advice-heading");
+        Label heading = cell(WORDS.say("next"), "advice-heading");
+        FlowPane top = new FlowPane(12, 2, heading);
+        top.setRowValignment(VPos.BASELINE);
+        words.getChildren().add(top);
         List.of(take, another, cannot).forEach(b -> {
             b.setVisible(advice.isPresent());
             b.setManaged(advice.isPresent());
@@ -102,7 +108,7 @@ final class AdviceTag extends StackPane {
             without(board);
             return;
         }
-        label(AdviceWords.effort(advice.get()), "advice-soft");
+        top.getChildren().add(cell(AdviceWords.effort(advice.get()), "advice-soft"));
         label(AdviceWords.title(board, advice.get().ask()), "advice-title");
         if (!advice.get().deeds().isEmpty()) {
             label(AdviceWords.deeds(advice.get()), "advice-deeds");
@@ -120,20 +126,17 @@ final class AdviceTag extends StackPane {
         if (!advice.get().meanings().isEmpty()) {
             words.getChildren().add(meanings(advice.get()));
         }
-        inOneGo(board, advice.get());
+        inOneGo(advice.get());
     }
 
     /** What may be done with the bench as it is set then anyway. */
-    private void inOneGo(Circuit board, Advice first) {
+    private void inOneGo(Advice first) {
         List<Advice> more = model.inOneGo();
         if (more.isEmpty()) {
             return;
         }
         rule();
-        label(AdviceWords.meanwhile(model.desk().foundReader(), first), "advice-soft");
-        for (Advice next : more) {
-            label(AdviceWords.title(board, next.ask()), "advice-next");
-        }
+        label(AdviceWords.meanwhile(model.desk().foundReader(), first, more), "advice-next");
     }
 
     /** Nothing is advised: being worked out, or nothing more to learn. */

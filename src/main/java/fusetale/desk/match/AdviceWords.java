@@ -54,13 +54,15 @@ final class AdviceWords {
         return WORDS.say("effort", power, time);
     }
 
-    /** {@code While the power is off anyway}, {@code While the bench is set so (Power off, F1 pulled)}. */
-    static String meanwhile(FoundReader reader, Advice advice) {
+    /** {@code While the power is off, also: ohms at TP2; diode test, TP1 to TP3.} */
+    static String meanwhile(FoundReader reader, Advice advice, List<Advice> more) {
+        String titles =
+                more.stream().map(a -> small(title(reader.board(), a.ask()))).collect(Collectors.joining("; "));
         Arrangement bench = advice.ask().arrangement();
         Arrangement plain = bench.powerOn() ? Arrangement.powered(reader.board()) : Arrangement.unpowered();
         return Sentence.named(bench).equals(Sentence.named(plain))
-                ? WORDS.say(bench.powerOn() ? "meanwhile.on" : "meanwhile.off")
-                : WORDS.say("meanwhile", reader.benchWords(bench));
+                ? WORDS.say(bench.powerOn() ? "meanwhile.on" : "meanwhile.off", titles)
+                : WORDS.say("meanwhile", small(reader.benchWords(bench)), titles);
     }
 
     /** {@code Power off. Take F201 out.}; the deeds, each a sentence. */
@@ -88,6 +90,14 @@ final class AdviceWords {
     /** {@code 85}: of 100 machines that read so. */
     static String share(Advice.Meaning meaning) {
         return CandidateWords.share(meaning.share());
+    }
+
+    /** With a small first letter, unless a name begins with it. */
+    static String small(String words) {
+        boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
+        return words.isEmpty() || name
+                ? words
+                : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     static String capital(String words) {

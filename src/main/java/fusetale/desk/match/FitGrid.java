@@ -66,7 +66,8 @@ final class FitGrid extends Region {
         earlier.setOnAction(e -> walk(-1));
         later.setOnAction(e -> walk(1));
         getChildren().addAll(head, scroll, foot, earlier, later);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        // before the pane that scrolls takes the arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     }
 
     void onTaken(Consumer<Supposition> listener) {

@@ -72,7 +72,7 @@ final class MatchLine {
         return model.adviceProperty()
                 .get()
                 .map(Advice::ask)
-                .map(a -> WORDS.say("start.with", lower(AdviceWords.title(board, a))))
+                .map(a -> WORDS.say("start.with", AdviceWords.small(AdviceWords.title(board, a))))
                 .orElseGet(() -> WORDS.say("start"));
     }
 
@@ -122,12 +122,5 @@ final class MatchLine {
         if (!next.replace().isEmpty()) {
             said.add(next.replace());
         }
-    }
-
-    private static String lower(String words) {
-        boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
-        return words.isEmpty() || name
-                ? words
-                : words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }
