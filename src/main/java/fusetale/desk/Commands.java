@@ -34,7 +34,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextInputControl;
@@ -49,18 +48,6 @@ final class Commands {
     private static final Words WORDS = Words.of(Commands.class);
     private static final double AFTERMATH_HEIGHT = 330;
     private static final double SAFE_LAMP_WATTS = 100;
-    private static final Set<Command> EVERYWHERE = Set.of(
-            Command.UNDO,
-            Command.REDO,
-            Command.KEYS,
-            Command.PREFERENCES,
-            Command.OPEN,
-            Command.OPEN_READINGS,
-            Command.SAVE_READINGS,
-            Command.COPY,
-            Command.TEXT_LARGER,
-            Command.TEXT_SMALLER,
-            Command.TEXT_AS_DRAWN);
 
     private final Window window;
     private final DeskModel model;
@@ -203,7 +190,7 @@ final class Commands {
             }
             case NEXT_PLACE -> toRead();
             default -> {
-                if (!EVERYWHERE.contains(command)) {
+                if (!command.everywhere()) {
                     toRead();
                 }
                 return false;

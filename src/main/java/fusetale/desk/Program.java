@@ -159,7 +159,8 @@ final class Program implements Desk {
     public void take(Command command) {
         switch (command) {
             case OPEN -> showStart();
-            case OPEN_READINGS -> files.toOpen(WORDS.say("readings"), List.of(CSV)).ifPresent(this::openReadings);
+            case OPEN_READINGS ->
+                files.toOpen(WORDS.say("readings"), List.of(CSV)).ifPresent(this::openReadings);
             case PREFERENCES -> show(new PreferencesView(preferences, this::chosenFolder, this::leave));
             case KEYS -> help();
             case TEXT_LARGER -> preferences.textPerCent(preferences().textPerCent() + 10);

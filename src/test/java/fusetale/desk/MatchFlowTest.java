@@ -317,7 +317,12 @@ class MatchFlowTest extends WindowFlow {
     void whatIsSavedOpensAsTheSame() throws IOException {
         chosen = file("");
         place();
-        read("tp1 18.2 dc", "F1 blown", "replaced F1", "tp3 to tp1 OL diode test (power off, pull f1)", "tp2 13.2 ohms");
+        read(
+                "tp1 18.2 dc",
+                "F1 blown",
+                "replaced F1",
+                "tp3 to tp1 OL diode test (power off, pull f1)",
+                "tp2 13.2 ohms");
         List<Found> before = model().state().found();
         key(KeyCode.CONTROL, KeyCode.S);
         assertThat(line()).contains(chosen.toString());
@@ -423,7 +428,9 @@ class MatchFlowTest extends WindowFlow {
             Bounds at = row.localToScene(row.getLayoutBounds());
             boolean inside = at.getMinY() >= seen.getMinY() - 1 && at.getMaxY() <= seen.getMaxY() + 1;
             boolean outside = at.getMinY() >= seen.getMaxY() - 1 || at.getMaxY() <= seen.getMinY() + 1;
-            assertThat(inside || (outside && !row.isFocused())).as("%s in %s", at, seen).isTrue();
+            assertThat(inside || (outside && !row.isFocused()))
+                    .as("%s in %s", at, seen)
+                    .isTrue();
         }
     }
 

@@ -31,7 +31,6 @@ final class AdviceTag extends StackPane {
     private static final Words WORDS = Words.of(AdviceTag.class);
     private static final double CUT = 26;
     private static final double PAD = 22;
-    private static final double BUTTONS_PAD = 14;
 
     private final MatchModel model;
     private final VBox words = new VBox(7);
@@ -62,8 +61,7 @@ final class AdviceTag extends StackPane {
         words.setPadding(new Insets(0, 4, 0, 0));
         VBox.setVgrow(scroll, Priority.ALWAYS);
         buttons.setMinHeight(Region.USE_PREF_SIZE);
-        all.setPadding(new Insets(30, BUTTONS_PAD, 16, BUTTONS_PAD));
-        VBox.setMargin(scroll, new Insets(0, PAD - BUTTONS_PAD, 0, PAD - BUTTONS_PAD));
+        all.setPadding(new Insets(30, PAD, 18, PAD));
         buttons.getStyleClass().add("advice-buttons");
         getChildren().addAll(all, hole);
         setScaleShape(false);

@@ -95,9 +95,7 @@ final class AdviceWords {
     /** With a small first letter, unless a name begins with it. */
     static String small(String words) {
         boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
-        return words.isEmpty() || name
-                ? words
-                : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+        return words.isEmpty() || name ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     static String capital(String words) {

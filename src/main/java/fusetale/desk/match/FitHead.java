@@ -75,15 +75,24 @@ final class FitHead extends Region {
             if (!words.isEmpty()) {
                 double x = plan.before(k);
                 line(x, -lower + 4, x, HEIGHT, "fit-fresh");
-                text(words, Faces.TABLE_FIGURE, 15, "text-ink", x + 6, 13 - lower, Math.min(room, plan.right() - x - 8));
+                text(
+                        words,
+                        Faces.TABLE_FIGURE,
+                        15,
+                        "text-ink",
+                        x + 6,
+                        13 - lower,
+                        Math.min(room, plan.right() - x - 8));
                 room = x - plan.firstX();
             }
         }
-        if (!rows.fresh().isEmpty() && plan.from() + plan.shown() == rows.columns().size()) {
+        if (!rows.fresh().isEmpty()
+                && plan.from() + plan.shown() == rows.columns().size()) {
             double x = plan.before(rows.columns().size());
             line(x, -lower + 4, x, HEIGHT, "fit-fresh");
             Text text = text(rows.fresh(), Faces.TABLE_FIGURE, 15, "text-ink", x, 13 - lower, plan.width());
-            text.setX(Math.min(x + 6, plan.right() - text.getLayoutBounds().getWidth()));
+            double width = text.getLayoutBounds().getWidth();
+            text.setX(x + 6 + width <= plan.right() ? x + 6 : x - 6 - width);
         }
     }
 

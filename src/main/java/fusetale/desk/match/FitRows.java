@@ -175,8 +175,7 @@ record FitRows(
         }
     }
 
-    private static FitColumn column(
-            Circuit board, FoundReader reader, At at, List<Weighed> weighed, Ranking ranking) {
+    private static FitColumn column(Circuit board, FoundReader reader, At at, List<Weighed> weighed, Ranking ranking) {
         Found.Noted found = at.found();
         Ask ask = found.evidence().ask();
         Optional<Ranking.Suspect> suspect = ranking.suspects().stream()

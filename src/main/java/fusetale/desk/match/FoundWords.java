@@ -10,10 +10,13 @@ import fusetale.report.Figures;
 import fusetale.sentence.Measured;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** What was found, in as few words as a line has room for. */
 final class FoundWords {
     private static final Words WORDS = Words.of(FoundWords.class);
+    /** What a keyboard has for the sign of ohms. */
+    private static final Pattern OHM = Pattern.compile("\\b([kMGm]?)ohm\\b");
 
     private FoundWords() {}
 
@@ -28,7 +31,7 @@ final class FoundWords {
         }
         MeterFunction function = measured.check().function();
         String words = function.words();
-        String text = found.text();
+        String text = OHM.matcher(found.text()).replaceFirst("$1Ω");
         String where = text.endsWith(" " + words) ? text.substring(0, text.length() - words.length() - 1) : text;
         String setting = WORDS.say("function." + function);
         return setting.isEmpty() || !text.endsWith(" " + words) ? where : where + " " + setting;

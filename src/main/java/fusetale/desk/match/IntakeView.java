@@ -95,8 +95,9 @@ final class IntakeView extends VBox {
         groups.clear();
         Sights sights = model.sights();
         Map<Sights.Occasion, List<Ask.Noticed>> all = new EnumMap<>(Sights.Occasion.class);
-        sights.intake().forEach(ask -> all.computeIfAbsent(sights.occasion(ask), o -> new ArrayList<>())
-                .add(ask));
+        sights.intake()
+                .forEach(ask -> all.computeIfAbsent(sights.occasion(ask), o -> new ArrayList<>())
+                        .add(ask));
         all.forEach((occasion, asks) -> {
             list.getChildren().add(heading(occasion, asks));
             asks.forEach(ask -> list.getChildren().add(row(ask, sights.choices(ask))));
@@ -116,7 +117,7 @@ final class IntakeView extends VBox {
         HBox.setHgrow(told, Priority.ALWAYS);
         HBox row = new HBox(12, told);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.setPadding(new Insets(14, 6, 6, 0));
+        row.setPadding(new Insets(10, 6, 6, 0));
         row.getStyleClass().add("intake-head");
         if (asks.stream().anyMatch(a -> model.sights().sound(a).isPresent())) {
             Button all = new Button();
@@ -151,8 +152,7 @@ final class IntakeView extends VBox {
             long said = plain.stream().filter(a -> model.seen(a).isPresent()).count();
             String words = WORDS.say(said == 0 ? "intake.all" : "intake.rest");
             button.setText(words);
-            button.setAccessibleText(WORDS.say(
-                    "intake.group." + model.sights().occasion(asks.get(0))) + ": " + words);
+            button.setAccessibleText(WORDS.say("intake.group." + model.sights().occasion(asks.get(0))) + ": " + words);
             // hidden it would take the keyboard along
             button.setDisable(said == plain.size());
         });
@@ -184,7 +184,7 @@ final class IntakeView extends VBox {
         rows.add(new Row(ask, choices, buttons));
         HBox.setHgrow(row, Priority.ALWAYS);
         HBox both = new HBox(14, told, row);
-        both.setPadding(new Insets(7, 6, 7, 0));
+        both.setPadding(new Insets(5, 6, 5, 0));
         both.getStyleClass().add("intake-row");
         int index = firsts.size();
         firsts.add(buttons.get(0));

@@ -369,7 +369,8 @@ public final class MatchModel {
 
     /** What else is worth doing while the bench is set as the advice asks, best first. */
     public List<Advice> inOneGo() {
-        Optional<Arrangement> bench = advice.get().map(a -> Sentence.named(a.ask().arrangement()));
+        Optional<Arrangement> bench =
+                advice.get().map(a -> Sentence.named(a.ask().arrangement()));
         return standing.get().map(Standing::next).map(NextReadings::advice).orElse(List.of()).stream()
                 .filter(a -> !a.ask().equals(advice.get().map(Advice::ask).orElse(null)))
                 .filter(a -> Optional.of(Sentence.named(a.ask().arrangement())).equals(bench))

@@ -232,7 +232,9 @@ public final class DeskModel {
     public void find(List<Found> all, Meter meter) {
         Sentence now = state().sentence();
         Setting with = now.setting().withMeter(meter);
-        Setting able = meter.has(with.function()) ? with : with.withFunction(Setting.usual().function());
+        Setting able = meter.has(with.function())
+                ? with
+                : with.withFunction(Setting.usual().function());
         go(state().finding(all).with(now.withSetting(able)));
     }
 

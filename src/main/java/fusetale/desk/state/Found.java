@@ -19,7 +19,8 @@ public sealed interface Found {
     Optional<Evidence> told();
 
     /** The reading; null for what is none. */
-    @Nullable Measured measured();
+    @Nullable
+    Measured measured();
 
     /**
      * Something read off a meter, seen, heard or felt.

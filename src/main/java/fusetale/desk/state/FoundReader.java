@@ -113,7 +113,8 @@ public final class FoundReader {
     /** A reading that was taken on a bench. */
     public static Found of(Measured measured, Arrangement bench) {
         Shown shown = measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value());
-        return new Found.Noted(measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
+        return new Found.Noted(
+                measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
     }
 
     /** A bench on which a function of the meter can be read: what needs power has it, what must have none has none. */
@@ -123,7 +124,8 @@ public final class FoundReader {
         if (bench.powerOn() == on || chargedVolts) {
             return plain(bench);
         }
-        Arrangement turned = bench.withPower(on).withMainsVolts(board.mains().volts().si());
+        Arrangement turned =
+                bench.withPower(on).withMainsVolts(board.mains().volts().si());
         return plain(on ? turned : turned.withSeriesLamp(null));
     }
 

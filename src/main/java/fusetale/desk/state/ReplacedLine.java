@@ -53,8 +53,7 @@ final class ReplacedLine {
     }
 
     private String named(String word) throws SentenceException {
-        Optional<String> name =
-                known.stream().filter(word::equalsIgnoreCase).findFirst();
+        Optional<String> name = known.stream().filter(word::equalsIgnoreCase).findFirst();
         if (name.isPresent()) {
             return name.get();
         }

@@ -99,16 +99,15 @@ public final class Sights {
      */
     public Optional<Shown.Seen> sound(Ask.Noticed ask) {
         boolean called = occasion(ask) == Occasion.CALLED;
-        Sight sight =
-                switch (ask.aspect()) {
-                    case FUSE -> Sight.WIRE_WHOLE;
-                    case RATING -> Sight.RIGHT_RATING;
-                    case START_UP -> Sight.STARTS;
-                    case HEAT -> Sight.NOT_HOT;
-                    case HUM -> Sight.QUIET;
-                    case LAMP -> called ? Sight.LIT : Sight.DARK;
-                    case COIL -> called ? Sight.PULLS_IN : Sight.STILL;
-                };
+        Sight sight = switch (ask.aspect()) {
+            case FUSE -> Sight.WIRE_WHOLE;
+            case RATING -> Sight.RIGHT_RATING;
+            case START_UP -> Sight.STARTS;
+            case HEAT -> Sight.NOT_HOT;
+            case HUM -> Sight.QUIET;
+            case LAMP -> called ? Sight.LIT : Sight.DARK;
+            case COIL -> called ? Sight.PULLS_IN : Sight.STILL;
+        };
         boolean plain = called || ofDriven(ask) || (ask.aspect() != Aspect.LAMP && ask.aspect() != Aspect.COIL);
         return plain ? Optional.of(new Shown.Seen(sight)) : Optional.empty();
     }

@@ -230,6 +230,8 @@ class MatchModelTest {
             model.another();
         }
         assertThat(advised(model).arrangement().powerOn()).isFalse();
-        assertThat(model.inOneGo()).allMatch(a -> !a.ask().arrangement().powerOn()).hasSize(1);
+        assertThat(model.inOneGo())
+                .allMatch(a -> !a.ask().arrangement().powerOn())
+                .hasSize(1);
     }
 }

@@ -139,7 +139,14 @@ class FoundReaderTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"replaced F201", "new f201", "New: f201", "replaced f201, c101", "replaced F201 and c101", "new J3"})
+            strings = {
+                "replaced F201",
+                "new f201",
+                "New: f201",
+                "replaced f201, c101",
+                "replaced F201 and c101",
+                "new J3"
+            })
     void whatWasReplacedReadsBackTheSame(String typed) throws SentenceException {
         Found found = READER.read(typed, null, ON);
 

@@ -44,10 +44,12 @@ class SightsTest {
                 List<Observation> all =
                         seen.computeIfAbsent(List.copyOf(ask.arrangement().heldOn()), held -> healthy(board, held));
                 assertThat(all.stream()
-                                .filter(o -> o.part().equals(ask.part())
-                                        && o.sight().aspect() == ask.aspect())
+                                .filter(o ->
+                                        o.part().equals(ask.part()) && o.sight().aspect() == ask.aspect())
                                 .map(Observation::sight))
-                        .as("%s %s, held on: %s", ask.part(), ask.aspect(), ask.arrangement().heldOn())
+                        .as(
+                                "%s %s, held on: %s",
+                                ask.part(), ask.aspect(), ask.arrangement().heldOn())
                         .containsExactly(sound.get().sight());
                 compared++;
             }
