@@ -6,6 +6,7 @@ import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
 import fusetale.match.NextReadings;
+import fusetale.match.Repair;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.HPos;
@@ -217,7 +218,11 @@ final class AdviceTag extends StackPane {
         words.getChildren().add(row);
     }
 
-    private static Region meanings(Advice advice) {
+    private boolean done(Repair repair) {
+        return model.standingProperty().get().map(s -> s.done(repair)).orElse(false);
+    }
+
+    private Region meanings(Advice advice) {
         GridPane grid = new GridPane();
         grid.setHgap(14);
         grid.setVgap(6);
@@ -236,7 +241,7 @@ final class AdviceTag extends StackPane {
         int row = 1;
         for (Advice.Meaning meaning : advice.meanings()) {
             Label reads = cell(meaning.shows(), "advice-reads");
-            Label follows = cell(AdviceWords.then(meaning), "advice-then");
+            Label follows = cell(AdviceWords.then(meaning, this::done), "advice-then");
             Label of = cell(AdviceWords.share(meaning), "advice-share");
             of.setMinWidth(Region.USE_PREF_SIZE);
             for (Label each : List.of(reads, follows, of)) {

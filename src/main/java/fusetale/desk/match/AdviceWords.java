@@ -7,10 +7,12 @@ import fusetale.desk.state.FoundReader;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
+import fusetale.match.Repair;
 import fusetale.report.Pairs;
 import fusetale.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** An advice in words. */
@@ -77,14 +79,20 @@ final class AdviceWords {
         return String.join(", ", all);
     }
 
-    /** What follows from an outcome: {@code change BR201}. */
-    static String then(Advice.Meaning meaning) {
+    /**
+     * What follows from an outcome: {@code change BR201}; of what was replaced already, {@code it was BR201}.
+     *
+     * @param done whether a repair was made already
+     */
+    static String then(Advice.Meaning meaning, Predicate<Repair> done) {
         if (meaning.somethingElse()) {
             return WORDS.say("then.else");
         }
         return meaning.repair().isNothing()
                 ? WORDS.say("then.nothing")
-                : WORDS.say("then.change", meaning.repair().words());
+                : WORDS.say(
+                        done.test(meaning.repair()) ? "then.was" : "then.change",
+                        meaning.repair().words());
     }
 
     /** {@code 85}: of 100 machines that read so. */

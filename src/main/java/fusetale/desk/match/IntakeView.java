@@ -1,5 +1,6 @@
 package fusetale.desk.match;
 
+import fusetale.bench.Observation.Aspect;
 import fusetale.circuit.Part;
 import fusetale.desk.kit.Reveal;
 import fusetale.desk.state.Sights;
@@ -256,6 +257,10 @@ final class IntakeView extends VBox {
 
     private String note(Ask.Noticed ask) {
         String said = WORDS.say("intake." + ask.aspect());
+        if (ask.aspect() == Aspect.RATING) {
+            // where the fuse sits stands with the fuse
+            return said;
+        }
         return model.desk()
                 .board()
                 .part(ask.part())

@@ -8,6 +8,7 @@ import fusetale.match.Advice;
 import fusetale.match.Candidate;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
+import fusetale.match.Repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,7 @@ final class MatchLine {
         }
         NextReadings next = standing.get().next();
         if (next != null) {
-            verdict(next, ranking, said);
+            verdict(next, standing.get(), said);
         }
         Ranking.HowFar howFar = ranking.howFar();
         if (!howFar.complete()) {
@@ -106,13 +107,18 @@ final class MatchLine {
         }
     }
 
-    private static void verdict(NextReadings next, Ranking ranking, List<String> said) {
-        String change = ranking.candidates().stream()
+    private static void verdict(NextReadings next, Standing standing, List<String> said) {
+        Repair repair = standing.ranking().candidates().stream()
                 .findFirst()
-                .map(c -> c.repair().words())
-                .orElse("");
+                .map(Candidate::repair)
+                .orElse(Repair.NOTHING);
+        String change = repair.words();
         switch (next.verdict()) {
-            case SETTLED -> said.add(change.isEmpty() ? WORDS.say("settled.nothing") : WORDS.say("settled", change));
+            case SETTLED ->
+                said.add(
+                        change.isEmpty()
+                                ? WORDS.say("settled.nothing")
+                                : WORDS.say(standing.done(repair) ? "settled.done" : "settled", change));
             case NO_MORE_TO_LEARN -> said.add(WORDS.say("no-more"));
             case REPEAT -> said.add(WORDS.say("repeat"));
             case GO_ON -> {

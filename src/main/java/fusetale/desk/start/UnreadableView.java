@@ -205,7 +205,10 @@ public final class UnreadableView extends StackPane {
         private static String shown(Line line) {
             // a figure space is as wide as a figure
             String number = String.format(Locale.ROOT, "%4d", line.number()).replace(' ', '\u2007');
-            String text = number + "   " + line.text().replace(' ', '\u00a0');
+            String bare = line.text().stripLeading();
+            // the indent stays, and the number with the first word; elsewhere a long line may be broken
+            String indent = "\u00a0".repeat(line.text().length() - bare.length());
+            String text = number + "\u00a0\u00a0\u00a0" + indent + bare;
             return line.problems().isEmpty() ? text : text + "\n" + line.problemText();
         }
     }
