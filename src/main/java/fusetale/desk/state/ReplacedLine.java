@@ -36,7 +36,7 @@ final class ReplacedLine {
         }
         String rest = line.group(2) == null ? "" : line.group(2);
         Set<String> parts = new LinkedHashSet<>();
-        for (String word : BETWEEN.split(rest)) {
+        for (String word : BETWEEN.split(rest, -1)) {
             if (!word.isEmpty() && !word.equalsIgnoreCase(WORDS.say("replaced.and"))) {
                 parts.add(named(word));
             }
