@@ -2,6 +2,7 @@ package fusetale.desk;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -44,6 +45,8 @@ enum Command {
     KEYS("?"),
     PREFERENCES(","),
     OPEN("Ctrl+O"),
+    OPEN_READINGS("Ctrl+R"),
+    SAVE_READINGS("Ctrl+S"),
     COPY("Ctrl+C"),
     TEXT_LARGER("Ctrl +"),
     TEXT_SMALLER("Ctrl -"),
@@ -84,6 +87,20 @@ enum Command {
             Map.entry(KeyCode.A, AGAIN),
             Map.entry(KeyCode.COMMA, PREFERENCES));
 
+    /** What does the same in every place. */
+    private static final Set<Command> EVERYWHERE = Set.of(
+            UNDO,
+            REDO,
+            KEYS,
+            PREFERENCES,
+            OPEN,
+            OPEN_READINGS,
+            SAVE_READINGS,
+            COPY,
+            TEXT_LARGER,
+            TEXT_SMALLER,
+            TEXT_AS_DRAWN);
+
     private final String keys;
 
     Command(String keys) {
@@ -93,6 +110,11 @@ enum Command {
     /** As the key strip and the page of all keys show it. */
     String keys() {
         return keys;
+    }
+
+    /** Whether it does the same in every place. */
+    boolean everywhere() {
+        return EVERYWHERE.contains(this);
     }
 
     /**
@@ -127,6 +149,8 @@ enum Command {
                     case DIGIT2, NUMPAD2 -> PLACE_MATCH;
                     case TAB -> NEXT_PLACE;
                     case O -> OPEN;
+                    case R -> OPEN_READINGS;
+                    case S -> SAVE_READINGS;
                     case C -> COPY;
                     case Z -> event.isShiftDown() ? REDO : UNDO;
                     case Y -> REDO;

@@ -189,11 +189,10 @@ final class Commands {
                 }
             }
             case NEXT_PLACE -> toRead();
-            case UNDO, REDO, KEYS, PREFERENCES, OPEN, COPY, TEXT_LARGER, TEXT_SMALLER, TEXT_AS_DRAWN -> {
-                return false;
-            }
             default -> {
-                toRead();
+                if (!command.everywhere()) {
+                    toRead();
+                }
                 return false;
             }
         }

@@ -1,13 +1,12 @@
 package fusetale.desk;
 
+import fusetale.desk.kit.SideBySide;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 
 /** Strip and waveforms: side by side, or one below the other where the window is narrow or everything is large. */
-final class Figures extends Region {
+final class Figures extends SideBySide {
     private static final double GAP = 28;
-    private static final double NARROW = 1000;
     private static final Insets MARGIN = new Insets(8, 20, 4, 20);
 
     private final Region strip;
@@ -17,31 +16,6 @@ final class Figures extends Region {
         this.strip = strip;
         this.waves = waves;
         getChildren().addAll(strip, waves);
-        setMinWidth(0);
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    private boolean narrow(double width) {
-        return width >= 0 && width < NARROW;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
     }
 
     @Override

@@ -93,7 +93,8 @@ sealed interface Opened {
         return new Board(first, file, repair, lost, drawn);
     }
 
-    private static String text(Path file) {
+    /** What stands in a file; empty where it cannot be read. */
+    static String text(Path file) {
         try {
             return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -11,12 +11,14 @@ import fusetale.desk.sheet.SheetView;
 import fusetale.desk.sheet.SystemPrinting;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.desk.state.Found;
 import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
 import fusetale.explore.Outcome;
 import fusetale.explore.Words;
 import fusetale.fault.UnfitSupposition;
+import fusetale.match.ReadingsWriter;
 import fusetale.report.BenchSheet;
 import fusetale.report.Picture;
 import fusetale.report.PictureFile;
@@ -24,19 +26,19 @@ import fusetale.report.SheetDrawing;
 import fusetale.sentence.SentencePrinter;
 import fusetale.store.AtomicFile;
 import fusetale.store.UnwritableFile;
-import java.io.File;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.scene.input.Clipboard;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
 /** What leaves the window: bench sheet, files, clipboard. */
@@ -58,6 +60,7 @@ final class Papers {
             case SHEET -> sheet();
             case EXPORT -> export();
             case COPY -> copy();
+            case SAVE_READINGS -> saveReadings();
             default -> {
                 // nothing of paper
             }
@@ -173,10 +176,30 @@ final class Papers {
     }
 
     private Optional<Path> chosen(String name, String ending) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(name);
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(ending, "*." + ending));
-        return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+        return program.files().toSave(name, ending);
+    }
+
+    /** What was found, as a table that opens in any spreadsheet and here again. */
+    private void saveReadings() {
+        DeskModel model = repair.model();
+        if (model.state().found().isEmpty()) {
+            repair.window().notice(WORDS.say("readings.none"));
+            return;
+        }
+        String name = WORDS.say("readings.name", model.board().name());
+        chosen(name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-"), "csv")
+                .ifPresent(file -> {
+                    String text = new ReadingsWriter(model.board())
+                            .text(
+                                    Found.findings(model.state().found()),
+                                    model.state().sentence().setting().meter());
+                    try {
+                        AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+                        repair.window().notice(WORDS.say("written", file));
+                    } catch (UnwritableFile e) {
+                        repair.window().notice(String.valueOf(e.getMessage()));
+                    }
+                });
     }
 
     /** Copies the focused tag, or all of them, with the picture of the readings. */

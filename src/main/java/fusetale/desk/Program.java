@@ -30,6 +30,8 @@ import fusetale.desk.watch.Watched;
 import fusetale.desk.work.Newest;
 import fusetale.explore.Words;
 import fusetale.match.Matcher;
+import fusetale.match.ReadingsFile;
+import fusetale.match.ReadingsReader;
 import fusetale.report.drawing.SymbolStyle;
 import fusetale.store.Autosave;
 import fusetale.store.Preferences;
@@ -42,6 +44,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -53,7 +56,6 @@ import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
@@ -63,12 +65,14 @@ final class Program implements Desk {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 760;
     private static final double WIDE = 1600;
+    private static final String CSV = "csv";
     private static final int WIDE_PER_CENT = 125;
     /** Seed of the machines that readings are compared with; the same every time, so that answers are too. */
     private static final long SEED = 1;
 
     private final Stage stage;
     private final Weigher.Maker weighing;
+    private final FileChoice files;
     private final Store store = Store.here();
     private final Clock clock = Clock.systemUTC();
     private final PreferencesModel preferences;
@@ -83,13 +87,15 @@ final class Program implements Desk {
         this(
                 stage,
                 Weigher.matcher(
-                        new Matcher.Settings(threads(), SEED, Store.here().dictionaries())));
+                        new Matcher.Settings(threads(), SEED, Store.here().dictionaries())),
+                FileChoice.ofSystem(stage));
     }
 
-    /** With something else that weighs readings, as tests have it. */
-    Program(Stage stage, Weigher.Maker weighing) {
+    /** With something else that weighs readings, and that says which file, as tests have it. */
+    Program(Stage stage, Weigher.Maker weighing, FileChoice files) {
         this.stage = stage;
         this.weighing = weighing;
+        this.files = files;
         this.preferences = new PreferencesModel(
                 store, () -> Meter.builtIn().stream().map(Meter::name).toList());
         this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
@@ -153,6 +159,8 @@ final class Program implements Desk {
     public void take(Command command) {
         switch (command) {
             case OPEN -> showStart();
+            case OPEN_READINGS ->
+                files.toOpen(WORDS.say("readings"), List.of(CSV)).ifPresent(this::openReadings);
             case PREFERENCES -> show(new PreferencesView(preferences, this::chosenFolder, this::leave));
             case KEYS -> help();
             case TEXT_LARGER -> preferences.textPerCent(preferences().textPerCent() + 10);
@@ -169,6 +177,11 @@ final class Program implements Desk {
 
     private Papers paper(OpenRepair repair) {
         return new Papers(repair, this, stage);
+    }
+
+    /** Asks which file. */
+    FileChoice files() {
+        return files;
     }
 
     /** What everything is painted on. */
@@ -229,10 +242,7 @@ final class Program implements Desk {
 
             @Override
             public Optional<Path> chosenRepair() {
-                FileChooser chooser = new FileChooser();
-                chooser.getExtensionFilters()
-                        .add(new FileChooser.ExtensionFilter(WORDS.say("files"), "*.yaml", "*.yml"));
-                return Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath);
+                return files.toOpen(WORDS.say("files"), List.of("yaml", "yml"));
             }
 
             @Override
@@ -244,8 +254,12 @@ final class Program implements Desk {
         }));
     }
 
-    /** Opens a circuit as a new repair, or a repair where it was left. */
+    /** Opens a circuit as a new repair, a repair where it was left, or a file of readings on the board that lies open. */
     void open(Path file) {
+        if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith("." + CSV)) {
+            openReadings(file);
+            return;
+        }
         CircuitWatch waiting = waitsFor;
         waitsFor = null;
         if (waiting != null) {
@@ -267,6 +281,37 @@ final class Program implements Desk {
             Opened opened = read.get();
             turn.show(() -> show(opened, line));
         });
+    }
+
+    /** Takes what stands in a file of readings, all of it or nothing. */
+    private void openReadings(Path file) {
+        OpenRepair repair = open;
+        if (repair == null) {
+            tellIn(WORDS.say("readings.no-board", String.valueOf(file.getFileName())));
+            return;
+        }
+        repair.window().notice(WORDS.say("opening", file));
+        Circuit board = repair.model().board();
+        opening.start(turn -> {
+            ReadingsFile read = new ReadingsReader(board).read(file);
+            turn.show(() -> {
+                if (repair.equals(open)) {
+                    show(repair, file, read);
+                }
+            });
+        });
+    }
+
+    private void show(OpenRepair repair, Path file, ReadingsFile read) {
+        if (read.usable()) {
+            leave();
+            repair.window().place(true);
+            repair.window().notice(TakenReadings.take(repair.model(), file, read));
+        } else {
+            repair.window().notice("");
+            show(UnreadableView.ofReadings(
+                    file, Opened.text(file), read.problems(), () -> take(Command.OPEN_READINGS), this::leave));
+        }
     }
 
     private static Node waiting(Path file) {

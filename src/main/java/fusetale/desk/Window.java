@@ -136,6 +136,7 @@ final class Window extends StackPane {
         match.onSupposed(s -> commands.take(Command.PLACE_READ));
         match.onChanged(() -> matchStatus.setText(matching.status()));
         match.onAll(commands::chooseFound);
+        match.onOpened(() -> commands.take(Command.OPEN_READINGS));
         strip.setOnChosen(this::goTo);
         waves.setOnChosen(commands::waves);
         patience.setOnFinished(e -> showTags());
@@ -251,6 +252,8 @@ final class Window extends StackPane {
                         Command.AGAIN,
                         Command.SEEN,
                         Command.UNDO,
+                        Command.OPEN_READINGS,
+                        Command.SAVE_READINGS,
                         Command.PLACE_READ,
                         Command.KEYS)
                 .stream()

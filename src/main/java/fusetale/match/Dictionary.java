@@ -242,7 +242,10 @@ final class Dictionary {
     private void in(Trial trial, Arrangement arrangement, Supposition now, BooleanSupplier stopped) {
         String key = key(arrangement);
         Panel panel = panels.get(key);
-        int rounds = panel == null ? 0 : panel.rounds.size();
+        if (panel == null) {
+            return;
+        }
+        int rounds = panel.rounds.size();
         for (int r = 0; r < rounds; r++) {
             Foretelling round = panel.rounds.get(r);
             boolean known = trial.in(key)

@@ -36,13 +36,13 @@ public final class MatchWords {
         this.writer = new ReadingsWriter(circuit);
     }
 
-    /** {@code BR201 leg 1 is shorted and F201 is blown}; of nothing, that it is healthy or that these readings do not show it. */
+    /** {@code BR201 leg 1 is shorted and C1 is dried out, to about 30 % left}; of nothing, that it is healthy or that these readings do not show it. */
     public String sentence(Supposition supposition) {
         if (supposition.isNothing()) {
             return WORDS.say("match.healthy");
         }
         try {
-            return String.join(" and ", printer.clauses(supposition));
+            return String.join(" and ", printer.roughly(supposition));
         } catch (UnfitSupposition unfit) {
             throw new IllegalArgumentException("a supposition about another circuit", unfit);
         }

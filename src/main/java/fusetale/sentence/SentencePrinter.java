@@ -60,12 +60,34 @@ public final class SentencePrinter {
     public String clause(Fault fault) throws UnfitSupposition {
         FaultForm form = form(fault);
         Quantity amount = fault.amount();
-        String says = amount == null
-                ? form.phrase().plain()
-                : form.phrase().measured().replace("{}", said(amount));
+        return clause(
+                form,
+                amount == null
+                        ? form.phrase().plain()
+                        : form.phrase().measured().replace("{}", said(amount)));
+    }
+
+    private static String clause(FaultForm form, String says) {
         return form.placeWords().isEmpty()
                 ? form.named() + " " + says
                 : form.named() + " " + form.placeWords() + " " + says;
+    }
+
+    /**
+     * Its clauses as somebody says them who concludes rather than measures: amounts that do not matter are left out, others are
+     * given with two digits: {@code R2 is open}, {@code R2 has drifted, about × 1.6}.
+     *
+     * @throws UnfitSupposition where a fault is none that the circuit can have
+     */
+    public List<String> roughly(Supposition supposition) throws UnfitSupposition {
+        List<String> clauses = new ArrayList<>();
+        for (Swap swap : supposition.swaps()) {
+            clauses.add(SwapWords.clause(swap));
+        }
+        for (Fault fault : supposition.faults()) {
+            clauses.add(clause(form(fault), Roughly.said(form(fault), fault)));
+        }
+        return clauses;
     }
 
     /** What a swapped part can have is checked against the part that was swapped in, not here. */

@@ -5,7 +5,13 @@ import fusetale.desk.match.MatchModel;
 import fusetale.desk.match.Weigher;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
+import fusetale.explore.Progress;
+import fusetale.match.Ask;
+import fusetale.match.Findings;
+import fusetale.match.LookAlike;
 import fusetale.match.Matcher;
+import fusetale.match.NextReadings;
+import fusetale.match.Ranking;
 import fusetale.sentence.SentenceException;
 import fusetale.store.Preferences;
 import fusetale.store.Store;
@@ -18,10 +24,14 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextField;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -61,17 +71,45 @@ public final class Screens {
      * @param name what to call it
      * @param board which board
      * @param steps lines of the sentence, {@code !COMMAND}, {@code @card PART}, {@code @type text}, {@code @word},
-     *     {@code @broken BOARD}, {@code @found reading}, {@code @field text}
+     *     {@code @broken BOARD}, {@code @found reading}, {@code @field text}, {@code @taken FILE}, {@code @wrong},
+     *     {@code @sound}
      */
     private record State(String name, String board, List<String> steps) {
         /** How the made-up figures of the places that weigh readings are told; the rest asks the matcher. */
         Weigher.Maker weighing() {
+            if (name.startsWith("seen")) {
+                return (board, meter) -> new Unweighed();
+            }
             if (name.startsWith("matched")) {
                 return Weigher.matcher(new Matcher.Settings(2, 1, null));
             }
             return name.contains("danger")
                     ? MadeUp.in(MadeUp.Mood.DANGER)
                     : MadeUp.in(name.contains("first-look") ? MadeUp.Mood.FIRST_LOOK : MadeUp.Mood.PLAIN);
+        }
+    }
+
+    /** Weighs nothing, at once: what is only looked at needs no answer. */
+    private static final class Unweighed implements Weigher {
+        @Override
+        public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped) {
+            Ranking.HowFar none = new Ranking.HowFar(0, 0, 0, 0);
+            return new Ranking(List.of(), 1, false, List.of(), List.of(), List.of(), none);
+        }
+
+        @Override
+        public NextReadings next(
+                Findings findings,
+                Set<String> outOfReach,
+                List<Ask> ruledOut,
+                Progress progress,
+                BooleanSupplier stopped) {
+            return new NextReadings(List.of(), NextReadings.Verdict.NO_MORE_TO_LEARN, "", null);
+        }
+
+        @Override
+        public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped) {
+            return List.of();
         }
     }
 
@@ -119,6 +157,10 @@ public final class Screens {
             new State("match-many", "first-light", MANY),
             new State("match-suspect", "first-light", with(FOUR, "@found tp1 3.1 dc")),
             new State("match-danger", "first-light", List.of("!PLACE_MATCH", "@found F1 blown", "@found tp2 13 ohms")),
+            new State("match-new", "first-light", with(FOUR, "@found new r2", "@found tp2 14.4 dc")),
+            new State("match-new-last", "first-light", with(FOUR, "@found replaced r2, f1")),
+            new State("match-wrong", "first-light", List.of("!PLACE_MATCH", "@wrong")),
+            new State("match-taken", "first-light", List.of("!PLACE_MATCH", "@taken circuits/first-light-dark.csv")),
             new State("match-first-look", "first-light", FOUR),
             new State("match-typing", "first-light", with(FOUR, "@field 14")),
             new State("match-row", "first-light", with(FOUR, "@row")),
@@ -127,6 +169,19 @@ public final class Screens {
                     "matched-lamp",
                     "first-light",
                     List.of("!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp2 0.01 dc", "@found E1 dark")),
+            new State("seen-ferry", "night-ferry", List.of("!PLACE_MATCH")),
+            new State("seen-ferry-most", "night-ferry", List.of("!PLACE_MATCH", "@found E310 dark", "@sound")),
+            new State(
+                    "matched-new",
+                    "first-light",
+                    List.of(
+                            "!PLACE_MATCH",
+                            "@found tp1 18.2 dc",
+                            "@found tp2 0.01 dc",
+                            "@found E1 dark",
+                            "@found new r2",
+                            "@found tp2 14.4 dc",
+                            "@found E1 lit")),
             new State(
                     "matched-ferry", "night-ferry", List.of("!PLACE_MATCH", "@found F201 blown", "@found tp4 0.02 dc")),
             new State("fog-bell", "fog-bell", List.of("k1 coil open")),
@@ -138,9 +193,9 @@ public final class Screens {
             new State("night-ferry-aftermath", "night-ferry", with(FERRY, "!AFTERMATH")),
             new State("night-ferry-sheet", "night-ferry", with(FERRY, "!SHEET")));
 
-    private static List<String> with(List<String> lines, String last) {
+    private static List<String> with(List<String> lines, String... last) {
         List<String> all = new ArrayList<>(lines);
-        all.add(last);
+        all.addAll(List.of(last));
         return all;
     }
 
@@ -186,7 +241,7 @@ public final class Screens {
                 return;
             }
             Stage shown = Objects.requireNonNull(stage);
-            program = new Program(shown, state.weighing());
+            program = new Program(shown, state.weighing(), FileChoice.ofSystem(shown));
             program.begin(state.board().isEmpty() ? List.of() : List.of("circuits/" + state.board() + ".yaml"));
             steps.addAll(state.steps());
             quiet = 0;
@@ -258,6 +313,11 @@ public final class Screens {
                 quiet = -QUIET_FRAMES * 8;
                 return;
             }
+            if (step.equals("@wrong") || step.startsWith("@taken ")) {
+                running.open(step.equals("@wrong") ? wrong() : Path.of(step.substring("@taken ".length())));
+                quiet = -QUIET_FRAMES * 8;
+                return;
+            }
             Window window = running.opened().orElseThrow().window();
             if (step.startsWith("!")) {
                 window.commands().take(Command.valueOf(step.substring(1)));
@@ -275,6 +335,8 @@ public final class Screens {
             } else if (step.startsWith("@field ")) {
                 window.match().begin();
                 ((TextField) window.lookup(".found-text")).setText(step.substring("@field ".length()));
+            } else if (step.equals("@sound")) {
+                window.lookupAll(".intake-all").stream().skip(1).forEach(b -> ((ButtonBase) b).fire());
             } else if (step.equals("@row")) {
                 window.lookupAll(".fit-row").stream().skip(1).findFirst().ifPresent(Node::requestFocus);
             } else {
@@ -297,6 +359,20 @@ public final class Screens {
                 Path file = Files.createTempDirectory("fusetale-broken").resolve(board + ".yaml");
                 return Files.writeString(
                         file, text.replace("is: fuse", "is: fusse").replace("value: 1 kohm", "value: much"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        /** A file of readings with three mistakes in it. */
+        private static Path wrong() {
+            try {
+                Path file = Files.createTempDirectory("fusetale-wrong").resolve("readings.csv");
+                return Files.writeString(
+                        file,
+                        "arrangement,function,from,to,value,unit,meter,note\n"
+                                + "as found,fuse,F1,,blown,,,\n,dc,TP1,,18.2,V,,\n,dc,TP9,,0.02,V,,wrong point\n"
+                                + "power off,ohms,TP2,,much,,,\n,replaced,R22,,,,,\n");
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -3,23 +3,14 @@ package fusetale.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fusetale.desk.state.BenchState;
-import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
-import fusetale.store.Preferences;
-import fusetale.store.Store;
 import fusetale.store.UnwritableFile;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -29,13 +20,9 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.testfx.api.FxToolkit;
-import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
 
 /**
@@ -43,35 +30,24 @@ import org.testfx.util.WaitForAsyncUtils;
  * supposed of, whose healthy side is worked out once.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class DeskFlowTest extends ApplicationTest {
-    private @Nullable Program begun;
-
-    @BeforeAll
-    static void ownData() throws IOException {
-        System.setProperty(
-                Store.PROPERTY, Files.createTempDirectory("fusetale-desk").toString());
+class DeskFlowTest extends WindowFlow {
+    @AfterAll
+    void closed() {
+        interact(() -> repair().close());
     }
 
-    @AfterAll
-    void gone() throws TimeoutException {
-        interact(() -> repair().close());
-        System.clearProperty(Store.PROPERTY);
-        FxToolkit.cleanupStages();
+    @Override
+    Program made(Stage stage) {
+        return new Program(stage);
     }
 
     @Override
     public void start(Stage stage) throws UnwritableFile {
-        Program before = begun;
-        if (before != null) {
-            again(before);
+        if (hasBegun()) {
+            again(program());
             return;
         }
-        Store.here().keep(Preferences.USUAL);
-        Program program = new Program(stage);
-        begun = program;
-        program.begin(List.of("circuits/first-light.yaml"));
-        stage.setWidth(1280);
-        stage.setHeight(720);
+        super.start(stage);
         // whoever runs the tests hides the window between two of them, and that would end the repair
         stage.setOnHidden(null);
     }
@@ -91,42 +67,11 @@ class DeskFlowTest extends ApplicationTest {
         program.leave();
     }
 
-    private Program program() {
-        return Objects.requireNonNull(begun);
-    }
-
-    private OpenRepair repair() {
-        return program().opened().orElseThrow();
-    }
-
-    private DeskModel model() {
-        return repair().model();
-    }
-
-    private void until(Callable<Boolean> holds) {
-        try {
-            WaitForAsyncUtils.waitFor(
-                    90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("waited in vain", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private void worked() {
         until(() -> program().opened().isPresent()
                 && model().freshness() == Freshness.FRESH
                 && !model().workingProperty().get().busy()
                 && repair().window().rests());
-    }
-
-    private void key(KeyCode code) {
-        type(code);
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private void keys(String text) {
-        text.chars().forEach(c -> write((char) c));
     }
 
     private String sentence() {

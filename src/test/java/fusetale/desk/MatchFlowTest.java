@@ -1,25 +1,21 @@
 package fusetale.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import fusetale.desk.match.MadeUp;
 import fusetale.desk.match.MadeUp.Mood;
 import fusetale.desk.match.MatchModel;
-import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.Found;
 import fusetale.match.Advice;
 import fusetale.store.Preferences;
-import fusetale.store.Store;
-import fusetale.store.UnwritableFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.Optional;
 import javafx.event.Event;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
@@ -29,77 +25,39 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxToolkit;
-import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The place "What did I read?" in the whole window, with the keyboard alone; what explains the readings is made up. */
-class MatchFlowTest extends ApplicationTest {
+class MatchFlowTest extends WindowFlow {
     private static final double LEAST_TARGET = 44;
 
-    private @Nullable Program begun;
     private Mood mood = Mood.PLAIN;
-
-    @BeforeAll
-    static void ownData() throws IOException {
-        System.setProperty(
-                Store.PROPERTY, Files.createTempDirectory("fusetale-match").toString());
-    }
-
-    @AfterAll
-    static void gone() throws TimeoutException {
-        System.clearProperty(Store.PROPERTY);
-        FxToolkit.cleanupStages();
-    }
+    private Path chosen = Path.of("");
 
     @Override
-    public void start(Stage stage) throws UnwritableFile {
-        Store.here().keep(Preferences.USUAL);
-        Program program = new Program(stage, (board, meter) -> MadeUp.in(mood).of(board, meter));
-        begun = program;
-        program.begin(List.of("circuits/first-light.yaml"));
-        stage.setWidth(1280);
-        stage.setHeight(720);
-    }
+    Program made(Stage stage) {
+        return new Program(stage, (board, meter) -> MadeUp.in(mood).of(board, meter), new FileChoice() {
+            @Override
+            public Optional<Path> toOpen(String kind, List<String> endings) {
+                return Optional.of(chosen);
+            }
 
-    private Program program() {
-        return Objects.requireNonNull(begun);
-    }
-
-    private OpenRepair repair() {
-        return program().opened().orElseThrow();
-    }
-
-    private DeskModel model() {
-        return repair().model();
+            @Override
+            public Optional<Path> toSave(String name, String ending) {
+                return Optional.of(chosen);
+            }
+        });
     }
 
     private MatchModel matching() {
         return repair().matching();
     }
 
-    private void until(Callable<Boolean> holds) {
-        try {
-            WaitForAsyncUtils.waitFor(
-                    90, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(holds).get());
-        } catch (TimeoutException e) {
-            throw new AssertionError("waited in vain", e);
-        }
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private void worked() {
         until(() -> matching().fresh() && !matching().workProperty().get().busy());
-    }
-
-    private void key(KeyCode... codes) {
-        push(codes);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     /** A key of the number pad with the letter it types; the robot of these tests types none there. */
@@ -111,11 +69,6 @@ class MatchFlowTest extends ApplicationTest {
             Event.fireEvent(
                     owner, new KeyEvent(KeyEvent.KEY_TYPED, letter, "", KeyCode.UNDEFINED, false, false, false, false));
         });
-    }
-
-    private void keys(String text) {
-        text.chars().forEach(c -> write((char) c));
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private void place() {
@@ -324,6 +277,161 @@ class MatchFlowTest extends ApplicationTest {
 
         assertThat(model().state().found()).isEqualTo(before).hasSize(3);
         assertThat(model().state().outOfReach()).hasSize(1);
+    }
+
+    @Test
+    void aFileOfReadingsIsOpenedAndTakenBack() throws IOException {
+        chosen = file("arrangement,function,from,to,value,unit\n,dc,TP1,,18.2,V\n,dc,TP2,,0,V\n,dc,TP4,,?,V\n");
+        place();
+        read("tp1 3.1 dc");
+        key(KeyCode.CONTROL, KeyCode.R);
+        until(() -> found().size() == 2);
+        worked();
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts", "TP2 0 V d.c. volts");
+        assertThat(line()).contains("in place of what was found before", "Not measured in it: 1");
+        key(KeyCode.CONTROL, KeyCode.Z);
+        worked();
+
+        assertThat(found()).containsExactly("TP1 3.1 V d.c. volts");
+        assertThat(line()).doesNotContain("in place of");
+    }
+
+    @Test
+    void ofAFileWithMistakesNothingIsTakenAndAllOfThemAreShown() throws IOException {
+        Path wrong = file("function,from,value,unit\ndc,TP1,18.2,V\ndc,TP99,3,V\nohms,TP2,much,\n");
+        place();
+        interact(() -> program().open(wrong));
+        until(() -> lookup(".problem").queryAll().size() == 2);
+        List<String> problems = lookup(".problem").queryAllAs(Labeled.class).stream()
+                .map(Labeled::getText)
+                .toList();
+
+        assertThat(problems.get(0)).startsWith("Line 3:").contains("TP99");
+        assertThat(problems.get(1)).startsWith("Line 4:").contains("much");
+        assertThat(found()).isEmpty();
+        key(KeyCode.ESCAPE);
+        assertThat(field().isFocused()).isTrue();
+    }
+
+    @Test
+    void whatIsSavedOpensAsTheSame() throws IOException {
+        chosen = file("");
+        place();
+        read(
+                "tp1 18.2 dc",
+                "F1 blown",
+                "replaced F1",
+                "tp3 to tp1 OL diode test (power off, pull f1)",
+                "tp2 13.2 ohms");
+        List<Found> before = model().state().found();
+        key(KeyCode.CONTROL, KeyCode.S);
+        assertThat(line()).contains(chosen.toString());
+        assertThat(chosen).content().contains("replaced,F1");
+        interact(() -> model().find(List.of()));
+        key(KeyCode.CONTROL, KeyCode.R);
+        until(() -> !found().isEmpty());
+
+        assertThat(model().state().found()).isEqualTo(before);
+    }
+
+    private static Path file(String text) throws IOException {
+        return Files.writeString(Files.createTempDirectory("fusetale-readings").resolve("a.csv"), text);
+    }
+
+    @Test
+    void aNewPartStandsInTheLineAndInTheGrid() {
+        place();
+        read("tp2 0 dc", "new r2");
+        assertThat(found()).containsExactly("TP2 0 V d.c. volts", "replaced R2");
+        assertThat(repair().window().match().pieces()).containsExactly("TP2 0 V d.c.", "new: R2");
+        assertThat(texts(".fit-head")).contains("new: R2");
+        read("tp2 14.6 dc");
+        assertThat(matching().standingProperty().get().orElseThrow().findings().spells())
+                .extracting(s -> s.replaced().size(), s -> s.evidence().size())
+                .containsExactly(tuple(0, 1), tuple(1, 1));
+        assertThat(lookup(".fit-fresh").queryAll()).hasSize(rows().size() + 1);
+        assertThat(rows().get(0).getAccessibleText()).contains("Then new: R2.");
+        assertThat(model().state().measured().values())
+                .as("the machine as it is now")
+                .hasSize(1);
+        key(KeyCode.CONTROL, KeyCode.Z);
+        key(KeyCode.CONTROL, KeyCode.Z);
+        worked();
+
+        assertThat(found()).containsExactly("TP2 0 V d.c. volts");
+        assertThat(lookup(".fit-fresh").queryAll()).isEmpty();
+    }
+
+    private List<String> texts(String within) {
+        return from(lookup(within).<Node>query()).lookup(".text-ink").queryAllAs(Text.class).stream()
+                .map(Text::getText)
+                .toList();
+    }
+
+    @Test
+    void whatCanBeReadInOneGoStandsBelowTheAdvice() {
+        place();
+        List<String> more = lookup(".advice-next").queryAllAs(Labeled.class).stream()
+                .map(Labeled::getText)
+                .toList();
+
+        assertThat(advised()).isEqualTo("TP1 to gnd, d.c. volts");
+        assertThat(more)
+                .containsExactly(
+                        "While the power is on, also: d.c. volts at TP2; a.c. volts at TP1; a.c. volts at TP4.");
+        interact(() -> repair().window().match().next());
+        key(KeyCode.A);
+        assertThat(advised()).isEqualTo("TP2 to gnd, d.c. volts");
+    }
+
+    @Test
+    void aGroupIsSaidToDoAsItShouldAtOnce() {
+        place();
+        key(KeyCode.ESCAPE);
+        ToggleButton blown = lookup(".intake-choice").queryAllAs(ToggleButton.class).stream()
+                .filter(b -> b.getText().equals("wire gone"))
+                .findFirst()
+                .orElseThrow();
+        interact(blown::fire);
+        worked();
+        key(KeyCode.UP);
+        ButtonBase rest = (ButtonBase) repair().window().getScene().getFocusOwner();
+        assertThat(rest.getText()).isEqualTo("The rest as they should");
+        key(KeyCode.ENTER);
+        worked();
+        assertThat(found()).containsExactly("F1 wire gone", "F1 as marked at its holder");
+        assertThat(rest.isDisabled()).isTrue();
+        key(KeyCode.CONTROL, KeyCode.Z);
+        worked();
+
+        assertThat(found()).containsExactly("F1 wire gone");
+    }
+
+    @Test
+    void noRowIsCutAtTheLowerEdge() {
+        place();
+        read("tp1 15.7 dc", "tp2 13.4 dc", "F1 good");
+        key(KeyCode.ESCAPE);
+        for (int k = 0; k < rows().size(); k++) {
+            whole();
+            key(KeyCode.DOWN);
+        }
+        assertThat(rows().stream().map(Node::isFocused).toList().indexOf(true)).isEqualTo(rows().size() - 1);
+        whole();
+    }
+
+    /** Every row is seen whole or not at all; the one with the keyboard whole. */
+    private void whole() {
+        Node view = lookup(".fit-grid .scroll-pane").query();
+        Bounds seen = view.localToScene(view.getLayoutBounds());
+        for (Node row : rows()) {
+            Bounds at = row.localToScene(row.getLayoutBounds());
+            boolean inside = at.getMinY() >= seen.getMinY() - 1 && at.getMaxY() <= seen.getMaxY() + 1;
+            boolean outside = at.getMinY() >= seen.getMaxY() - 1 || at.getMaxY() <= seen.getMinY() + 1;
+            assertThat(inside || (outside && !row.isFocused()))
+                    .as("%s in %s", at, seen)
+                    .isTrue();
+        }
     }
 
     @Test

@@ -10,7 +10,12 @@ public final class Reveal {
 
     /** Brings a node into sight that lies within a scroll pane; does nothing where it lies in none. */
     public static void whole(Node node) {
-        for (Node around = node.getParent(); around != null; around = around.getParent()) {
+        whole(node, node);
+    }
+
+    /** The same for whatever scrolls around a node that has the other in it. */
+    public static void whole(Node outer, Node node) {
+        for (Node around = outer.getParent(); around != null; around = around.getParent()) {
             if (around instanceof ScrollPane scroll) {
                 in(scroll, node);
                 return;

@@ -6,6 +6,7 @@ import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
 import fusetale.match.NextReadings;
+import fusetale.match.Repair;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.HPos;
@@ -38,7 +39,7 @@ final class AdviceTag extends StackPane {
     private final Button take = new Button(WORDS.say("take"));
     private final Button another = new Button(WORDS.say("another"));
     private final Button cannot = new Button(WORDS.say("cannot-reach"));
-    private final FlowPane buttons = new FlowPane(10, 8, take, another, cannot);
+    private final FlowPane buttons = new FlowPane(6, 8, take, another, cannot);
     private final VBox all = new VBox(10, scroll, buttons);
     private final Circle hole = new Circle(7);
     private Runnable taken = () -> {};
@@ -62,6 +63,7 @@ final class AdviceTag extends StackPane {
         VBox.setVgrow(scroll, Priority.ALWAYS);
         buttons.setMinHeight(Region.USE_PREF_SIZE);
         all.setPadding(new Insets(30, PAD, 18, PAD));
+        buttons.getStyleClass().add("advice-buttons");
         getChildren().addAll(all, hole);
         setScaleShape(false);
         setCenterShape(false);
@@ -93,7 +95,10 @@ final class AdviceTag extends StackPane {
         words.getChildren().clear();
         Optional<Advice> advice = model.adviceProperty().get();
         Circuit board = model.desk().board();
-        label(WORDS.say("next"), "advice-heading");
+        Label heading = cell(WORDS.say("next"), "advice-heading");
+        FlowPane top = new FlowPane(12, 2, heading);
+        top.setRowValignment(VPos.BASELINE);
+        words.getChildren().add(top);
         List.of(take, another, cannot).forEach(b -> {
             b.setVisible(advice.isPresent());
             b.setManaged(advice.isPresent());
@@ -102,7 +107,7 @@ final class AdviceTag extends StackPane {
             without(board);
             return;
         }
-        label(AdviceWords.effort(advice.get()), "advice-soft");
+        top.getChildren().add(cell(AdviceWords.effort(advice.get()), "advice-soft"));
         label(AdviceWords.title(board, advice.get().ask()), "advice-title");
         if (!advice.get().deeds().isEmpty()) {
             label(AdviceWords.deeds(advice.get()), "advice-deeds");
@@ -120,6 +125,17 @@ final class AdviceTag extends StackPane {
         if (!advice.get().meanings().isEmpty()) {
             words.getChildren().add(meanings(advice.get()));
         }
+        inOneGo(advice.get());
+    }
+
+    /** What may be done with the bench as it is set then anyway. */
+    private void inOneGo(Advice first) {
+        List<Advice> more = model.inOneGo();
+        if (more.isEmpty()) {
+            return;
+        }
+        rule();
+        label(AdviceWords.meanwhile(model.desk().foundReader(), first, more), "advice-next");
     }
 
     /** Nothing is advised: being worked out, or nothing more to learn. */
@@ -202,7 +218,11 @@ final class AdviceTag extends StackPane {
         words.getChildren().add(row);
     }
 
-    private static Region meanings(Advice advice) {
+    private boolean done(Repair repair) {
+        return model.standingProperty().get().map(s -> s.done(repair)).orElse(false);
+    }
+
+    private Region meanings(Advice advice) {
         GridPane grid = new GridPane();
         grid.setHgap(14);
         grid.setVgap(6);
@@ -221,7 +241,7 @@ final class AdviceTag extends StackPane {
         int row = 1;
         for (Advice.Meaning meaning : advice.meanings()) {
             Label reads = cell(meaning.shows(), "advice-reads");
-            Label follows = cell(AdviceWords.then(meaning), "advice-then");
+            Label follows = cell(AdviceWords.then(meaning, this::done), "advice-then");
             Label of = cell(AdviceWords.share(meaning), "advice-share");
             of.setMinWidth(Region.USE_PREF_SIZE);
             for (Label each : List.of(reads, follows, of)) {

@@ -1,13 +1,18 @@
 package fusetale.desk.match;
 
+import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.circuit.Circuit;
+import fusetale.desk.state.FoundReader;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
+import fusetale.match.Repair;
 import fusetale.report.Pairs;
+import fusetale.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** An advice in words. */
@@ -51,6 +56,17 @@ final class AdviceWords {
         return WORDS.say("effort", power, time);
     }
 
+    /** {@code While the power is off, also: ohms at TP2; diode test, TP1 to TP3.} */
+    static String meanwhile(FoundReader reader, Advice advice, List<Advice> more) {
+        String titles =
+                more.stream().map(a -> small(title(reader.board(), a.ask()))).collect(Collectors.joining("; "));
+        Arrangement bench = advice.ask().arrangement();
+        Arrangement plain = bench.powerOn() ? Arrangement.powered(reader.board()) : Arrangement.unpowered();
+        return Sentence.named(bench).equals(Sentence.named(plain))
+                ? WORDS.say(bench.powerOn() ? "meanwhile.on" : "meanwhile.off", titles)
+                : WORDS.say("meanwhile", small(reader.benchWords(bench)), titles);
+    }
+
     /** {@code Power off. Take F201 out.}; the deeds, each a sentence. */
     static String deeds(Advice advice) {
         return advice.deeds().stream().map(d -> capital(d) + ".").collect(Collectors.joining(" "));
@@ -63,19 +79,31 @@ final class AdviceWords {
         return String.join(", ", all);
     }
 
-    /** What follows from an outcome: {@code change BR201}. */
-    static String then(Advice.Meaning meaning) {
+    /**
+     * What follows from an outcome: {@code change BR201}; of what was replaced already, {@code it was BR201}.
+     *
+     * @param done whether a repair was made already
+     */
+    static String then(Advice.Meaning meaning, Predicate<Repair> done) {
         if (meaning.somethingElse()) {
             return WORDS.say("then.else");
         }
         return meaning.repair().isNothing()
                 ? WORDS.say("then.nothing")
-                : WORDS.say("then.change", meaning.repair().words());
+                : WORDS.say(
+                        done.test(meaning.repair()) ? "then.was" : "then.change",
+                        meaning.repair().words());
     }
 
     /** {@code 85}: of 100 machines that read so. */
     static String share(Advice.Meaning meaning) {
         return CandidateWords.share(meaning.share());
+    }
+
+    /** With a small first letter, unless a name begins with it. */
+    static String small(String words) {
+        boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
+        return words.isEmpty() || name ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     static String capital(String words) {

@@ -28,7 +28,7 @@ final class CandidateWords {
 
     private static String clauses(Circuit board, Supposition supposition, Candidate candidate) {
         try {
-            return String.join(" and ", new SentencePrinter(board).clauses(supposition));
+            return String.join(" and ", new SentencePrinter(board).roughly(supposition));
         } catch (UnfitSupposition noLonger) {
             // the board was drawn anew since
             return candidate.repair().words();

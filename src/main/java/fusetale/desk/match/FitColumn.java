@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param suspect whether it does not fit the rest and should be measured again
  * @param confirmed whether it was repeated with the same result
  * @param decidesNothing whether it fits everything that is listed
+ * @param fresh which parts were replaced before it: {@code new: R2}; empty for none
  */
 record FitColumn(
         String place,
@@ -24,4 +25,5 @@ record FitColumn(
         @Nullable FitScale scale,
         boolean suspect,
         boolean confirmed,
-        boolean decidesNothing) {}
+        boolean decidesNothing,
+        String fresh) {}

@@ -14,6 +14,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
@@ -37,10 +38,18 @@ final class FitGrid extends Region {
     private final Button earlier = new Button();
     private final Button later = new Button();
     private final List<FitLine> lines = new ArrayList<>();
-    private FitRows rows = new FitRows(List.of(), List.of(), 0, "", false, false);
+    private FitRows rows = FitRows.NONE;
+    /** The first row in sight. */
+    private int top;
+
+    /** The first row beyond. */
+    private int seenTo;
+
+    private boolean placing;
     private int from = Integer.MAX_VALUE;
     private @Nullable FitRows footed;
     private @Nullable FitPlan footedAt;
+    private int footedTo;
     private Consumer<Supposition> taken = s -> {};
     private Runnable left = () -> {};
 
@@ -50,12 +59,15 @@ final class FitGrid extends Region {
         scroll.setFocusTraversable(false);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setAccessibleText(WORDS.say("heading"));
+        scroll.vvalueProperty().addListener(c -> scrolled());
+        scroll.addEventFilter(ScrollEvent.SCROLL, this::wheel);
         earlier.getStyleClass().add("fit-more");
         later.getStyleClass().add("fit-more");
         earlier.setOnAction(e -> walk(-1));
         later.setOnAction(e -> walk(1));
         getChildren().addAll(head, scroll, foot, earlier, later);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        // before the pane that scrolls takes the arrows for itself
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     }
 
     void onTaken(Consumer<Supposition> listener) {
@@ -77,7 +89,7 @@ final class FitGrid extends Region {
         rows = next;
         lines.clear();
         for (FitRow row : next.rows()) {
-            FitLine line = new FitLine(row, next.columns(), lines.isEmpty());
+            FitLine line = new FitLine(row, next, lines.isEmpty());
             line.setManaged(false);
             line.setOnMouseClicked(e -> {
                 line.requestFocus();
@@ -85,12 +97,13 @@ final class FitGrid extends Region {
             });
             line.focusedProperty().addListener((of, was, is) -> {
                 if (is) {
-                    Reveal.whole(line);
+                    reveal(line);
                 }
             });
             lines.add(line);
         }
         body.getChildren().setAll(lines);
+        top = Math.max(0, Math.min(top, lines.size() - 1));
         if (focused >= 0) {
             lines.stream()
                     .filter(l -> l.row().name().equals(name))
@@ -160,12 +173,12 @@ final class FitGrid extends Region {
         for (FitLine line : lines) {
             all += line.heightAt(plan);
         }
-        return FitHead.HEIGHT + Math.max(2 * ROW, all) + FOOT;
+        return FitHead.height(rows) + Math.max(2 * ROW, all) + FOOT;
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return FitHead.HEIGHT + 2 * ROW + FOOT;
+        return FitHead.height(rows) + 2 * ROW + FOOT;
     }
 
     @Override
@@ -173,7 +186,8 @@ final class FitGrid extends Region {
         double width = getWidth();
         double height = getHeight();
         FitPlan plan = plan();
-        head.resizeRelocate(0, 0, width, FitHead.HEIGHT);
+        double above = FitHead.height(rows);
+        head.resizeRelocate(0, 0, width, above);
         head.show(rows, plan);
         double y = 0;
         for (FitLine line : lines) {
@@ -184,15 +198,83 @@ final class FitGrid extends Region {
         }
         body.setPrefSize(width, y);
         body.setMinSize(0, y);
-        double room = Math.max(0, height - FitHead.HEIGHT - FOOT);
-        double body1 = Math.min(y, room);
-        scroll.resizeRelocate(0, FitHead.HEIGHT, width, body1);
-        foot.resizeRelocate(0, FitHead.HEIGHT + body1, width, FOOT);
+        double room = Math.max(0, height - above - FOOT);
+        double seen = whole(room);
+        placing = true;
+        scroll.resizeRelocate(0, above, width, seen);
+        scroll.layout();
+        scroll.setVvalue(y > seen ? start(top) / (y - seen) : 0);
+        placing = false;
+        foot.resizeRelocate(0, above + seen, width, FOOT);
         foot(plan);
         int before = plan.from();
         int after = rows.columns().size() - plan.from() - plan.shown();
         more(earlier, before, "earlier", plan.nameX());
         more(later, after, "later", before > 0 ? earlier.getLayoutX() + earlier.getWidth() + 8 : plan.nameX());
+    }
+
+    /** Height of as many whole rows as there is room for, from the first in sight on; those above come into sight where room is left. */
+    private double whole(double room) {
+        int last = lines.size();
+        while (last > top + 1 && end(last - 1) - start(top) > room) {
+            last--;
+        }
+        while (last == lines.size() && top > 0 && end(last - 1) - start(top - 1) <= room) {
+            top--;
+        }
+        seenTo = last;
+        return lines.isEmpty() ? 0 : Math.min(Math.max(room, 0), end(last - 1) - start(top));
+    }
+
+    private double start(int row) {
+        return lines.get(row).getLayoutY();
+    }
+
+    private double end(int row) {
+        return lines.get(row).getLayoutY() + lines.get(row).getHeight();
+    }
+
+    /** The bar was moved: to whole rows. */
+    private void scrolled() {
+        if (placing || lines.isEmpty()) {
+            return;
+        }
+        double y = scroll.getVvalue() * (body.getHeight() - scroll.getHeight());
+        int nearest = 0;
+        for (int k = 1; k < lines.size(); k++) {
+            nearest = Math.abs(start(k) - y) < Math.abs(start(nearest) - y) ? k : nearest;
+        }
+        top = nearest;
+        requestLayout();
+    }
+
+    private void wheel(ScrollEvent event) {
+        boolean all = scroll.getHeight() >= body.getHeight();
+        if (all || event.getDeltaY() == 0) {
+            // whatever lies around it may scroll
+            return;
+        }
+        boolean down = event.getDeltaY() < 0;
+        if (down ? seenTo < lines.size() : top > 0) {
+            top += down ? 1 : -1;
+            requestLayout();
+        }
+        event.consume();
+    }
+
+    private void reveal(FitLine line) {
+        int row = lines.indexOf(line);
+        double room = getHeight() - FitHead.height(rows) - FOOT;
+        if (row < top) {
+            top = row;
+        } else {
+            while (top < row && end(row) - start(top) > room) {
+                top++;
+            }
+        }
+        layout();
+        requestLayout();
+        Reveal.whole(this, line);
     }
 
     private static void more(Button button, int count, String key, double x) {
@@ -204,10 +286,11 @@ final class FitGrid extends Region {
 
     /** Something not in the list, what decides nothing, and what the signs mean. */
     private void foot(FitPlan plan) {
-        if (Objects.equals(rows, footed) && plan.equals(footedAt)) {
+        if (Objects.equals(rows, footed) && plan.equals(footedAt) && footedTo == seenTo) {
             return;
         }
         footed = rows;
+        footedTo = seenTo;
         footedAt = plan;
         foot.getChildren().clear();
         Text other = text(WORDS.say("else"), Faces.WORDS, 17, "text-ink", plan.nameX(), 18);
@@ -250,8 +333,9 @@ final class FitGrid extends Region {
         cross.setLayoutY(63);
         foot.getChildren().add(cross);
         text(WORDS.say("legend.read"), Faces.TABLE, 15, "text-soft", next + 14, 63);
-        if (rows.left() > 0) {
-            text(WORDS.say("left", rows.left()), Faces.TABLE, 15, "text-soft", plan.nameX(), 60);
+        int left = rows.left() + lines.size() - seenTo;
+        if (left > 0) {
+            text(WORDS.say("left", left), Faces.TABLE, 15, "text-soft", plan.nameX(), 60);
         }
         foot.getChildren().forEach(n -> n.setManaged(false));
         foot.applyCss();

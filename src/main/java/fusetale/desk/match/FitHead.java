@@ -16,11 +16,27 @@ import org.jspecify.annotations.Nullable;
 final class FitHead extends Region {
     private static final Words WORDS = Words.of(FitHead.class);
     private static final double CROSS_Y = 74;
-    /** Height [px]. */
-    static final double HEIGHT = 100;
+    private static final double HEIGHT = 100;
+    /** Room for what was replaced between two readings. */
+    private static final double FRESH = 20;
 
     private @Nullable FitRows shown;
     private @Nullable FitPlan placed;
+    private double lower;
+
+    FitHead() {
+        getStyleClass().add("fit-head");
+    }
+
+    /** Height [px]. */
+    static double height(FitRows rows) {
+        return replaced(rows) ? HEIGHT + FRESH : HEIGHT;
+    }
+
+    private static boolean replaced(FitRows rows) {
+        return !rows.fresh().isEmpty()
+                || rows.columns().stream().anyMatch(c -> !c.fresh().isEmpty());
+    }
 
     /** Places everything at a plan. */
     void show(FitRows rows, FitPlan plan) {
@@ -30,6 +46,7 @@ final class FitHead extends Region {
         shown = rows;
         placed = plan;
         getChildren().clear();
+        lower = replaced(rows) ? FRESH : 0;
         text(WORDS.say("heading"), Faces.HEADING, 20, "text-ink", plan.nameX(), 22, plan.nameWidth());
         text(
                 WORDS.say(rows.old() ? "heading.old" : "heading.sub"),
@@ -43,10 +60,40 @@ final class FitHead extends Region {
             column(rows.columns(), k, plan);
         }
         line(plan.nameX(), HEIGHT - 0.5, plan.right(), HEIGHT - 0.5, "fit-rule");
+        fresh(rows, plan);
         for (Node node : getChildren()) {
             node.setManaged(false);
         }
         applyCss();
+    }
+
+    /** What was replaced, where it was: a line down the grid with its words on top. */
+    private void fresh(FitRows rows, FitPlan plan) {
+        double room = plan.right() - plan.firstX();
+        for (int k = plan.from() + plan.shown() - 1; k >= plan.from(); k--) {
+            String words = rows.columns().get(k).fresh();
+            if (!words.isEmpty()) {
+                double x = plan.before(k);
+                line(x, -lower + 4, x, HEIGHT, "fit-fresh");
+                text(
+                        words,
+                        Faces.TABLE_FIGURE,
+                        15,
+                        "text-ink",
+                        x + 6,
+                        13 - lower,
+                        Math.min(room, plan.right() - x - 8));
+                room = x - plan.firstX();
+            }
+        }
+        if (!rows.fresh().isEmpty()
+                && plan.from() + plan.shown() == rows.columns().size()) {
+            double x = plan.before(rows.columns().size());
+            line(x, -lower + 4, x, HEIGHT, "fit-fresh");
+            Text text = text(rows.fresh(), Faces.TABLE_FIGURE, 15, "text-ink", x, 13 - lower, plan.width());
+            double width = text.getLayoutBounds().getWidth();
+            text.setX(x + 6 + width <= plan.right() ? x + 6 : x - 6 - width);
+        }
     }
 
     private void column(List<FitColumn> columns, int index, FitPlan plan) {
@@ -59,14 +106,14 @@ final class FitHead extends Region {
         line(x, CROSS_Y, x, HEIGHT, column.suspect() ? "fit-pencil-doubted" : "fit-pencil");
         Node cross = Signs.cross();
         cross.setLayoutX(x);
-        cross.setLayoutY(CROSS_Y);
+        cross.setLayoutY(CROSS_Y + lower);
         getChildren().add(cross);
         Text shown = text(column.shown(), Faces.TABLE_FIGURE, 16, "text-pencil", x + 11, CROSS_Y, 0);
         double width = shown.getLayoutBounds().getWidth();
         double most = left + plan.width() - 4;
         if (x + 11 + width > most) {
             shown.setX(x - 11 - width >= left - 8 ? x - 11 - width : left);
-            shown.setY(x - 11 - width >= left - 8 ? CROSS_Y : CROSS_Y + 17);
+            shown.setY(lower + (x - 11 - width >= left - 8 ? CROSS_Y : CROSS_Y + 17));
         }
         String note = column.suspect() ? WORDS.say("again") : column.confirmed() ? WORDS.say("twice") : column.bench();
         if (!note.isEmpty()) {
@@ -96,7 +143,7 @@ final class FitHead extends Region {
             cut(text, words, room);
         }
         text.setX(x);
-        text.setY(y);
+        text.setY(y + lower);
         getChildren().add(text);
         return text;
     }
@@ -111,7 +158,7 @@ final class FitHead extends Region {
     }
 
     private void line(double x1, double y1, double x2, double y2, String style) {
-        Line line = new Line(x1, y1, x2, y2);
+        Line line = new Line(x1, y1 + lower, x2, y2 + lower);
         line.getStyleClass().add(style);
         getChildren().add(line);
     }

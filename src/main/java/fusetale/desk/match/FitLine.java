@@ -37,12 +37,14 @@ final class FitLine extends Region {
     private final Polygon swipe = new Polygon();
     private final List<Node> drawn = new ArrayList<>();
     private final boolean leads;
+    private final boolean freshLast;
     private @Nullable FitPlan placed;
     private double placedHeight;
 
-    FitLine(FitRow row, List<FitColumn> columns, boolean leads) {
+    FitLine(FitRow row, FitRows rows, boolean leads) {
         this.row = row;
-        this.columns = columns;
+        this.columns = rows.columns();
+        this.freshLast = !rows.fresh().isEmpty();
         this.leads = leads;
         getStyleClass().add("fit-row");
         pseudoClassStateChanged(LEADS, leads);
@@ -136,8 +138,15 @@ final class FitLine extends Region {
         line(plan.nameX(), height - 0.5, plan.right(), height - 0.5, "fit-rule");
         for (int k = 0; k < columns.size(); k++) {
             if (plan.shows(k)) {
+                if (!columns.get(k).fresh().isEmpty()) {
+                    line(plan.before(k), 0, plan.before(k), height, "fit-fresh");
+                }
                 column(plan, k, height);
             }
+        }
+        if (freshLast && plan.from() + plan.shown() == columns.size()) {
+            double last = plan.before(columns.size());
+            line(last, 0, last, height, "fit-fresh");
         }
         getChildren().addAll(drawn);
         applyCss();

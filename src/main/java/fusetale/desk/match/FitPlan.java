@@ -38,6 +38,11 @@ record FitPlan(double nameX, double nameWidth, double firstX, double width, int 
         return firstX + (column - from) * width + share * (width - GAP);
     }
 
+    /** In the gap before a column; behind the last one too. */
+    double before(int column) {
+        return left(column) - GAP / 2;
+    }
+
     /** Left of a column. */
     double left(int column) {
         return x(column, 0);

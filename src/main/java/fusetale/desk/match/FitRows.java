@@ -27,6 +27,7 @@ import java.util.Set;
  * The fit grid as text and figures: readings across, candidates down.
  *
  * @param columns one a reading, in the order read
+ * @param fresh which parts were replaced after the last of them: {@code new: R2}; empty for none
  * @param rows likeliest first; look-alikes are one
  * @param left how many more there are, each less likely
  * @param somethingElse share of something not in the list, in words
@@ -34,7 +35,13 @@ import java.util.Set;
  * @param old whether it answers other readings than there are now
  */
 record FitRows(
-        List<FitColumn> columns, List<FitRow> rows, int left, String somethingElse, boolean notInTheList, boolean old) {
+        List<FitColumn> columns,
+        String fresh,
+        List<FitRow> rows,
+        int left,
+        String somethingElse,
+        boolean notInTheList,
+        boolean old) {
     private static final Words WORDS = Words.of(FitRows.class);
     private static final int MOST = 12;
     /** Candidates whose figures an axis is made for. */
@@ -44,6 +51,9 @@ record FitRows(
 
     private static final double OTHER_AT = 0.5;
 
+    /** Nothing was weighed yet. */
+    static final FitRows NONE = new FitRows(List.of(), "", List.of(), 0, "", false, false);
+
     FitRows {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
@@ -52,18 +62,19 @@ record FitRows(
     /** The grid of an answer, and the line of each of its readings. */
     static FitRows of(Circuit board, FoundReader reader, List<Found> found, Ranking ranking, boolean old) {
         List<Candidate> first = ranking.candidates().stream().limit(MOST).toList();
-        List<FitColumn> columns = new ArrayList<>();
         List<Evidence> weighed = first.stream()
                 .findFirst()
                 .map(c -> c.evidence().stream().map(Weighed::evidence).toList())
                 .orElse(List.of());
-        // a reading that was repeated is weighed once
-        List<Evidence> all = found.stream().map(Found::evidence).toList();
-        for (Evidence evidence : weighed) {
-            int index = all.lastIndexOf(evidence);
-            if (index >= 0) {
-                columns.add(column(board, reader, found.get(index), index, first, ranking));
-            }
+        Walk walk = new Walk(found);
+        List<FitColumn> columns = new ArrayList<>();
+        for (int k = 0; k < weighed.size(); k++) {
+            int column = k;
+            List<Weighed> shows = first.stream()
+                    .filter(c -> column < c.evidence().size())
+                    .map(c -> c.evidence().get(column))
+                    .toList();
+            columns.add(column(board, reader, walk.to(weighed.get(k)), shows, ranking));
         }
         List<FitRow> rows = new ArrayList<>();
         Set<Repair> done = new HashSet<>();
@@ -78,6 +89,7 @@ record FitRows(
         }
         return new FitRows(
                 columns,
+                walk.rest(),
                 rows,
                 ranking.candidates().size() - first.size(),
                 CandidateWords.share(ranking.somethingElse()),
@@ -87,19 +99,87 @@ record FitRows(
 
     /** The same, marked as an answer to what was found before. */
     FitRows asOld() {
-        return new FitRows(columns, rows, left, somethingElse, notInTheList, true);
+        return new FitRows(columns, fresh, rows, left, somethingElse, notInTheList, true);
     }
 
-    private static FitColumn column(
-            Circuit board, FoundReader reader, Found found, int index, List<Candidate> candidates, Ranking ranking) {
+    /** A thing found, which of all readings and sights it is, and what was replaced before it. */
+    private record At(Found.Noted found, int index, String fresh) {}
+
+    /** Goes through what was found in step with what was weighed: of a reading that was repeated the newest counts. */
+    private static final class Walk {
+        private final List<Found> found;
+        private final Set<Ask> seen = new HashSet<>();
+        private final List<String> fresh = new ArrayList<>();
+        private int from;
+
+        Walk(List<Found> found) {
+            this.found = found;
+            this.from = 0;
+        }
+
+        /** Where a piece of evidence was found: in the present spell, or in a later one where it was asked here already. */
+        At to(Evidence evidence) {
+            boolean later = seen.contains(evidence.ask()) || last(evidence, from, border()) < 0;
+            while (later && last(evidence, border(), found.size()) >= 0) {
+                int border = border();
+                fresh.add(FoundWords.parts(found.get(border)));
+                from = border + 1;
+                seen.clear();
+                later = last(evidence, from, border()) < 0;
+            }
+            int at = last(evidence, from, border());
+            if (at < 0) {
+                throw new IllegalArgumentException("weighed what was not found: " + evidence);
+            }
+            seen.add(evidence.ask());
+            At here = new At((Found.Noted) found.get(at), index(at), words());
+            fresh.clear();
+            return here;
+        }
+
+        /** Where the present spell ends. */
+        private int border() {
+            int at = from;
+            while (at < found.size() && !(found.get(at) instanceof Found.Replaced)) {
+                at++;
+            }
+            return at;
+        }
+
+        private int last(Evidence evidence, int begins, int ends) {
+            int last = -1;
+            for (int k = begins; k < ends; k++) {
+                last = found.get(k).told().equals(Optional.of(evidence)) ? k : last;
+            }
+            return last;
+        }
+
+        private int index(int at) {
+            return (int) found.subList(0, at).stream()
+                    .filter(f -> f.told().isPresent())
+                    .count();
+        }
+
+        private String words() {
+            return fresh.isEmpty() ? "" : FoundWords.fresh(fresh);
+        }
+
+        /** What was replaced after all that was weighed. */
+        String rest() {
+            for (Found each : found.subList(from, found.size())) {
+                if (each instanceof Found.Replaced) {
+                    fresh.add(FoundWords.parts(each));
+                }
+            }
+            return words();
+        }
+    }
+
+    private static FitColumn column(Circuit board, FoundReader reader, At at, List<Weighed> weighed, Ranking ranking) {
+        Found.Noted found = at.found();
         Ask ask = found.evidence().ask();
-        List<Weighed> weighed = candidates.stream()
-                .flatMap(c -> c.evidence().stream()
-                        .filter(w -> w.evidence().equals(found.evidence()))
-                        .limit(1))
-                .toList();
         Optional<Ranking.Suspect> suspect = ranking.suspects().stream()
-                .filter(s -> s.index() == index && s.share() > 0.5)
+                .filter(s -> s.index() == at.index() && s.share() > 0.5)
                 .findFirst();
         boolean repeated = suspect.map(Ranking.Suspect::repeated).orElse(false);
         boolean again = suspect.isPresent() && !repeated;
@@ -110,7 +190,7 @@ record FitRows(
             String part = ask instanceof Ask.Noticed n ? n.part() : "";
             String aspect = ask instanceof Ask.Noticed n ? n.aspect().words() : "";
             String shown = found.text().substring(Math.min(found.text().length(), part.length() + 1));
-            return new FitColumn(part, aspect, bench, shown, SEEN_AT, null, again, repeated, nothing);
+            return new FitColumn(part, aspect, bench, shown, SEEN_AT, null, again, repeated, nothing, at.fresh());
         }
         boolean over = measured.overRange()
                 || weighed.stream().anyMatch(w -> Double.isNaN(w.middle()) || Double.isInfinite(w.middle()));
@@ -128,7 +208,8 @@ record FitRows(
                 scale,
                 again,
                 repeated,
-                nothing);
+                nothing,
+                at.fresh());
     }
 
     private static boolean plain(Circuit board, Arrangement bench) {
@@ -187,7 +268,7 @@ record FitRows(
 
     private static FitCell cell(FitColumn column, Weighed weighed) {
         FitScale scale = column.scale();
-        String shows = FoundWords.bare(weighed.expected(), column.shown());
+        String shows = FoundWords.bare(weighed.expected().replace("ohm", "Ω"), column.shown());
         if (scale == null || weighed.evidence().shown() instanceof Shown.Seen) {
             double at = weighed.fits() ? SEEN_AT : OTHER_AT;
             return new FitCell(weighed.expected(), at, at, at, weighed.fits());
@@ -206,6 +287,9 @@ record FitRows(
         for (int k = 0; k < cells.size(); k++) {
             FitColumn column = columns.get(k);
             FitCell cell = cells.get(k);
+            if (!column.fresh().isEmpty()) {
+                said.add(WORDS.say("spoken.fresh", column.fresh()));
+            }
             said.add(WORDS.say(
                     cell.fits() ? "spoken.fits" : "spoken.not",
                     column.place(),

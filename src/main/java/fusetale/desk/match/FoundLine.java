@@ -226,8 +226,10 @@ final class FoundLine extends Region {
     }
 
     private String means(Found found) {
-        return found.text() + ", "
-                + model.desk().foundReader().benchWords(found.evidence().ask().arrangement());
+        return found.told()
+                .map(e -> found.text() + ", "
+                        + model.desk().foundReader().benchWords(e.ask().arrangement()))
+                .orElseGet(() -> WORDS.say("means.replaced", FoundWords.parts(found)));
     }
 
     private void key(KeyEvent event) {

@@ -1,5 +1,6 @@
 package fusetale.desk.match;
 
+import fusetale.bench.Observation.Aspect;
 import fusetale.circuit.Part;
 import fusetale.desk.kit.Reveal;
 import fusetale.desk.state.Sights;
@@ -7,7 +8,10 @@ import fusetale.explore.Words;
 import fusetale.match.Ask;
 import fusetale.match.Shown;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -25,7 +29,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** What is seen without a meter, one row a thing; "don't know" unless somebody says otherwise. */
+/**
+ * What is seen without a meter, one row a thing, grouped by when it is seen; "don't know" unless somebody says otherwise. A group
+ * can be said to do as it should at once.
+ */
 final class IntakeView extends VBox {
     private static final Words WORDS = Words.of(IntakeView.class);
 
@@ -33,7 +40,9 @@ final class IntakeView extends VBox {
     private final VBox list = new VBox();
     private final List<Node> firsts = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
+    private final Map<Button, List<Ask.Noticed>> groups = new LinkedHashMap<>();
     private final Button done = new Button(WORDS.say("intake.done"));
+    private final Button open = new Button(WORDS.say("intake.open"));
 
     /** What is asked, what may be answered, and the buttons for it, "don't know" before the others. */
     private record Row(Ask.Noticed ask, List<Sights.Choice> choices, List<ToggleButton> buttons) {}
@@ -52,7 +61,8 @@ final class IntakeView extends VBox {
         VBox told = new VBox(2, heading, hint);
         HBox.setHgrow(told, Priority.ALWAYS);
         done.setMinWidth(Region.USE_PREF_SIZE);
-        HBox top = new HBox(16, told, done);
+        open.setMinWidth(Region.USE_PREF_SIZE);
+        HBox top = new HBox(10, told, open, done);
         top.setAlignment(Pos.CENTER_LEFT);
         top.setMinHeight(Region.USE_PREF_SIZE);
         ScrollPane scroll = new ScrollPane(list);
@@ -64,13 +74,18 @@ final class IntakeView extends VBox {
         getChildren().addAll(top, scroll);
     }
 
+    /** Told when a file of readings is to be opened instead. */
+    void onOpened(Runnable listener) {
+        open.setOnAction(e -> listener.run());
+    }
+
     void onDone(Runnable listener) {
         done.setOnAction(e -> listener.run());
     }
 
     /** Puts the keyboard on the first row. */
     void begin() {
-        firsts.stream().findFirst().ifPresent(Node::requestFocus);
+        rows.stream().findFirst().ifPresent(r -> r.buttons().get(0).requestFocus());
     }
 
     /** Shows every thing there is to be noticed, and what was said of it. */
@@ -78,10 +93,46 @@ final class IntakeView extends VBox {
         list.getChildren().clear();
         firsts.clear();
         rows.clear();
+        groups.clear();
         Sights sights = model.sights();
-        for (Ask.Noticed ask : sights.intake()) {
-            list.getChildren().add(row(ask, sights.choices(ask)));
+        Map<Sights.Occasion, List<Ask.Noticed>> all = new EnumMap<>(Sights.Occasion.class);
+        sights.intake()
+                .forEach(ask -> all.computeIfAbsent(sights.occasion(ask), o -> new ArrayList<>())
+                        .add(ask));
+        all.forEach((occasion, asks) -> {
+            list.getChildren().add(heading(occasion, asks));
+            asks.forEach(ask -> list.getChildren().add(row(ask, sights.choices(ask))));
+        });
+        refresh();
+    }
+
+    private Region heading(Sights.Occasion occasion, List<Ask.Noticed> asks) {
+        Label name = new Label(WORDS.say("intake.group." + occasion));
+        name.getStyleClass().add("intake-group");
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        Label when = new Label(WORDS.say("intake.when." + occasion));
+        when.getStyleClass().add("advice-soft");
+        when.setWrapText(true);
+        when.setMinHeight(Region.USE_PREF_SIZE);
+        VBox told = new VBox(name, when);
+        HBox.setHgrow(told, Priority.ALWAYS);
+        HBox row = new HBox(12, told);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.setPadding(new Insets(10, 6, 6, 0));
+        row.getStyleClass().add("intake-head");
+        if (asks.stream().anyMatch(a -> model.sights().sound(a).isPresent())) {
+            Button all = new Button();
+            all.setMinWidth(Region.USE_PREF_SIZE);
+            all.getStyleClass().add("intake-all");
+            all.setOnAction(e -> model.seeSound(asks));
+            reveal(all);
+            int index = firsts.size();
+            firsts.add(all);
+            row.addEventFilter(KeyEvent.KEY_PRESSED, e -> walk(e, index));
+            groups.put(all, asks);
+            row.getChildren().add(all);
         }
+        return row;
     }
 
     /** Marks what is said now, as after an undo. */
@@ -95,6 +146,17 @@ final class IntakeView extends VBox {
                         .setSelected(now.equals(Optional.of(row.choices().get(k).shown())));
             }
         }
+        groups.forEach((button, asks) -> {
+            List<Ask.Noticed> plain = asks.stream()
+                    .filter(a -> model.sights().sound(a).isPresent())
+                    .toList();
+            long said = plain.stream().filter(a -> model.seen(a).isPresent()).count();
+            String words = WORDS.say(said == 0 ? "intake.all" : "intake.rest");
+            button.setText(words);
+            button.setAccessibleText(WORDS.say("intake.group." + model.sights().occasion(asks.get(0))) + ": " + words);
+            // hidden it would take the keyboard along
+            button.setDisable(said == plain.size());
+        });
     }
 
     private Region row(Ask.Noticed ask, List<Sights.Choice> choices) {
@@ -123,7 +185,7 @@ final class IntakeView extends VBox {
         rows.add(new Row(ask, choices, buttons));
         HBox.setHgrow(row, Priority.ALWAYS);
         HBox both = new HBox(14, told, row);
-        both.setPadding(new Insets(7, 6, 7, 0));
+        both.setPadding(new Insets(5, 6, 5, 0));
         both.getStyleClass().add("intake-row");
         int index = firsts.size();
         firsts.add(buttons.get(0));
@@ -131,15 +193,27 @@ final class IntakeView extends VBox {
         return both;
     }
 
-    private void key(KeyEvent event, int index, List<ToggleButton> buttons) {
-        int to = switch (event.getCode()) {
-            case DOWN -> index + 1;
-            case UP -> index - 1;
-            default -> -2;
+    /** Up and down, over the buttons of groups too. */
+    private boolean walk(KeyEvent event, int index) {
+        int by = switch (event.getCode()) {
+            case DOWN -> 1;
+            case UP -> -1;
+            default -> 0;
         };
-        if (to >= 0 && to < firsts.size()) {
-            firsts.get(to).requestFocus();
-            event.consume();
+        int to = index + by;
+        while (by != 0 && to >= 0 && to < firsts.size() && firsts.get(to).isDisabled()) {
+            to += by;
+        }
+        if (by == 0 || to < 0 || to >= firsts.size()) {
+            return false;
+        }
+        firsts.get(to).requestFocus();
+        event.consume();
+        return true;
+    }
+
+    private void key(KeyEvent event, int index, List<ToggleButton> buttons) {
+        if (walk(event, index)) {
             return;
         }
         String text = event.getText();
@@ -169,18 +243,24 @@ final class IntakeView extends VBox {
             button.setSelected(true);
             model.see(ask, seen);
         });
+        reveal(button);
+        return button;
+    }
+
+    private static void reveal(Node button) {
         button.focusedProperty().addListener((of, was, is) -> {
             if (is) {
                 Reveal.whole(button);
             }
         });
-        return button;
     }
 
     private String note(Ask.Noticed ask) {
-        boolean commanded = ask.arrangement().heldOn().contains(ask.part());
-        boolean atRest = !commanded && model.sights().commanded(ask.part());
-        String said = WORDS.say("intake." + ask.aspect() + (commanded ? ".called" : atRest ? ".rest" : ""));
+        String said = WORDS.say("intake." + ask.aspect());
+        if (ask.aspect() == Aspect.RATING) {
+            // where the fuse sits stands with the fuse
+            return said;
+        }
         return model.desk()
                 .board()
                 .part(ask.part())

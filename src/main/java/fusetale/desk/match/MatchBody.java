@@ -1,14 +1,13 @@
 package fusetale.desk.match;
 
-import javafx.geometry.Orientation;
+import fusetale.desk.kit.SideBySide;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /** What fits and what to measure next: side by side, or one below the other where there is little room. */
-final class MatchBody extends Region {
+final class MatchBody extends SideBySide {
     private static final double MARGIN = 20;
     private static final double GAP = 16;
-    private static final double NARROW = 1000;
     private static final double TAG_SHARE = 0.302;
     private static final double TAG_LEAST = 370;
     private static final double TAG_MOST = 470;
@@ -21,7 +20,6 @@ final class MatchBody extends Region {
         this.left = left;
         this.tag = tag;
         getChildren().addAll(left, tag);
-        setMinWidth(0);
     }
 
     /** Puts something else at the left. */
@@ -35,28 +33,8 @@ final class MatchBody extends Region {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
     protected double computePrefHeight(double width) {
-        if (width < 0 || width >= NARROW) {
+        if (!narrow(width)) {
             return LOWEST;
         }
         double room = width - 2 * MARGIN;
@@ -67,7 +45,7 @@ final class MatchBody extends Region {
     protected void layoutChildren() {
         double room = getWidth() - 2 * MARGIN;
         double height = getHeight() - 10;
-        if (getWidth() < NARROW) {
+        if (narrow(getWidth())) {
             double below = tag.prefHeight(room);
             left.resizeRelocate(MARGIN, 0, room, height - below - GAP);
             tag.resizeRelocate(MARGIN, height - below, room, below);

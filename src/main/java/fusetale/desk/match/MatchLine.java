@@ -8,6 +8,7 @@ import fusetale.match.Advice;
 import fusetale.match.Candidate;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
+import fusetale.match.Repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,7 @@ final class MatchLine {
         }
         NextReadings next = standing.get().next();
         if (next != null) {
-            verdict(next, ranking, said);
+            verdict(next, standing.get(), said);
         }
         Ranking.HowFar howFar = ranking.howFar();
         if (!howFar.complete()) {
@@ -72,18 +73,19 @@ final class MatchLine {
         return model.adviceProperty()
                 .get()
                 .map(Advice::ask)
-                .map(a -> WORDS.say("start.with", lower(AdviceWords.title(board, a))))
+                .map(a -> WORDS.say("start.with", AdviceWords.small(AdviceWords.title(board, a))))
                 .orElseGet(() -> WORDS.say("start"));
     }
 
     private static void explain(Circuit board, Standing standing, List<Found> found, List<String> said) {
         Ranking ranking = standing.ranking();
         Optional<Candidate> leader = ranking.candidates().stream().findFirst();
+        List<Found> told = found.stream().filter(f -> f.told().isPresent()).toList();
         for (Ranking.Suspect suspect : ranking.suspects()) {
-            if (suspect.share() > SURE && suspect.index() < found.size()) {
+            if (suspect.share() > SURE && suspect.index() < told.size()) {
                 said.add(WORDS.say(
                         suspect.repeated() ? "suspect.repeated" : "suspect",
-                        FoundWords.piece(found.get(suspect.index()))));
+                        FoundWords.piece(told.get(suspect.index()))));
             }
         }
         if (leader.isEmpty()) {
@@ -105,13 +107,18 @@ final class MatchLine {
         }
     }
 
-    private static void verdict(NextReadings next, Ranking ranking, List<String> said) {
-        String change = ranking.candidates().stream()
+    private static void verdict(NextReadings next, Standing standing, List<String> said) {
+        Repair repair = standing.ranking().candidates().stream()
                 .findFirst()
-                .map(c -> c.repair().words())
-                .orElse("");
+                .map(Candidate::repair)
+                .orElse(Repair.NOTHING);
+        String change = repair.words();
         switch (next.verdict()) {
-            case SETTLED -> said.add(change.isEmpty() ? WORDS.say("settled.nothing") : WORDS.say("settled", change));
+            case SETTLED ->
+                said.add(
+                        change.isEmpty()
+                                ? WORDS.say("settled.nothing")
+                                : WORDS.say(standing.done(repair) ? "settled.done" : "settled", change));
             case NO_MORE_TO_LEARN -> said.add(WORDS.say("no-more"));
             case REPEAT -> said.add(WORDS.say("repeat"));
             case GO_ON -> {
@@ -121,12 +128,5 @@ final class MatchLine {
         if (!next.replace().isEmpty()) {
             said.add(next.replace());
         }
-    }
-
-    private static String lower(String words) {
-        boolean name = words.length() > 1 && Character.isUpperCase(words.charAt(1));
-        return words.isEmpty() || name
-                ? words
-                : words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }

@@ -16,11 +16,13 @@ import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
+import fusetale.match.Evidence;
 import fusetale.match.Findings;
 import fusetale.match.LookAlike;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
 import fusetale.match.Shown;
+import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MatchModel {
     private static final Words WORDS = Words.of(MatchModel.class);
+    private static final int IN_ONE_GO = 3;
 
     private final DeskModel desk;
     private final Weigher.Maker maker;
@@ -121,7 +124,7 @@ public final class MatchModel {
     }
 
     private Findings findings() {
-        return Findings.of(found().stream().map(Found::evidence).toList());
+        return Found.findings(found());
     }
 
     /** Whether the last answer is one to what is found now. */
@@ -270,8 +273,10 @@ public final class MatchModel {
 
     /** What a typed line would be taken for in place of one thing found. */
     public Found understoodAs(int index, String typed) throws SentenceException {
-        Ask ask = found().get(index).evidence().ask();
-        return desk.foundReader().read(typed, ask, ask.arrangement());
+        Optional<Ask> ask = found().get(index).told().map(Evidence::ask);
+        Arrangement bench = ask.map(Ask::arrangement)
+                .orElseGet(() -> desk.state().sentence().arrangement());
+        return desk.foundReader().read(typed, ask.orElse(null), bench);
     }
 
     /** Says one thing found otherwise. */
@@ -303,22 +308,38 @@ public final class MatchModel {
         return desk.foundReader().sights();
     }
 
-    /** What was last seen where something was asked. */
+    /** What was last seen where something was asked, on the machine as it is now. */
     public Optional<Shown.Seen> seen(Ask.Noticed ask) {
-        return found().stream()
-                .filter(f -> f.evidence().ask().equals(ask))
-                .map(f -> f.evidence().shown())
+        return Found.now(found()).stream()
+                .filter(f -> asked(f, ask))
+                .flatMap(f -> f.told().stream())
+                .map(Evidence::shown)
                 .filter(Shown.Seen.class::isInstance)
                 .map(Shown.Seen.class::cast)
                 .reduce((one, two) -> two);
+    }
+
+    private static boolean asked(Found found, Ask ask) {
+        return found.told().map(Evidence::ask).equals(Optional.of(ask));
+    }
+
+    /** Says of everything that nothing was said of yet, and of which it is plain, that it does as it should. */
+    public void seeSound(List<Ask.Noticed> asks) {
+        List<Found> all = new ArrayList<>(found());
+        for (Ask.Noticed ask : asks) {
+            if (seen(ask).isEmpty()) {
+                sights().sound(ask).ifPresent(s -> all.add(sights().found(ask, s)));
+            }
+        }
+        desk.find(all);
     }
 
     /** Says what was seen; empty for "don't know", which takes it away. */
     public void see(Ask.Noticed ask, Optional<Shown.Seen> seen) {
         List<Found> all = new ArrayList<>(found());
         int at = -1;
-        for (int k = 0; k < all.size(); k++) {
-            at = all.get(k).evidence().ask().equals(ask) ? k : at;
+        for (int k = all.size() - Found.now(all).size(); k < all.size(); k++) {
+            at = asked(all.get(k), ask) ? k : at;
         }
         Optional<Found> now = seen.map(s -> sights().found(ask, s));
         if (at >= 0 && now.isPresent()) {
@@ -344,6 +365,17 @@ public final class MatchModel {
         if (!all.isEmpty()) {
             advice.set(Optional.of(all.get((at + 1) % all.size())));
         }
+    }
+
+    /** What else is worth doing while the bench is set as the advice asks, best first. */
+    public List<Advice> inOneGo() {
+        Optional<Arrangement> bench =
+                advice.get().map(a -> Sentence.named(a.ask().arrangement()));
+        return standing.get().map(Standing::next).map(NextReadings::advice).orElse(List.of()).stream()
+                .filter(a -> !a.ask().equals(advice.get().map(Advice::ask).orElse(null)))
+                .filter(a -> Optional.of(Sentence.named(a.ask().arrangement())).equals(bench))
+                .limit(IN_ONE_GO)
+                .toList();
     }
 
     /** What is advised cannot be reached, or not be seen: it is not advised again. */
@@ -375,7 +407,7 @@ public final class MatchModel {
 
     /** What stands where the work stands, in words. */
     public String status() {
-        int count = found().size();
+        int count = findings().size();
         String readings = count == 1 ? WORDS.say("status.one") : WORDS.say("status.readings", count);
         Work now = work.get();
         if (now.busy()) {

@@ -5,7 +5,6 @@ import fusetale.desk.consequence.ConsequenceLine;
 import fusetale.desk.state.BenchState;
 import fusetale.explore.Words;
 import fusetale.fault.Supposition;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,8 +31,10 @@ public final class MatchView extends VBox {
     private final MatchBody body;
     private boolean seeing;
     private Optional<String> heard = Optional.empty();
+    private String notice = "";
     private Consumer<Supposition> supposed = s -> {};
     private Runnable changed = () -> {};
+    private Runnable opened = () -> {};
 
     /** Shows a model. */
     public MatchView(MatchModel model) {
@@ -72,6 +73,7 @@ public final class MatchView extends VBox {
         grid.onLeft(line::begin);
         grid.onTaken(this::suppose);
         intake.onDone(() -> see(false));
+        intake.onOpened(() -> opened.run());
         tag.onTaken(line::begin);
         model.standingProperty().addListener(c -> showStanding());
         model.workProperty().addListener(c -> showWork());
@@ -96,6 +98,11 @@ public final class MatchView extends VBox {
     /** Told when all that was found is wanted; what is chosen there is changed with {@link #change}. */
     public void onAll(Runnable listener) {
         line.onAll(listener);
+    }
+
+    /** Told when a file of readings is to be opened. */
+    public void onOpened(Runnable listener) {
+        opened = listener;
     }
 
     /** What was found, each in a few words. */
@@ -166,6 +173,7 @@ public final class MatchView extends VBox {
 
     private void found(BenchState before, BenchState now) {
         if (!before.found().equals(now.found()) || !before.board().equals(now.board())) {
+            notice = "";
             line.show();
             if (now.found().isEmpty() && !seeing) {
                 see(true);
@@ -204,21 +212,23 @@ public final class MatchView extends VBox {
         changed.run();
     }
 
-    /** The line below: a danger always; otherwise what is being typed comes first. */
+    /** The line below: a danger always; otherwise what is being typed comes first, then what is to be noticed. */
     private void tell() {
         Consequence said = MatchLine.of(model);
-        consequence.show(heard.map(h -> new Consequence(
-                        said.danger(),
-                        said.danger() ? List.of(h, said.sentences().get(0)) : List.of(h),
-                        false))
-                .orElse(said));
+        if (heard.isPresent()) {
+            String typed = heard.get();
+            consequence.show(new Consequence(
+                    said.danger(),
+                    said.danger() ? List.of(typed, said.sentences().get(0)) : List.of(typed),
+                    false));
+        } else {
+            consequence.show(notice.isEmpty() ? said : said.after(notice));
+        }
     }
 
-    /** Says something in the line below, until something else is to be said. */
+    /** Says something in the line below, until something else is found; empty for nothing any more. */
     public void notice(String text) {
-        Consequence said = MatchLine.of(model);
-        List<String> all = new ArrayList<>(List.of(text));
-        all.addAll(said.sentences());
-        consequence.show(new Consequence(said.danger(), all, said.old()));
+        notice = text;
+        tell();
     }
 }

@@ -5,6 +5,7 @@ import fusetale.match.Findings;
 import fusetale.match.LookAlike;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
+import fusetale.match.Repair;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,13 @@ public record Standing(
     /** Whether it answers this question. */
     public boolean answers(Circuit asked, Findings question) {
         return board.equals(asked) && findings.equals(question);
+    }
+
+    /** Whether all parts of a repair are new already. */
+    boolean done(Repair repair) {
+        List<String> fresh =
+                findings.spells().stream().flatMap(s -> s.replaced().stream()).toList();
+        return !repair.isNothing() && fresh.containsAll(repair.parts());
     }
 
     /** The same with what to do next. */

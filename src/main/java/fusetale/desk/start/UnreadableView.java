@@ -23,7 +23,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
- * A circuit file that cannot be used: what stands in it, read-only, each problem at its line, and beside it the list of all of
+ * A file that cannot be used, of a circuit or of readings: what stands in it, read-only, each problem at its line, and beside it the list of all of
  * them, which leads to their lines.
  */
 public final class UnreadableView extends StackPane {
@@ -36,6 +36,7 @@ public final class UnreadableView extends StackPane {
 
     private final ListView<Line> text = new ListView<>();
     private final List<Line> lines;
+    private final Page page;
 
     /**
      * A line of the file.
@@ -72,8 +73,29 @@ public final class UnreadableView extends StackPane {
      * @param leave what Esc does
      */
     public UnreadableView(Path file, String content, List<Problem> problems, Runnable another, Runnable leave) {
+        this("unreadable.", file, content, problems, another, leave);
+    }
+
+    /**
+     * The same of a file of readings, of which nothing was taken.
+     *
+     * @param file the file
+     * @param content what stands in it; empty where nothing can be read
+     * @param problems everything that is wrong
+     * @param another opens another one
+     * @param leave what Esc does
+     */
+    public static UnreadableView ofReadings(
+            Path file, String content, List<Problem> problems, Runnable another, Runnable leave) {
+        UnreadableView view = new UnreadableView("unreadable.readings.", file, content, problems, another, leave);
+        view.page.button(WORDS.say("unreadable.readings.back"), leave);
+        return view;
+    }
+
+    private UnreadableView(
+            String kind, Path file, String content, List<Problem> problems, Runnable another, Runnable leave) {
         lines = lines(file, content, problems);
-        Page page = new Page(WORDS.say("unreadable.heading", String.valueOf(file.getFileName())), leave);
+        page = new Page(WORDS.say(kind + "heading", String.valueOf(file.getFileName())), leave);
         text.getItems().setAll(lines);
         text.setCellFactory(view -> new LineCell());
         text.getStyleClass().add("file-text");
@@ -98,9 +120,9 @@ public final class UnreadableView extends StackPane {
         page.body()
                 .getChildren()
                 .addAll(
-                        Page.text(content.isEmpty() ? WORDS.say("unreadable.nothing") : WORDS.say("unreadable.says")),
+                        Page.text(content.isEmpty() ? WORDS.say("unreadable.nothing") : WORDS.say(kind + "says")),
                         both);
-        page.button(WORDS.say("unreadable.another"), another);
+        page.button(WORDS.say(kind + "another"), another);
         getChildren().add(page);
         lines.stream().filter(l -> !l.problems().isEmpty()).findFirst().ifPresent(this::show);
     }
@@ -183,7 +205,10 @@ public final class UnreadableView extends StackPane {
         private static String shown(Line line) {
             // a figure space is as wide as a figure
             String number = String.format(Locale.ROOT, "%4d", line.number()).replace(' ', '\u2007');
-            String text = number + "   " + line.text().replace(' ', '\u00a0');
+            String bare = line.text().stripLeading();
+            // the indent stays, and the number with the first word; elsewhere a long line may be broken
+            String indent = "\u00a0".repeat(line.text().length() - bare.length());
+            String text = number + "\u00a0\u00a0\u00a0" + indent + bare;
             return line.problems().isEmpty() ? text : text + "\n" + line.problemText();
         }
     }

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param file where the board came from; null for one that came with the program
  * @param board the machine as drawn
  * @param sentence what is supposed and how the bench is set
- * @param found what was read and seen, in that order; a repeated reading stands behind the first
+ * @param found what was read, seen and replaced, in that order; a repeated reading stands behind the first
  * @param outOfReach names of points that cannot be reached on this machine
  */
 public record BenchState(
@@ -40,10 +40,10 @@ public record BenchState(
         return new BenchState(file, board, other, found, outOfReach);
     }
 
-    /** The newest reading of each place and setting, in the order they were read. */
+    /** The newest reading of each place and setting on the machine as it is now, in the order they were read. */
     public Map<Check, Measured> measured() {
         Map<Check, Measured> newest = new LinkedHashMap<>();
-        for (Found one : found) {
+        for (Found one : Found.now(found)) {
             Measured reading = one.measured();
             if (reading != null) {
                 newest.remove(reading.check());

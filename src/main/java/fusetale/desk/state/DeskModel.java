@@ -1,6 +1,7 @@
 package fusetale.desk.state;
 
 import fusetale.bench.Check;
+import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.desk.work.Newest;
 import fusetale.explore.Answer;
@@ -16,6 +17,7 @@ import fusetale.sentence.Measured;
 import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.Sentences;
+import fusetale.sentence.Setting;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -224,6 +226,16 @@ public final class DeskModel {
     /** Says what was found otherwise, all of it. */
     public void find(List<Found> all) {
         go(state().finding(all));
+    }
+
+    /** Says what was found otherwise, all of it, and which meter it was read with. */
+    public void find(List<Found> all, Meter meter) {
+        Sentence now = state().sentence();
+        Setting with = now.setting().withMeter(meter);
+        Setting able = meter.has(with.function())
+                ? with
+                : with.withFunction(Setting.usual().function());
+        go(state().finding(all).with(now.withSetting(able)));
     }
 
     /** Reads what is found on this board. */

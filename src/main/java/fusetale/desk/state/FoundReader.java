@@ -8,6 +8,7 @@ import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.match.Ask;
 import fusetale.match.Evidence;
+import fusetale.match.Findings;
 import fusetale.match.Shown;
 import fusetale.sentence.Measured;
 import fusetale.sentence.MeasuredParser;
@@ -15,6 +16,7 @@ import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.Sentences;
 import fusetale.sentence.Setting;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Reads and writes what was found: a reading as {@link MeasuredParser} has it, or what was seen ({@code F201 blown}), each
  * with the bench in brackets behind it where that is not the plain one ({@code TP2 0.52 V diode test (Power off, F201
- * pulled)}). Immutable.
+ * pulled)}); and which parts are new from here on ({@code replaced F201}). Immutable.
  */
 public final class FoundReader {
     private static final Words WORDS = Words.of(FoundReader.class);
@@ -36,6 +38,7 @@ public final class FoundReader {
     private final Sentences sentences;
     private final MeasuredParser readings;
     private final Sights sights;
+    private final ReplacedLine replaced;
 
     /** A reader for one board, with its grammar. */
     public FoundReader(Sentences sentences) {
@@ -43,6 +46,12 @@ public final class FoundReader {
         this.sentences = sentences;
         this.readings = new MeasuredParser(board);
         this.sights = new Sights(board);
+        this.replaced = new ReplacedLine(board);
+    }
+
+    /** The board. */
+    public Circuit board() {
+        return board;
     }
 
     /** What can be noticed of the board's parts. */
@@ -58,6 +67,10 @@ public final class FoundReader {
      * @throws SentenceException where it is not understood, with what to change
      */
     public Found read(String typed, @Nullable Ask asked, Arrangement bench) throws SentenceException {
+        Optional<Found> parts = replaced.read(typed);
+        if (parts.isPresent()) {
+            return parts.get();
+        }
         Matcher bracketed = BENCH.matcher(typed);
         if (bracketed.matches()) {
             return read(bracketed.group(1), null, bench(bracketed.group(2)), true);
@@ -67,9 +80,9 @@ public final class FoundReader {
 
     private Found read(String typed, @Nullable Ask asked, Arrangement bench, boolean benchSaid)
             throws SentenceException {
-        Optional<Found> seen = sights.read(typed, asked instanceof Ask.Noticed n ? n : null, bench, benchSaid);
+        Optional<Found.Noted> seen = sights.read(typed, asked instanceof Ask.Noticed n ? n : null, bench, benchSaid);
         if (seen.isPresent()) {
-            return seen.get();
+            return of(seen.get().evidence());
         }
         Ask.Metered metered = asked instanceof Ask.Metered m ? m : null;
         Check focused = metered == null ? null : metered.check();
@@ -80,7 +93,7 @@ public final class FoundReader {
                 readings.parse(typed, focused, focused == null ? MeterFunction.DC_VOLTS : focused.function());
         boolean asAsked = metered != null && samePlace(measured.check(), metered.check());
         Arrangement where = asAsked && metered != null
-                ? metered.arrangement()
+                ? plain(metered.arrangement())
                 : benchSaid ? bench : fit(bench, measured.check().function());
         return of(measured, where);
     }
@@ -100,7 +113,8 @@ public final class FoundReader {
     /** A reading that was taken on a bench. */
     public static Found of(Measured measured, Arrangement bench) {
         Shown shown = measured.overRange() ? new Shown.Over() : new Shown.Figure(measured.value());
-        return new Found(measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
+        return new Found.Noted(
+                measured.text(), new Evidence(new Ask.Metered(bench, measured.check()), shown), measured);
     }
 
     /** A bench on which a function of the meter can be read: what needs power has it, what must have none has none. */
@@ -108,19 +122,71 @@ public final class FoundReader {
         boolean on = function.powered();
         boolean chargedVolts = function.ofVolts() && !bench.charged().isEmpty();
         if (bench.powerOn() == on || chargedVolts) {
-            return Sentence.named(bench);
+            return plain(bench);
         }
-        double mains = on ? board.mains().volts().si() : 0;
-        Arrangement turned = bench.withPower(on).withMainsVolts(mains);
-        return Sentence.named(on ? turned : turned.withSeriesLamp(null));
+        Arrangement turned =
+                bench.withPower(on).withMainsVolts(board.mains().volts().si());
+        return plain(on ? turned : turned.withSeriesLamp(null));
+    }
+
+    /** The bench as everything found is kept with it: nothing said that goes without saying, and no mains where the plug is out. */
+    private Arrangement plain(Arrangement bench) {
+        Arrangement settled = sentences
+                .settled(new Sentence(Supposition.NOTHING, bench, Setting.usual()))
+                .arrangement();
+        return Sentence.named(settled.powerOn() ? settled : settled.withMainsVolts(0));
+    }
+
+    /** What a file of readings says, as what was typed would stand in the line. */
+    public List<Found> of(Findings findings) {
+        List<Found> all = new ArrayList<>();
+        for (Findings.Spell spell : findings.spells()) {
+            if (!spell.replaced().isEmpty()) {
+                all.add(replaced.of(spell.replaced()));
+            }
+            spell.evidence().forEach(e -> all.add(of(e)));
+        }
+        return all;
+    }
+
+    private Found of(Evidence evidence) {
+        Arrangement bench = plain(evidence.ask().arrangement());
+        if (evidence.ask() instanceof Ask.Noticed noticed && evidence.shown() instanceof Shown.Seen seen) {
+            Found.Noted found = sights.found(new Ask.Noticed(bench, noticed.part(), noticed.aspect()), seen);
+            return new Found.Noted(
+                    found.text(), new Evidence(found.evidence().ask(), seen, evidence.note()), found.measured());
+        }
+        Check check = ((Ask.Metered) evidence.ask()).check();
+        String typed = evidence.shown() instanceof Shown.Figure figure
+                ? new BigDecimal(Double.toString(figure.si())).toPlainString()
+                : WORDS.say("over");
+        try {
+            Measured measured = readings.parse(
+                    check.function() == MeterFunction.CONTINUITY
+                            ? WORDS.say(evidence.shown() instanceof Shown.Figure ? "beeps" : "silent")
+                            : typed,
+                    check,
+                    check.function());
+            return new Found.Noted(
+                    measured.text(),
+                    new Evidence(new Ask.Metered(bench, measured.check()), evidence.shown(), evidence.note()),
+                    measured);
+        } catch (SentenceException none) {
+            throw new IllegalArgumentException("a reading on another board: " + evidence, none);
+        }
     }
 
     /** The line that reads back to a thing found, its bench in brackets behind it where that does not go without saying. */
     public String line(Found found) {
-        Arrangement bench = found.evidence().ask().arrangement();
+        if (found.told().isEmpty()) {
+            return found.text();
+        }
+        Arrangement bench = found.told().orElseThrow().ask().arrangement();
         try {
-            Found plain = read(found.text(), null, Arrangement.powered(board));
-            if (plain.evidence().ask().arrangement().equals(Sentence.named(bench))) {
+            Optional<Arrangement> plain = read(found.text(), null, Arrangement.powered(board))
+                    .told()
+                    .map(e -> e.ask().arrangement());
+            if (plain.equals(Optional.of(plain(bench)))) {
                 return found.text();
             }
         } catch (SentenceException notWithoutBench) {
@@ -137,7 +203,7 @@ public final class FoundReader {
     }
 
     private Arrangement bench(String words) throws SentenceException {
-        return sentences.parse(NOTHING_SUPPOSED + words + ".").arrangement();
+        return plain(sentences.parse(NOTHING_SUPPOSED + words + ".").arrangement());
     }
 
     /**

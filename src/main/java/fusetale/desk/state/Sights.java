@@ -66,6 +66,52 @@ public final class Sights {
         return Intake.commands(board).containsKey(part);
     }
 
+    /** When something is noticed. */
+    public enum Occasion {
+        /** As the machine came, plug out or in. */
+        AS_FOUND,
+        /** While the machine calls for the part. */
+        CALLED,
+        /** While nothing calls for it. */
+        AT_REST,
+        /** By ear. */
+        BY_EAR
+    }
+
+    /** When something is noticed. */
+    public Occasion occasion(Ask.Noticed ask) {
+        if (ask.aspect() == Aspect.HUM) {
+            return Occasion.BY_EAR;
+        }
+        if (ask.arrangement().heldOn().contains(ask.part())) {
+            return Occasion.CALLED;
+        }
+        return ofDriven(ask) ? Occasion.AT_REST : Occasion.AS_FOUND;
+    }
+
+    private boolean ofDriven(Ask.Noticed ask) {
+        return (ask.aspect() == Aspect.LAMP || ask.aspect() == Aspect.COIL) && commanded(ask.part());
+    }
+
+    /**
+     * What shows that a part does as it should. A driver that is at rest holds its coil or lamp off, that is what commanding it
+     * means; of what no driver commands it depends on the machine: empty.
+     */
+    public Optional<Shown.Seen> sound(Ask.Noticed ask) {
+        boolean called = occasion(ask) == Occasion.CALLED;
+        Sight sight = switch (ask.aspect()) {
+            case FUSE -> Sight.WIRE_WHOLE;
+            case RATING -> Sight.RIGHT_RATING;
+            case START_UP -> Sight.STARTS;
+            case HEAT -> Sight.NOT_HOT;
+            case HUM -> Sight.QUIET;
+            case LAMP -> called ? Sight.LIT : Sight.DARK;
+            case COIL -> called ? Sight.PULLS_IN : Sight.STILL;
+        };
+        boolean plain = called || ofDriven(ask) || (ask.aspect() != Aspect.LAMP && ask.aspect() != Aspect.COIL);
+        return plain ? Optional.of(new Shown.Seen(sight)) : Optional.empty();
+    }
+
     /** What may be noticed of a part; heat of any. */
     private static List<Aspect> aspects(Part part) {
         List<Aspect> all = new ArrayList<>();
@@ -123,13 +169,13 @@ public final class Sights {
     }
 
     /** What was seen where something was asked. */
-    public Found found(Ask.Noticed ask, Shown.Seen seen) {
+    public Found.Noted found(Ask.Noticed ask, Shown.Seen seen) {
         String words = choices(ask).stream()
                 .filter(c -> c.shown().equals(seen))
                 .map(Choice::words)
                 .findFirst()
                 .orElseGet(() -> seen.sight().words());
-        return new Found(ask.part() + " " + words, new Evidence(ask, seen), null);
+        return new Found.Noted(ask.part() + " " + words, new Evidence(ask, seen), null);
     }
 
     /**
@@ -138,7 +184,7 @@ public final class Sights {
      *
      * @param benchSaid whether the bench was said, so that nothing goes without saying
      */
-    Optional<Found> read(String typed, Ask.@Nullable Noticed asked, Arrangement bench, boolean benchSaid)
+    Optional<Found.Noted> read(String typed, Ask.@Nullable Noticed asked, Arrangement bench, boolean benchSaid)
             throws SentenceException {
         String line = typed.strip();
         int blank = line.indexOf(' ');

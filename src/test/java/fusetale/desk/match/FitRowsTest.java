@@ -31,7 +31,7 @@ class FitRowsTest {
         for (String line : lines) {
             found.add(READER.read(line, null, Arrangement.powered(FIRST_LIGHT)));
         }
-        Findings findings = Findings.of(found.stream().map(Found::evidence).toList());
+        Findings findings = Found.findings(found);
         try {
             Weigher weigher = MadeUp.in(Mood.PLAIN).of(FIRST_LIGHT, Meter.trueRms4000());
             Ranking plain = weigher.rank(findings, r -> {}, Progress.SILENT, () -> false);

@@ -25,6 +25,7 @@ import fusetale.sentence.SentenceException;
 import fusetale.sentence.SentenceParser;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -107,13 +108,12 @@ public final class MadeUp implements Weigher {
     }
 
     private Ranking ranking(Findings findings, int boards) {
-        List<Evidence> evidence = findings.evidence();
         double[] weights = new double[rows.size()];
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
             int row = k;
-            long misfits = evidence.stream()
-                    .filter(e -> !weighed(rows.get(row), e).fits())
+            long misfits = weighed(rows.get(row), findings).stream()
+                    .filter(w -> !w.fits())
                     .count();
             weights[k] = rows.get(k).prior() * Math.exp(-COST * misfits);
             sum += weights[k];
@@ -121,7 +121,7 @@ public final class MadeUp implements Weigher {
         double other = 0.03;
         List<Candidate> all = new ArrayList<>();
         for (int k = 0; k < weights.length; k++) {
-            all.add(candidate(rows.get(k), weights[k] / sum * (1 - other), evidence));
+            all.add(candidate(rows.get(k), weights[k] / sum * (1 - other), findings));
         }
         all.sort(Comparator.comparingDouble(Candidate::share).reversed());
         return new Ranking(
@@ -157,19 +157,34 @@ public final class MadeUp implements Weigher {
         return all;
     }
 
-    private Candidate candidate(Row row, double share, List<Evidence> evidence) {
-        Supposition supposition = supposition(row.line());
-        List<String> parts = switch (row.line()) {
+    private List<String> parts(Row row) {
+        return switch (row.line()) {
             case "" -> List.of();
             case "j1.1 burnt 2 ohm" -> List.of("J1");
             case "br1 leg1 shorted" -> List.of("BR1", "F1");
-            default -> List.of(supposition.faults().get(0).part());
+            default -> List.of(supposition(row.line()).faults().get(0).part());
         };
+    }
+
+    /** Everything found beside what a row lets show; once all of its parts are new, that is what a healthy board shows. */
+    private List<Weighed> weighed(Row row, Findings findings) {
+        List<Weighed> all = new ArrayList<>();
+        Set<String> fresh = new HashSet<>();
+        for (Findings.Spell spell : findings.spells()) {
+            fresh.addAll(spell.replaced());
+            Row now = fresh.containsAll(parts(row)) ? rows.get(0) : row;
+            spell.evidence().forEach(e -> all.add(weighed(now, e)));
+        }
+        return all;
+    }
+
+    private Candidate candidate(Row row, double share, Findings findings) {
+        Supposition supposition = supposition(row.line());
         return new Candidate(
-                new Repair(parts),
+                new Repair(parts(row)),
                 share,
                 List.of(new Candidate.Likely(supposition, share)),
-                evidence.stream().map(e -> weighed(row, e)).toList(),
+                weighed(row, findings),
                 row.victims());
     }
 

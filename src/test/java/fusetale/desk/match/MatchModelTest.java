@@ -11,6 +11,8 @@ import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.Workers;
 import fusetale.match.Advice;
 import fusetale.match.Ask;
+import fusetale.match.Findings;
+import fusetale.match.Repair;
 import fusetale.sentence.SentenceException;
 import java.util.ArrayList;
 import java.util.List;
@@ -173,5 +175,70 @@ class MatchModelTest {
         worked(model);
 
         assertThat(model.found()).isEmpty();
+    }
+
+    @Test
+    void aNewPartBeginsAnewAndUndoTakesItBack() throws Exception {
+        MatchModel model = model(Mood.PLAIN);
+        worked(model);
+        model.take("tp2 0.01 dc");
+        worked(model);
+        model.take("replaced R2");
+        worked(model);
+        model.take("tp2 14.6 dc");
+        worked(model);
+        Findings findings = model.standingProperty().get().orElseThrow().findings();
+
+        assertThat(findings.spells()).hasSize(2);
+        assertThat(findings.now().replaced()).containsExactly("R2");
+        assertThat(findings.now().evidence()).hasSize(1);
+        Standing now = model.standingProperty().get().orElseThrow();
+        Advice.Meaning meaning = new Advice.Meaning("OL", 1, new Repair(List.of("R2")), false, 1);
+        assertThat(AdviceWords.then(meaning, now::done)).isEqualTo("it was R2, which is new");
+        assertThat(AdviceWords.then(meaning, r -> false)).isEqualTo("change R2");
+        assertThat(now.done(new Repair(List.of("R2", "F1")))).isFalse();
+        assertThat(now.done(Repair.NOTHING)).isFalse();
+        assertThat(model.status()).startsWith("2 readings");
+        desk.undo();
+        desk.undo();
+        worked(model);
+        assertThat(model.standingProperty().get().orElseThrow().findings().spells())
+                .hasSize(1);
+    }
+
+    @Test
+    void whatWasSeenBeforeAPartWasReplacedIsNotSaidOfTheNewOne() throws Exception {
+        MatchModel model = model(Mood.PLAIN);
+        worked(model);
+        model.take("F1 blown");
+        worked(model);
+        Ask.Noticed fuse = model.sights().intake().get(0);
+        assertThat(model.seen(fuse)).isPresent();
+        model.take("replaced F1");
+        worked(model);
+        assertThat(model.seen(fuse)).isEmpty();
+        model.see(fuse, model.sights().sound(fuse));
+        worked(model);
+
+        assertThat(model.found())
+                .extracting(f -> f.text())
+                .containsExactly("F1 wire gone", "replaced F1", "F1 wire whole");
+    }
+
+    @Test
+    void whatNeedsTheSameBenchIsNamedTogether() throws Exception {
+        MatchModel model = model(Mood.PLAIN);
+        worked(model);
+
+        assertThat(model.inOneGo())
+                .extracting(a -> a.ask().words())
+                .containsExactly("TP2 to gnd, d.c. volts", "TP1 to gnd, a.c. volts", "TP4 to s2, a.c. volts");
+        for (int k = 0; k < 4; k++) {
+            model.another();
+        }
+        assertThat(advised(model).arrangement().powerOn()).isFalse();
+        assertThat(model.inOneGo())
+                .allMatch(a -> !a.ask().arrangement().powerOn())
+                .hasSize(1);
     }
 }

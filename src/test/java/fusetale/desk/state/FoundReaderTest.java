@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
+import fusetale.bench.Meter;
 import fusetale.bench.Observation.Aspect;
 import fusetale.bench.Observation.Sight;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
 import fusetale.desk.Answers;
 import fusetale.match.Ask;
+import fusetale.match.Findings;
+import fusetale.match.ReadingsFile;
+import fusetale.match.ReadingsReader;
+import fusetale.match.ReadingsWriter;
 import fusetale.match.Shown;
 import fusetale.sentence.Sentence;
 import fusetale.sentence.SentenceException;
@@ -29,7 +34,7 @@ class FoundReaderTest {
     private static final Arrangement ON = Arrangement.powered(FERRY);
 
     private static Ask ask(Found found) {
-        return found.evidence().ask();
+        return found.told().orElseThrow().ask();
     }
 
     @ParameterizedTest
@@ -73,7 +78,7 @@ class FoundReaderTest {
         Ask asked = new Ask.Metered(pulled, new Check("TP4", "gnd", MeterFunction.DIODE_TEST));
 
         assertThat(ask(READER.read("0.52", asked, ON))).isEqualTo(asked);
-        assertThat(READER.read("OL", asked, ON).evidence().shown()).isEqualTo(new Shown.Over());
+        assertThat(READER.read("OL", asked, ON).told().orElseThrow().shown()).isEqualTo(new Shown.Over());
         assertThat(ask(READER.read("tp9 11.5 dc", asked, ON)).arrangement().powerOn())
                 .isTrue();
     }
@@ -94,7 +99,7 @@ class FoundReaderTest {
         Ask.Noticed noticed = (Ask.Noticed) ask(found);
         assertThat(noticed.aspect()).isEqualTo(aspect);
         assertThat(noticed.part()).startsWith(part.substring(0, 1));
-        assertThat(((Shown.Seen) found.evidence().shown()).sight()).isEqualTo(sight);
+        assertThat(((Shown.Seen) found.told().orElseThrow().shown()).sight()).isEqualTo(sight);
         assertThat(noticed.arrangement().powerOn()).isEqualTo(on);
     }
 
@@ -112,7 +117,7 @@ class FoundReaderTest {
     void aNumberChoosesWhereSomethingIsAsked() throws SentenceException {
         Ask.Noticed fuse = READER.sights().intake().get(0);
 
-        assertThat(READER.read("2", fuse, ON).evidence().shown()).isEqualTo(new Shown.Seen(Sight.WIRE_GONE));
+        assertThat(READER.read("2", fuse, ON).told().orElseThrow().shown()).isEqualTo(new Shown.Seen(Sight.WIRE_GONE));
         assertThatThrownBy(() -> READER.read("9", fuse, ON)).hasMessageContaining("wire whole");
     }
 
@@ -130,5 +135,76 @@ class FoundReaderTest {
 
         assertThat(found).extracting(Found::text).hasSize(3).last().isEqualTo("F201 wire gone");
         assertThat(problems).singleElement().asString().contains("TP77");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "replaced F201",
+                "new f201",
+                "New: f201",
+                "replaced f201, c101",
+                "replaced F201 and c101",
+                "new J3"
+            })
+    void whatWasReplacedReadsBackTheSame(String typed) throws SentenceException {
+        Found found = READER.read(typed, null, ON);
+
+        assertThat(found).isInstanceOf(Found.Replaced.class);
+        assertThat(READER.read(READER.line(found), null, ON)).isEqualTo(found);
+        assertThat(((Found.Replaced) found).parts())
+                .isSubsetOf("F201", "C101", "J3")
+                .hasSize(typed.contains("c101") ? 2 : 1);
+    }
+
+    @Test
+    void aPartThatIsNotThereCannotBeReplaced() {
+        assertThatThrownBy(() -> READER.read("replaced F2O1", null, ON))
+                .isInstanceOf(SentenceException.class)
+                .hasMessageContaining("Near: F201");
+        assertThatThrownBy(() -> READER.read("replaced", null, ON))
+                .isInstanceOf(SentenceException.class)
+                .hasMessageContaining("Which part");
+    }
+
+    /** What was read before a part was replaced stays with the machine as it was. */
+    @Test
+    void eachReplacementBeginsAnew() throws SentenceException {
+        List<Found> found = new ArrayList<>();
+        for (String line : List.of("F201 blown", "replaced F201", "replaced BR201", "tp4 1k2 ohms", "replaced F201")) {
+            found.add(READER.read(line, null, ON));
+        }
+        Findings findings = Found.findings(found);
+
+        assertThat(findings.spells())
+                .extracting(Findings.Spell::replaced)
+                .containsExactly(List.of(), List.of("F201", "BR201"), List.of("F201"));
+        assertThat(findings.spells()).extracting(s -> s.evidence().size()).containsExactly(1, 1, 0);
+        assertThat(Found.findings(READER.of(findings))).isEqualTo(findings);
+        assertThat(Found.now(found)).isEmpty();
+        assertThat(Found.now(found.subList(0, 4))).containsExactly(found.get(3));
+    }
+
+    /** Saved as CSV and opened again: the same, on every board. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "first-light|tp1 18.2 dc;tp2 0.02 dc;tp1 OL ohms;tp3-tp1 OL diode test (power off, pull f1);replaced R2;F1 good;tp2 13 ohms",
+                "night-ferry|F201 blown;start-up stops at 2;tp4 3.98 kohm;gnd-tp4 0.377 diode test;replaced BR201, F201;l202 holds at rest;e310 dark;c101 hums;tp4 12.1 dc (power on, lamp 100 W)",
+                "fog-bell|tp1 -12.4 dc;tp2 0.003 ac;tp1 to gnd beeps;new k1;k1 hot"
+            })
+    void whatIsSavedOpensAsTheSame(String board, String lines) throws SentenceException {
+        Circuit circuit = Answers.circuit(board);
+        FoundReader reader = new FoundReader(new Sentences(circuit));
+        List<Found> found = new ArrayList<>();
+        for (String line : lines.split(";", -1)) {
+            found.add(reader.read(line, null, Arrangement.powered(circuit)));
+        }
+        String text = new ReadingsWriter(circuit).text(Found.findings(found), Meter.trueRms4000());
+        ReadingsFile read = new ReadingsReader(circuit).read("a.csv", text);
+
+        assertThat(read.problems()).isEmpty();
+        assertThat(reader.of(read.findings())).as(text).isEqualTo(found);
     }
 }
