@@ -46,7 +46,6 @@ public final class Commanded {
     /** Currents of twins differ by no more. */
     private static final double TWIN_RATIO = 0.1;
 
-    private final Foretelling asFound;
     private final Foretelling commanded;
     private final Seen before;
     private final Seen after;
@@ -54,8 +53,7 @@ public final class Commanded {
     private final Map<Check, Reading> readingsBefore = new HashMap<>();
     private final Map<String, Observation> sightsBefore = new HashMap<>();
 
-    private Commanded(Foretelling asFound, Foretelling commanded, Seen before, Seen after) {
-        this.asFound = asFound;
+    private Commanded(Foretelling commanded, Seen before, Seen after) {
         this.commanded = commanded;
         this.before = before;
         this.after = after;
@@ -162,7 +160,7 @@ public final class Commanded {
         if (before.isEmpty() || after.isEmpty() || !whole) {
             return Optional.empty();
         }
-        Commanded of = new Commanded(asFound, commanded, before.get(), after.get());
+        Commanded of = new Commanded(commanded, before.get(), after.get());
         built.readings().forEach(r -> of.readingsBefore.put(r.check(), r));
         built.observations().forEach(o -> of.sightsBefore.put(key(o), o));
         return Optional.of(of);

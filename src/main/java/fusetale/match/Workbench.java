@@ -182,12 +182,10 @@ final class Workbench {
         List<Boards.Board> all = boards.of(board.hypothesis());
         Trial.Shows below = trial(all.get(board.place() - 1)).in(key).orElse(null);
         Trial.Shows above = trial(all.get(board.place() + 1)).in(key).orElse(null);
-        boolean alike = below != null
-                && above != null
-                && below.solvable()
-                && above.solvable()
-                && Trial.Unlike.of(below, above).sights().isEmpty();
-        if (alike && trial.in(key).isEmpty()) {
+        if (below == null || above == null || !below.solvable() || !above.solvable()) {
+            return;
+        }
+        if (trial.in(key).isEmpty() && Trial.Unlike.of(below, above).sights().isEmpty()) {
             trial.add(key, below);
         }
     }
