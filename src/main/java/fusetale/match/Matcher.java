@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,10 +77,18 @@ public final class Matcher {
     public Ranking rank(Findings findings, Consumer<Ranking> sharper, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Case found = Case.of(findings);
-        Sharpening sharpening = new Sharpening(findings, found, sharper, stopped);
+        Sharpening sharpening = new Sharpening(findings, sharper, stopped);
         List<Arrangement> arrangements = bench.prepare(found, stopped);
         asFound(found, Workbench.first(arrangements), sharpening, progress);
-        Workbench.Weighing weighing = bench.likely(found, arrangements, b -> true, stopped);
+        Workbench.Weighing weighing = bench.likely(
+                found,
+                arrangements,
+                b -> true,
+                (answer, done, of) -> {
+                    progress.at(done, of);
+                    sharpening.tell(() -> answer);
+                },
+                stopped);
         last = weighing;
         lastFindings = findings;
         keep();
@@ -104,7 +113,7 @@ public final class Matcher {
             done += some.size();
             progress.at(done, of);
             if (done < of) {
-                sharpening.tell();
+                sharpening.tell(() -> bench.weigh(found));
             }
         }
     }
@@ -112,22 +121,20 @@ public final class Matcher {
     /** Hands better answers over as time goes by. */
     private final class Sharpening {
         private final Findings findings;
-        private final Case found;
         private final Consumer<Ranking> sharper;
         private final BooleanSupplier stopped;
         private final long started = System.nanoTime();
         private double due = FIRST_SECONDS;
 
-        Sharpening(Findings findings, Case found, Consumer<Ranking> sharper, BooleanSupplier stopped) {
+        Sharpening(Findings findings, Consumer<Ranking> sharper, BooleanSupplier stopped) {
             this.findings = findings;
-            this.found = found;
             this.sharper = sharper;
             this.stopped = stopped;
         }
 
-        void tell() {
+        void tell(Supplier<Workbench.Weighing> answer) {
             if ((System.nanoTime() - started) / NANOS > due) {
-                Workbench.Weighing weighing = bench.weigh(found);
+                Workbench.Weighing weighing = answer.get();
                 // whoever is told may ask at once what to measure next
                 last = weighing;
                 lastFindings = findings;

@@ -10,6 +10,7 @@ import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -25,8 +26,14 @@ import org.jspecify.annotations.Nullable;
 
 /** The boards of one machine with what has been worked out of each, and how they fit what was found. */
 final class Workbench {
-    /** Boards less likely than this need not be worked out further. */
-    private static final double LIKELY = 1e-5;
+    /**
+     * Hypotheses less likely than this are not worked out further: did one thing seen turn from slip to proof, which is two
+     * hundred to one, it would still have one of a hundred.
+     */
+    private static final double LIKELY = 5e-5;
+
+    /** Boards that are worked out before all are weighed again. */
+    private static final int AT_ONCE = 64;
 
     private static final double OUT_OF_ORDER = 3;
     /** From here on of something else, or of a slip, two faults at once are compared. */
@@ -357,11 +364,16 @@ final class Workbench {
      * explains it as badly as one of which nothing is known; the unlikely ones stay so.
      *
      * @param listed which boards are compared at all
+     * @param sharper told each better answer, in the calling thread
      */
     Weighing likely(
-            Case findings, List<Arrangement> arrangements, Predicate<Boards.Board> listed, BooleanSupplier stopped) {
+            Case findings,
+            List<Arrangement> arrangements,
+            Predicate<Boards.Board> listed,
+            Sharper sharper,
+            BooleanSupplier stopped) {
         Predicate<Boards.Board> singles = listed.and(boards::fromTheStart);
-        Weighing weighing = settled(findings, arrangements, singles, stopped);
+        Weighing weighing = settled(findings, arrangements, singles, sharper, stopped);
         boolean slip = Arrays.stream(weighing.posterior().suspicion()).anyMatch(x -> x > SLIP_FROM);
         if (!(slip || weighing.posterior().somethingElse() > PAIRS_FROM) || stopped.getAsBoolean()) {
             return weighing;
@@ -369,7 +381,12 @@ final class Workbench {
         Set<Integer> pairs = pairs(weighing, arrangements, stopped);
         return pairs.isEmpty()
                 ? weighing
-                : settled(findings, arrangements, singles.or(b -> pairs.contains(b.hypothesis())), stopped);
+                : settled(
+                        findings,
+                        arrangements,
+                        singles.or(b -> pairs.contains(b.hypothesis())),
+                        sharper,
+                        stopped);
     }
 
     /** Each pair is made once, and compared only where it was called for. */
@@ -389,39 +406,55 @@ final class Workbench {
     }
 
     private Weighing settled(
-            Case findings, List<Arrangement> arrangements, Predicate<Boards.Board> listed, BooleanSupplier stopped) {
+            Case findings,
+            List<Arrangement> arrangements,
+            Predicate<Boards.Board> listed,
+            Sharper sharper,
+            BooleanSupplier stopped) {
+        Nearness nearness = new Nearness(circuit, outOfOrder(findings));
+        Set<Integer> tried = new HashSet<>();
         while (true) {
             Weighing weighing = weigh(findings, listed);
-            Posterior p = weighing.posterior();
-            List<Boards.Board> lacking = amounts(p);
-            for (int k = 0; k < p.shares().length; k++) {
-                if (p.shares()[k] > LIKELY && lacks(p.boards().get(k), findings)) {
-                    lacking.add(p.boards().get(k));
-                }
-            }
+            Map<Integer, Double> likely = likely(weighing.posterior());
+            List<Integer> lacking = likely.keySet().stream()
+                    .filter(h -> !tried.contains(h))
+                    .filter(h -> boards.of(h).stream().anyMatch(b -> !known(b) || lacks(b, findings)))
+                    .sorted(Comparator.comparingDouble((Integer h) -> -likely.getOrDefault(h, 0.0)
+                            * nearness.ratio(boards.hypotheses().get(h).usual().faults())))
+                    .toList();
             if (lacking.isEmpty() || stopped.getAsBoolean()) {
                 return weighing;
             }
-            work(lacking, arrangements, findings, stopped);
-            if (lacking.stream().allMatch(b -> !known(b) || lacks(b, findings))) {
-                return weigh(findings, listed);
+            sharper.told(weighing, likely.size() - lacking.size(), likely.size());
+            List<Boards.Board> some = new ArrayList<>();
+            for (int h : lacking) {
+                if (some.size() < AT_ONCE) {
+                    some.addAll(boards.of(h));
+                    // what cannot be worked out is not tried for ever
+                    tried.add(h);
+                }
             }
+            work(some, arrangements, findings, stopped);
         }
     }
 
-    /** Amounts not worked out yet of hypotheses that are still likely. */
-    private List<Boards.Board> amounts(Posterior p) {
+    /** Hypotheses that are still likely, with all their amounts. */
+    private static Map<Integer, Double> likely(Posterior p) {
         Map<Integer, Double> shares = new LinkedHashMap<>();
         for (int k = 0; k < p.shares().length; k++) {
             shares.merge(p.boards().get(k).hypothesis(), p.shares()[k], Double::sum);
         }
-        List<Boards.Board> unknown = new ArrayList<>();
-        shares.forEach((hypothesis, share) -> {
-            if (share > LIKELY) {
-                boards.of(hypothesis).stream().filter(b -> !known(b)).forEach(unknown::add);
-            }
-        });
-        return unknown;
+        shares.values().removeIf(share -> share <= LIKELY);
+        return shares;
+    }
+
+    /** Told how far the work has come, with the answer until then. */
+    interface Sharper {
+        /** For whoever waits for the end. */
+        Sharper NOBODY = (weighing, done, of) -> {};
+
+        /** Called before each round. */
+        void told(Weighing weighing, int done, int of);
     }
 
     /** While only some amounts of a hypothesis are known, they carry the weight of all. */

@@ -312,6 +312,7 @@ public final class MatchEvaluation {
                     found,
                     arrangements,
                     b -> !left.contains(bench.boards().of(b).repair()),
+                    Workbench.Sharper.NOBODY,
                     () -> false);
         }
 
