@@ -73,6 +73,9 @@ final class Fit {
     /** An OL where a figure is expected, or the other way round. */
     private static final double WRONG_CATEGORY = 0.003;
 
+    /** Ln of the density of a reading that is just as expected: 3 %, what models may be off. */
+    private static final double SHARPEST = -Math.log(0.03 * Math.sqrt(2 * Math.PI));
+
     private static final double HALF_LN_TAU = Math.log(2 * Math.PI) / 2;
 
     /**
@@ -106,6 +109,17 @@ final class Fit {
                     common.shared(j, j) + expected[j].slope() * expected[j].slope() / 12 + expected[j].ownVariance());
         }
         return slips(log, logEach, away, expected, spread, common);
+    }
+
+    /** Ln of how much likelier the board could become, if all that is not known of it were just what was found. */
+    double open(Common common) {
+        double log = 0;
+        for (int j = 0; j < expectations.length; j++) {
+            if (expectations[j].kind() == Expectation.Kind.UNKNOWN) {
+                log += (common.shown(j) instanceof Shown.Figure ? SHARPEST : 0) - common.logBroad(j);
+            }
+        }
+        return log;
     }
 
     /** Of a board that has come out one way or the other, as likely either way: what is told is told of the likelier. */

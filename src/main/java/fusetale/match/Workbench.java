@@ -381,12 +381,7 @@ final class Workbench {
         Set<Integer> pairs = pairs(weighing, arrangements, stopped);
         return pairs.isEmpty()
                 ? weighing
-                : settled(
-                        findings,
-                        arrangements,
-                        singles.or(b -> pairs.contains(b.hypothesis())),
-                        sharper,
-                        stopped);
+                : settled(findings, arrangements, singles.or(b -> pairs.contains(b.hypothesis())), sharper, stopped);
     }
 
     /** Each pair is made once, and compared only where it was called for. */
@@ -415,7 +410,7 @@ final class Workbench {
         Set<Integer> tried = new HashSet<>();
         while (true) {
             Weighing weighing = weigh(findings, listed);
-            Map<Integer, Double> likely = likely(weighing.posterior());
+            Map<Integer, Double> likely = likely(weighing);
             List<Integer> lacking = likely.keySet().stream()
                     .filter(h -> !tried.contains(h))
                     .filter(h -> boards.of(h).stream().anyMatch(b -> !known(b) || lacks(b, findings)))
@@ -438,11 +433,16 @@ final class Workbench {
         }
     }
 
-    /** Hypotheses that are still likely, with all their amounts. */
-    private static Map<Integer, Double> likely(Posterior p) {
+    /**
+     * Hypotheses that are still likely, with all their amounts. What is not known of a board may turn out to be exactly what was
+     * found: nothing is given up for what was never worked out.
+     */
+    private static Map<Integer, Double> likely(Weighing weighing) {
+        Posterior p = weighing.posterior();
         Map<Integer, Double> shares = new LinkedHashMap<>();
         for (int k = 0; k < p.shares().length; k++) {
-            shares.merge(p.boards().get(k).hypothesis(), p.shares()[k], Double::sum);
+            double atBest = p.shares()[k] * Math.exp(p.fits().get(k).open(weighing.common()));
+            shares.merge(p.boards().get(k).hypothesis(), Math.min(1, atBest), Double::sum);
         }
         shares.values().removeIf(share -> share <= LIKELY);
         return shares;

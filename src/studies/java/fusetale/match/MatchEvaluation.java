@@ -17,6 +17,7 @@ import fusetale.fault.Supposition;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -53,6 +54,7 @@ public final class MatchEvaluation {
     private final List<Hypothesis> hypotheses;
     private final int most;
     private final List<Truth> truths = new ArrayList<>();
+    private final List<Evidence> healthy;
 
     private MatchEvaluation(Circuit circuit, int cases, long seed, int most) throws InterruptedException {
         this.circuit = circuit;
@@ -69,6 +71,10 @@ public final class MatchEvaluation {
             draw(random).ifPresent(truths::add);
         }
         takeIn();
+        // those that show something first: they are quickly told, and a study that is cut short has them
+        healthy = new Truth(new Simulated(Specimen.nominal(circuit), meter), hypotheses.get(0)).intake(circuit);
+        truths.sort(Comparator.comparingLong((Truth t) ->
+                -t.intake.stream().filter(e -> !healthy.contains(e)).count()));
     }
 
     /** Runs. */
@@ -118,6 +124,21 @@ public final class MatchEvaluation {
             this.hypothesis = hypothesis;
             this.supposition = supposition;
             this.asFound = asFound;
+        }
+
+        /** The healthy machine. */
+        Truth(Simulated machine, Hypothesis nothing) {
+            this(
+                    machine,
+                    nothing,
+                    Supposition.NOTHING,
+                    machine.under(Supposition.NOTHING, Arrangement.unpowered(), List.of())
+                            .orElseThrow());
+        }
+
+        List<Evidence> intake(Circuit circuit) {
+            Intake.of(circuit).forEach(a -> noticed(this, a, supposition).ifPresent(intake::add));
+            return intake;
         }
 
         Supposition after() {
@@ -230,7 +251,23 @@ public final class MatchEvaluation {
         for (Truth truth : truths) {
             one(truth, run, random, tally, k++);
             keep();
-            System.err.printf(Locale.ROOT, "%s %d, first in %s of %d%n", run, k, Arrays.toString(tally.first), k);
+            System.err.printf(
+                    Locale.ROOT,
+                    "%s %d: %s, of %d sights %d strange; first %s, among three %s, alike %s of %d; 0.9 in %d, right %d, after %d readings%n",
+                    run,
+                    k,
+                    truth.supposition.faults().stream()
+                            .map(f -> f.target() + "=" + f.mode().compact())
+                            .toList(),
+                    truth.intake.size(),
+                    truth.intake.stream().filter(e -> !healthy.contains(e)).count(),
+                    Arrays.toString(tally.first),
+                    Arrays.toString(tally.three),
+                    Arrays.toString(tally.group),
+                    k,
+                    tally.reached,
+                    tally.reachedRight,
+                    tally.readings);
         }
         print(run, tally);
     }
