@@ -15,7 +15,6 @@ import fusetale.circuit.Pin;
 import fusetale.circuit.Transformer;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
-import fusetale.signal.Waveform;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -64,8 +63,9 @@ public final class Commanded {
     private record Stretch(String name, Set<Net> nets, double amps) {}
 
     /**
-     * From what is driven, and from the output that commands it, along whatever carries more now: at every point those that take a good share of what the point is
-     * asked for. Other windings of the transformer answer too, but only through the core: there it ends.
+     * From what is driven, and from the output that commands it, along whatever carries more now: at every point those that take
+     * a good share of what the point is asked for. Other windings of the transformer answer too, but only through the core:
+     * there it ends.
      */
     private void spread() {
         Map<Net, List<Stretch>> around = new HashMap<>();
@@ -136,7 +136,7 @@ public final class Commanded {
                         most,
                         after.modelled().element(current).isEmpty()
                                 ? Double.POSITIVE_INFINITY
-                                : difference(before.amps(current), after.amps(current)));
+                                : Extent.of(before.amps(current)).from(Extent.of(after.amps(current))));
             }
         }
         return most;
@@ -176,13 +176,7 @@ public final class Commanded {
         if (found.moved().stream().anyMatch(concerned::contains)) {
             return Optional.empty();
         }
-        try {
-            Circuit supposed = Machine.of(commanded.healthy(), commanded.arrangement(), supposition)
-                    .arranged();
-            if (!supposition.swaps().isEmpty() || !leftAlone(supposed)) {
-                return Optional.empty();
-            }
-        } catch (UnfitArrangement | UnfitSupposition e) {
+        if (changes(supposition).filter(this::leftAlone).isEmpty()) {
             return Optional.empty();
         }
         Optional<List<Reading>> readings = readings(found);
@@ -202,9 +196,7 @@ public final class Commanded {
     public Optional<Foretold> like(Supposition supposition, Foretold found, Commanded twin, Foretold shown) {
         Part own = driven();
         Part other = twin.driven();
-        if (own.getClass() != other.getClass()
-                || !alikeBuilt(own, twin, other)
-                || !shown.melted().isEmpty()) {
+        if (!alikeBuilt(own, twin, other) || !shown.melted().isEmpty()) {
             return Optional.empty();
         }
         Set<String> here = new HashSet<>(concerned);
@@ -216,14 +208,10 @@ public final class Commanded {
         if (movedHere != movedThere) {
             return Optional.empty();
         }
-        try {
-            Circuit supposed = Machine.of(commanded.healthy(), commanded.arrangement(), supposition)
-                    .arranged();
-            if (!supposition.swaps().isEmpty()
-                    || changed(supposed).stream().anyMatch(n -> here.contains(n) || there.contains(n))) {
-                return Optional.empty();
-            }
-        } catch (UnfitArrangement | UnfitSupposition e) {
+        boolean outside = changes(supposition)
+                .filter(c -> c.touched().stream().noneMatch(n -> here.contains(n) || there.contains(n)))
+                .isPresent();
+        if (!outside) {
             return Optional.empty();
         }
         List<Observation> sights = new ArrayList<>();
@@ -249,69 +237,43 @@ public final class Commanded {
 
     private boolean alikeBuilt(Part own, Commanded twin, Part other) {
         // a coil with a switch of its own comes in, or in and out again, by a hair
-        return !(own instanceof DualCoil)
+        return own.getClass() == other.getClass()
+                && !(own instanceof DualCoil)
                 && commanded.checks().isEmpty()
                 && twin.commanded.checks().isEmpty()
                 && commanded.arrangement().heldOn().size() == 1
-                && !differ(after.amps(own.name()), twin.after.amps(other.name()), TWIN_RATIO, LEAST_AMPS);
+                && !Extent.of(after.amps(own.name()))
+                        .differs(Extent.of(twin.after.amps(other.name())), TWIN_RATIO, LEAST_AMPS);
     }
 
-    /** Nets of all that a supposition changed. */
-    private Set<String> changed(Circuit supposed) {
-        Circuit drawn = commanded.asArranged();
-        Set<String> nets = new HashSet<>();
-        Map<String, Part> now = new HashMap<>();
-        supposed.parts().forEach(p -> now.put(p.name(), p));
-        for (Part was : drawn.parts()) {
-            Part is = now.remove(was.name());
-            if (!was.equals(is)) {
-                was.pins().forEach(p -> nets.add(p.net().name()));
-            }
+    /** What a supposition changes; empty where it does not fit, or where what is fitted is another part altogether. */
+    private Optional<Changes> changes(Supposition supposition) {
+        if (!supposition.swaps().isEmpty()) {
+            return Optional.empty();
         }
-        now.values().forEach(p -> p.pins().forEach(pin -> nets.add(pin.net().name())));
-        for (int k = 0; k < drawn.connectors().size(); k++) {
-            List<Connector.Contact> was = drawn.connectors().get(k).pins();
-            List<Connector.Contact> is = supposed.connectors().get(k).pins();
-            for (int p = 0; p < was.size(); p++) {
-                if (!was.get(p).equals(is.get(p))) {
-                    nets.add(was.get(p).board().name());
-                    nets.add(was.get(p).harness().name());
-                }
-            }
+        try {
+            Circuit supposed = Machine.of(commanded.healthy(), commanded.arrangement(), supposition)
+                    .arranged();
+            return Optional.of(Changes.between(commanded.asArranged(), supposed))
+                    .filter(c -> !c.otherMains());
+        } catch (UnfitArrangement | UnfitSupposition e) {
+            return Optional.empty();
         }
-        return nets;
     }
 
     /** Whether the command leaves all that the supposition changed as it was. */
-    private boolean leftAlone(Circuit supposed) {
-        Circuit drawn = commanded.asArranged();
-        Set<Net> nets = drawn.nets();
-        Map<String, Part> before = new HashMap<>();
-        drawn.parts().forEach(p -> before.put(p.name(), p));
-        for (Part part : supposed.parts()) {
-            Part was = before.remove(part.name());
-            if (!part.equals(was) && !leftAlone(was == null ? part : was, nets, was != null)) {
+    private boolean leftAlone(Changes changes) {
+        for (Changes.OfPart part : changes.parts()) {
+            Part was = part.was();
+            Part one = was == null ? part.is() : was;
+            if (one != null && !leftAlone(one, changes.nets(), was != null)) {
                 return false;
             }
         }
-        for (Part gone : before.values()) {
-            if (!leftAlone(gone, nets, true)) {
-                return false;
-            }
-        }
-        for (int k = 0; k < drawn.connectors().size(); k++) {
-            Connector was = drawn.connectors().get(k);
-            List<Connector.Contact> now = supposed.connectors().get(k).pins();
-            for (int p = 0; p < now.size(); p++) {
-                Connector.Contact old = was.pins().get(p);
-                boolean near = concerned.contains(old.board().name())
-                        || concerned.contains(old.harness().name());
-                if (near && !now.get(p).equals(old) && currentsMove(was.name() + "." + old.label())) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        return changes.contacts().stream()
+                .filter(c -> concerned.contains(c.was().board().name())
+                        || concerned.contains(c.was().harness().name()))
+                .noneMatch(c -> currentsMove(c.name()));
     }
 
     private boolean leftAlone(Part part, Set<Net> nets, boolean carried) {
@@ -336,7 +298,8 @@ public final class Commanded {
             boolean of = current.equals(part) || current.startsWith(part + ".");
             if (of
                     && (after.modelled().element(current).isEmpty()
-                            || differ(before.amps(current), after.amps(current), BRANCH_RATIO, LEAST_AMPS))) {
+                            || Extent.of(before.amps(current))
+                                    .differs(Extent.of(after.amps(current)), BRANCH_RATIO, LEAST_AMPS))) {
                 return true;
             }
         }
@@ -344,22 +307,7 @@ public final class Commanded {
     }
 
     private boolean voltsMove(Net one, Net two) {
-        return differ(before.volts(one, two), after.volts(one, two), BRANCH_RATIO, BRANCH_VOLTS);
-    }
-
-    /** Whether two curves differ by more than a share of their largest value, and by more than {@code least}. */
-    static boolean differ(Waveform one, Waveform other, double ratio, double least) {
-        double largest = Math.max(
-                Math.max(Math.abs(one.lowest()), Math.abs(one.highest())),
-                Math.max(Math.abs(other.lowest()), Math.abs(other.highest())));
-        return difference(one, other) > Math.max(least, ratio * largest);
-    }
-
-    /** How far two curves lie apart, by their lowest and highest values and their means. */
-    private static double difference(Waveform one, Waveform other) {
-        return Math.max(
-                Math.abs(one.mean() - other.mean()),
-                Math.max(Math.abs(one.lowest() - other.lowest()), Math.abs(one.highest() - other.highest())));
+        return Extent.of(before.volts(one, two)).differs(Extent.of(after.volts(one, two)), BRANCH_RATIO, BRANCH_VOLTS);
     }
 
     private Optional<List<Reading>> readings(Foretold found) {

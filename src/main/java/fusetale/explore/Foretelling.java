@@ -18,7 +18,6 @@ import fusetale.circuit.Net;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.Solved;
-import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -65,8 +64,13 @@ public final class Foretelling {
     private final List<Check> checks;
     private final @Nullable Seen near;
     private final @Nullable Foretold asBuilt;
+    /** What the healthy machine takes past its rating. */
+    private final List<Stress> overAsBuilt;
+
     private final Map<Check, AtRest.Touched> atRest = new HashMap<>();
     private final Map<String, Double> peakAmps = new ConcurrentHashMap<>();
+    /** Of the healthy machine, against ground. */
+    private final Map<Net, Extent> extents = new ConcurrentHashMap<>();
 
     private Foretelling(
             Specimen specimen,
@@ -83,6 +87,12 @@ public final class Foretelling {
         this.checks = List.copyOf(checks);
         this.near = near;
         this.asBuilt = asBuilt;
+        this.overAsBuilt = near == null || !asksWhatIsLost() ? List.of() : Outcome.past(Strains.of(near, asArranged));
+    }
+
+    /** Not where a series lamp or the hand at a driver sets the load. */
+    private boolean asksWhatIsLost() {
+        return arrangement.seriesLampWatts() == null && arrangement.heldOn().isEmpty();
     }
 
     /**
@@ -167,8 +177,9 @@ public final class Foretelling {
         Seen known = near;
         if (built != null && known != null && built.melted().isEmpty()) {
             Machine machine = Machine.of(healthy, arrangement, supposition);
-            Untouched untouched = new Untouched(asArranged, cycle(known), NOTHING_AMPS, NOTHING_VOLTS);
-            if (untouched.by(supposition, machine.arranged()) && staysPut(untouched, machine.arranged())) {
+            Changes changes = Changes.between(asArranged, machine.arranged());
+            Untouched untouched = new Untouched(cycle(known), NOTHING_AMPS, NOTHING_VOLTS);
+            if (untouched.by(supposition, changes) && staysPut(untouched.branches(changes), machine.arranged())) {
                 return Optional.of(new Foretold(
                         built.readings(),
                         noticed(known, machine.arranged(), supposition),
@@ -186,9 +197,9 @@ public final class Foretelling {
      * Whether what little flows in the branches that changed moves nothing: its current times the resistance between their
      * ends at rest. Semiconductors are off then, so the resistance is rather too high than too low.
      */
-    private boolean staysPut(Untouched untouched, Circuit supposed) {
+    private boolean staysPut(List<Untouched.Branch> branches, Circuit supposed) {
         AtRest rest = null;
-        for (Untouched.Branch branch : untouched.branches(supposed)) {
+        for (Untouched.Branch branch : branches) {
             if (branch.amps() <= NO_AMPS_AT_ALL) {
                 continue;
             }
@@ -240,31 +251,32 @@ public final class Foretelling {
     /** Nets at which a state is another one than the healthy machine's. */
     private Set<String> moved(Seen seen) {
         Seen built = near;
-        Set<String> moved = new HashSet<>();
         if (built == null) {
-            return moved;
+            return Set.of();
         }
+        Set<String> moved = new HashSet<>();
         Set<Net> here = seen.circuit().nets();
         Net ground = asArranged.ground();
         for (Net net : asArranged.nets()) {
-            if (!here.contains(net)
-                    || !here.contains(ground)
-                    || Commanded.differ(built.volts(net, ground), seen.volts(net, ground), MOVED_RATIO, MOVED_VOLTS)) {
+            boolean stays = here.contains(net)
+                    && here.contains(ground)
+                    && !ofHealthy(built, net).differs(Extent.of(seen.volts(net, ground)), MOVED_RATIO, MOVED_VOLTS);
+            if (!stays) {
                 moved.add(net.name());
             }
         }
         return moved;
     }
 
-    /** Parts that are lost; not asked where a series lamp or the hand at a driver sets the load. */
+    private Extent ofHealthy(Seen built, Net net) {
+        return extents.computeIfAbsent(net, n -> Extent.of(built.volts(n, asArranged.ground())));
+    }
+
+    /** Parts that are lost. */
     private List<String> lost(Seen seen) {
-        Seen built = near;
-        if (built == null
-                || arrangement.seriesLampWatts() != null
-                || !arrangement.heldOn().isEmpty()) {
+        if (near == null || !asksWhatIsLost()) {
             return List.of();
         }
-        List<Stress> overAsBuilt = Outcome.past(Strains.of(built, asArranged));
         return Outcome.past(Strains.of(seen, asArranged)).stream()
                 .filter(s -> Strains.isLost(s, overAsBuilt))
                 .map(Stress::part)
@@ -322,7 +334,7 @@ public final class Foretelling {
 
             @Override
             public double volts(Net one, Net two) {
-                return peak(seen.volts(one, two));
+                return Extent.of(seen.volts(one, two)).peak();
             }
         };
     }
@@ -331,14 +343,10 @@ public final class Foretelling {
         double most = -1;
         for (String current : seen.modelled().currents().keySet()) {
             if (current.equals(part) || current.startsWith(part + ".")) {
-                most = Math.max(most, peak(seen.amps(current)));
+                most = Math.max(most, Extent.of(seen.amps(current)).peak());
             }
         }
         return most < 0 ? Double.POSITIVE_INFINITY : most;
-    }
-
-    private static double peak(Waveform wave) {
-        return Math.max(Math.abs(wave.lowest()), Math.abs(wave.highest()));
     }
 
     // ---- power off
@@ -360,13 +368,14 @@ public final class Foretelling {
         List<Check> here = machine.checksHere(checks, asArranged);
         List<Reading> readings = new ArrayList<>();
         AtRest supposed = null;
+        Changes changes = Changes.between(asArranged, machine.arranged());
         boolean untouchedAll = true;
         for (int k = 0; k < checks.size(); k++) {
             Check check = checks.get(k);
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || (here.get(k).equals(check) && under(known).by(supposition, machine.arranged())));
+                            || (here.get(k).equals(check) && under(known).by(supposition, changes)));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;
@@ -402,6 +411,6 @@ public final class Foretelling {
                 return touched.volts(one, two).map(Math::abs).orElse(Double.POSITIVE_INFINITY);
             }
         };
-        return new Untouched(asArranged, state, amps, volts);
+        return new Untouched(state, amps, volts);
     }
 }

@@ -1,9 +1,7 @@
 package fusetale.explore;
 
 import fusetale.circuit.Capacitor;
-import fusetale.circuit.Circuit;
 import fusetale.circuit.Coil;
-import fusetale.circuit.Connector;
 import fusetale.circuit.Darlington;
 import fusetale.circuit.Diode;
 import fusetale.circuit.DualCoil;
@@ -23,9 +21,7 @@ import fusetale.circuit.Zener;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -45,7 +41,6 @@ final class Untouched {
             FailureMode.CRACKED_JOINT,
             FailureMode.STUCK_OFF);
 
-    private final Circuit before;
     private final State state;
     private final double nothingAmps;
     private final double nothingVolts;
@@ -62,37 +57,31 @@ final class Untouched {
     /**
      * For one state.
      *
-     * @param before the healthy machine as arranged
      * @param nothingAmps currents up to this are none [A]
      * @param nothingVolts voltages up to this are none [V]
      */
-    Untouched(Circuit before, State state, double nothingAmps, double nothingVolts) {
-        this.before = before;
+    Untouched(State state, double nothingAmps, double nothingVolts) {
         this.state = state;
         this.nothingAmps = nothingAmps;
         this.nothingVolts = nothingVolts;
     }
 
-    /** Whether the state stays as it is in {@code after}, the machine as supposed on the same bench. */
-    boolean by(Supposition supposition, Circuit after) {
-        if (!supposition.swaps().isEmpty() || !before.mains().equals(after.mains())) {
+    /** Whether the state stays as it is in the machine as supposed on the same bench. */
+    boolean by(Supposition supposition, Changes changes) {
+        if (!supposition.swaps().isEmpty() || changes.otherMains()) {
             return false;
         }
         boolean opens = supposition.faults().stream().allMatch(f -> OPENING.contains(f.mode()));
-        Map<String, Part> old = new HashMap<>();
-        before.parts().forEach(p -> old.put(p.name(), p));
-        Set<Net> nets = before.nets();
-        for (Part part : after.parts()) {
-            Part was = old.remove(part.name());
-            if (part.equals(was)) {
-                continue;
-            }
-            boolean stays = was == null ? laidIn(part, nets) : changed(was, part, nets, opens);
+        for (Changes.OfPart part : changes.parts()) {
+            Part was = part.was();
+            Part is = part.is();
+            boolean stays =
+                    is != null && (was == null ? laidIn(is, changes.nets()) : changed(was, is, changes.nets(), opens));
             if (!stays) {
                 return false;
             }
         }
-        return old.isEmpty() && contacts(after, opens);
+        return changes.contacts().stream().allMatch(c -> opens && state.amps(c.name()) <= nothingAmps);
     }
 
     /**
@@ -109,30 +98,23 @@ final class Untouched {
      * What changed, for a closer look: next to nothing through the insulation of an open switch still lifts a point that the
      * supposition has left hanging.
      */
-    List<Branch> branches(Circuit after) {
+    List<Branch> branches(Changes changes) {
         List<Branch> branches = new ArrayList<>();
-        Set<Net> nets = before.nets();
-        for (Part part : after.parts()) {
-            Part was = before.part(part.name()).orElse(null);
-            if (part.equals(was)) {
-                continue;
-            }
-            if (was != null) {
-                changedPins(was, part, nets, branches);
-            } else if (part instanceof Wire w && nets.contains(w.one()) && nets.contains(w.two())) {
+        for (Changes.OfPart part : changes.parts()) {
+            Part was = part.was();
+            Part is = part.is();
+            if (was != null && is != null) {
+                changedPins(was, is, changes.nets(), branches);
+            } else if (is instanceof Wire w
+                    && changes.nets().contains(w.one())
+                    && changes.nets().contains(w.two())) {
                 double volts = state.volts(w.one(), w.two());
                 branches.add(new Branch(w.one(), w.two(), volts / w.ohms().si(), volts));
             }
         }
-        for (int k = 0; k < before.connectors().size(); k++) {
-            Connector was = before.connectors().get(k);
-            List<Connector.Contact> now = after.connectors().get(k).pins();
-            for (int p = 0; p < now.size(); p++) {
-                if (!now.get(p).equals(was.pins().get(p))) {
-                    double amps = state.amps(was.name() + "." + now.get(p).label());
-                    branches.add(new Branch(now.get(p).board(), now.get(p).harness(), amps, 0));
-                }
-            }
+        for (Changes.OfContact contact : changes.contacts()) {
+            double amps = state.amps(contact.name());
+            branches.add(new Branch(contact.is().board(), contact.is().harness(), amps, 0));
         }
         return branches;
     }
@@ -198,21 +180,5 @@ final class Untouched {
                 || part instanceof Darlington
                 || part instanceof Mosfet
                 || part instanceof Thyristor;
-    }
-
-    private boolean contacts(Circuit after, boolean opens) {
-        for (int k = 0; k < before.connectors().size(); k++) {
-            Connector was = before.connectors().get(k);
-            Connector now = after.connectors().get(k);
-            for (int p = 0; p < was.pins().size() && !was.equals(now); p++) {
-                Connector.Contact one = was.pins().get(p);
-                boolean same = one.equals(now.pins().get(p));
-                String name = was.name() + "." + one.label();
-                if (!same && !(opens && state.amps(name) <= nothingAmps)) {
-                    return false;
-                }
-            }
-        }
-        return true;
     }
 }

@@ -55,6 +55,16 @@ final class Boards {
         }
     }
 
+    /** The list as it was before pairs were made: what an answer is complete by. */
+    List<Board> list() {
+        return all.subList(0, shipped == hypotheses.size() ? all.size() : first.get(shipped));
+    }
+
+    /** How many hypotheses it has. */
+    int listed() {
+        return shipped;
+    }
+
     /** Whether a board was in the list from the start. */
     boolean fromTheStart(Board board) {
         return board.hypothesis() < shipped;

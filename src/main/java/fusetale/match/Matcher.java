@@ -98,13 +98,13 @@ public final class Matcher {
     /** Every supposition as found, in the middle of its amount: first what is frequent, and near what is out of order. */
     private void asFound(Case found, List<Arrangement> arrangements, Sharpening sharpening, Progress progress) {
         Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
-        List<Boards.Board> missing = bench.boards().all().stream()
+        List<Boards.Board> missing = bench.boards().list().stream()
                 .filter(b -> b.middle() && !bench.known(b))
                 .sorted(Comparator.comparingDouble(
                         (Boards.Board b) -> -bench.boards().of(b).weight()
                                 * nearness.ratio(b.supposition().faults())))
                 .toList();
-        int of = bench.boards().hypotheses().size();
+        int of = bench.boards().listed();
         int done = of - missing.size();
         progress.at(done, of);
         for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
@@ -159,13 +159,13 @@ public final class Matcher {
     private Ranking.HowFar howFar() {
         Set<Integer> hypotheses = new HashSet<>();
         int boards = 0;
-        for (Boards.Board board : bench.boards().all()) {
+        for (Boards.Board board : bench.boards().list()) {
             if (bench.known(board)) {
                 boards++;
                 hypotheses.add(board.hypothesis());
             }
         }
-        int of = bench.boards().hypotheses().size();
+        int of = bench.boards().listed();
         return new Ranking.HowFar(hypotheses.size(), of, boards, Math.max(boards, boards + of - hypotheses.size()));
     }
 
@@ -189,10 +189,12 @@ public final class Matcher {
             Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        return new Planner(circuit, bench, weighing, whole(), stopped)
+        NextReadings next = new Planner(circuit, bench, weighing, whole(), progress, stopped)
                 .next(
                         a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
                         powerMayBeOn(weighing));
+        keep();
+        return next;
     }
 
     /**
@@ -206,7 +208,7 @@ public final class Matcher {
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
         List<LookAlike> groups =
-                new Planner(circuit, bench, weighing, whole(), stopped).lookAlikes(powerMayBeOn(weighing));
+                new Planner(circuit, bench, weighing, whole(), progress, stopped).lookAlikes(powerMayBeOn(weighing));
         keep();
         return groups;
     }
@@ -218,7 +220,7 @@ public final class Matcher {
 
     /** Whether every supposition was looked at. */
     private boolean whole() {
-        return bench.boards().all().stream().allMatch(b -> !b.middle() || bench.known(b));
+        return bench.boards().list().stream().allMatch(b -> !b.middle() || bench.known(b));
     }
 
     private static boolean reachable(Ask ask, Set<String> outOfReach) {

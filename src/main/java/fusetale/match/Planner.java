@@ -7,6 +7,7 @@ import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Part;
+import fusetale.explore.Progress;
 import fusetale.explore.Words;
 import fusetale.fault.FailureMode;
 import java.util.ArrayList;
@@ -32,6 +33,8 @@ final class Planner {
     private static final int FIRST_BOARDS = 60;
     /** Boards that are looked at with a driver commanded or a lamp in series: those that lie near, likeliest first. */
     private static final int MOST_COMMANDED = 40;
+
+    private static final int AT_ONCE = 16;
 
     private static final int MOST_COMMANDS = 3;
     /** A driver is worth commanding where so much of what is likely lies near it. */
@@ -63,13 +66,22 @@ final class Planner {
     private final Costs costs;
     private final BooleanSupplier stopped;
     private final boolean whole;
+    private final Progress progress;
 
     /**
      * For one weighing.
      *
+     * @param progress told how many boards of how many are taken apart, where that takes long
      * @param whole whether every supposition was looked at, so that it is worth taking all of them apart
      */
-    Planner(Circuit circuit, Workbench bench, Workbench.Weighing weighing, boolean whole, BooleanSupplier stopped) {
+    Planner(
+            Circuit circuit,
+            Workbench bench,
+            Workbench.Weighing weighing,
+            boolean whole,
+            Progress progress,
+            BooleanSupplier stopped) {
+        this.progress = progress;
         this.circuit = circuit;
         this.bench = bench;
         this.weighing = weighing;
@@ -188,7 +200,7 @@ final class Planner {
                 asks.add(new Ask.Noticed(off, part.name(), Observation.Aspect.FUSE));
             }
         }
-        bench.work(alive.boards(whole ? Integer.MAX_VALUE : FIRST_BOARDS), List.of(off), weighing.findings(), stopped);
+        takeApart(off);
         if (powered) {
             Arrangement on = d.asFound();
             bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(on, c)));
@@ -202,6 +214,18 @@ final class Planner {
         weighing.findings().wanted().forEach(w -> taken.add(w.bench() + w.ask().words()));
         asks.removeIf(a -> taken.contains(Dictionary.key(a.arrangement()) + a.words()));
         return asks;
+    }
+
+    /** With the power off: most boards are measured there and nowhere else. */
+    private void takeApart(Arrangement off) {
+        List<Boards.Board> missing = alive.boards(whole ? Integer.MAX_VALUE : FIRST_BOARDS).stream()
+                .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
+                .toList();
+        for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += AT_ONCE) {
+            progress.at(from, missing.size());
+            List<Boards.Board> some = missing.subList(from, Math.min(missing.size(), from + AT_ONCE));
+            bench.work(some, List.of(off), weighing.findings(), stopped);
+        }
     }
 
     /** Drivers near which much of what is likely lies: what they drive, and the readings beside. */

@@ -22,6 +22,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The boards of one machine with what has been worked out of each, and how they fit what was found. */
@@ -48,6 +49,7 @@ final class Workbench {
     private final List<Trial> trials = new ArrayList<>();
     private final String asFoundKey;
     private final Map<Supposition, Integer> pairs = new HashMap<>();
+    private DictionaryFile.Content before = DictionaryFile.Content.NOTHING;
     private final Map<String, Trial> mended = new ConcurrentHashMap<>();
 
     Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
@@ -63,32 +65,32 @@ final class Workbench {
         for (Boards.Board board :
                 boards.all().subList(trials.size(), boards.all().size())) {
             Supposition supposition = board.supposition();
-            trials.add(supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of()));
+            trials.add(recalled(supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of())));
         }
     }
 
     /** Takes what an earlier run worked out. */
     void recall(DictionaryFile.Content content) {
         dictionary.recall(content.drawn());
-        for (Trial trial : trials) {
-            Map<String, Trial.Shows> kept =
-                    content.trials().getOrDefault(trial.supposition().toString(), Map.of());
-            kept.forEach((key, shows) -> {
-                if (trial.in(key).isEmpty()) {
-                    trial.add(key, shows);
-                }
-            });
-        }
+        before = content;
+        trials.forEach(this::recalled);
+    }
+
+    private Trial recalled(Trial trial) {
+        before.trials().getOrDefault(trial.supposition().toString(), Map.of()).forEach((key, shows) -> {
+            if (trial.in(key).isEmpty()) {
+                trial.add(key, shows);
+            }
+        });
+        return trial;
     }
 
     /** What was worked out, for a later run. */
     DictionaryFile.Content content() {
         Map<String, Map<String, Trial.Shows>> kept = new LinkedHashMap<>();
-        for (Trial trial : trials) {
-            if (!trial.all().isEmpty()) {
-                kept.put(trial.supposition().toString(), trial.all());
-            }
-        }
+        Stream.concat(mended.values().stream(), trials.stream())
+                .filter(t -> !t.all().isEmpty())
+                .forEach(t -> kept.put(t.supposition().toString(), t.all()));
         return new DictionaryFile.Content(kept, dictionary.drawnSoFar());
     }
 
@@ -152,7 +154,7 @@ final class Workbench {
                 .filter(f -> !replaced.contains(f.part()))
                 .toList();
         String key = left + " after " + blown.stream().sorted().toList();
-        return mended.computeIfAbsent(key, k -> new Trial(withBlown(left, blown), Set.of()));
+        return mended.computeIfAbsent(key, k -> recalled(new Trial(withBlown(left, blown), Set.of())));
     }
 
     /** The fuse that may have melted or may have held (decision 5 of the design); both are weighed. */
@@ -360,8 +362,8 @@ final class Workbench {
     }
 
     /**
-     * Weighs, and works out what the evidence asks of boards that are still likely. Where something is not known, a board
-     * explains it as badly as one of which nothing is known; the unlikely ones stay so.
+     * Weighs, and works out what the evidence asks of boards that are still likely, until no other could become so. Where one
+     * fault leaves something unexplained, two at once are compared as well.
      *
      * @param listed which boards are compared at all
      * @param sharper told each better answer, in the calling thread

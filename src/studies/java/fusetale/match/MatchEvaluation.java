@@ -9,6 +9,7 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.Mains;
 import fusetale.explore.Foretold;
+import fusetale.explore.Progress;
 import fusetale.explore.Simulated;
 import fusetale.explore.Specimen;
 import fusetale.fault.FailureMode;
@@ -370,7 +371,7 @@ public final class MatchEvaluation {
         Optional<Advice> next(Workbench.Weighing weighing, String run, Random random, List<Ask> refused)
                 throws Exception {
             boolean powered = new Explanation(bench, weighing).danger().isEmpty();
-            Planner planner = new Planner(circuit, bench, weighing, true, () -> false);
+            Planner planner = new Planner(circuit, bench, weighing, true, Progress.SILENT, () -> false);
             if (run.equals("random")) {
                 return planner.any(random, powered);
             }
@@ -445,7 +446,7 @@ public final class MatchEvaluation {
     /** Whether no permitted ask tells the leader from the truth: half of what one shows the other shows too, everywhere. */
     private boolean alike(Workbench.Weighing weighing, Repair leader, Repair right) throws Exception {
         boolean powered = new Explanation(bench, weighing).danger().isEmpty();
-        return new Planner(circuit, bench, weighing, true, () -> false).alike(leader, right, powered);
+        return new Planner(circuit, bench, weighing, true, Progress.SILENT, () -> false).alike(leader, right, powered);
     }
 
     private void print(String run, Tally t) {

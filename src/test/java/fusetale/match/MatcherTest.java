@@ -127,9 +127,8 @@ class MatcherTest {
         for (int k = 0; k < fresh.candidates().size(); k++) {
             assertThat(kept.candidates().get(k).repair())
                     .isEqualTo(fresh.candidates().get(k).repair());
-            // what is less likely than 5 in 100,000 is worked out no further, and a kept dictionary may know more of it
             assertThat(kept.candidates().get(k).share())
-                    .isCloseTo(fresh.candidates().get(k).share(), org.assertj.core.api.Assertions.within(2e-4));
+                    .isCloseTo(fresh.candidates().get(k).share(), org.assertj.core.api.Assertions.within(1e-6));
         }
         spoil(own);
         assertThat(rank(matcher(own), read).candidates().get(0).repair())

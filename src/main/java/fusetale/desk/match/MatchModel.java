@@ -180,7 +180,7 @@ public final class MatchModel {
 
     private void answer(Newest.Turn turn, Meter meter, Question question) {
         Weigher weigher = kept.of(question.board(), meter);
-        Progress progress = (done, of) -> turn.show(() -> work.set(new Work(true, done, of, false)));
+        Progress progress = progress(turn);
         try {
             Ranking whole = weigher.rank(
                     question.findings(), better -> sharper(turn, weigher, question, better), progress, turn::stopped);
@@ -195,6 +195,10 @@ public final class MatchModel {
         } catch (UnfitArrangement unfit) {
             unfit(turn, unfit);
         }
+    }
+
+    private Progress progress(Newest.Turn turn) {
+        return (done, of) -> turn.show(() -> work.set(new Work(true, done, of, false)));
     }
 
     private void sharper(Newest.Turn turn, Weigher weigher, Question question, Ranking better) {
@@ -219,7 +223,7 @@ public final class MatchModel {
         }
         turn.show(() -> ranked(new Standing(question.board(), question.findings(), ranking, null)));
         NextReadings next = weigher.next(
-                question.findings(), question.outOfReach(), question.ruledOut(), Progress.SILENT, turn::stopped);
+                question.findings(), question.outOfReach(), question.ruledOut(), progress(turn), turn::stopped);
         turn.show(() -> follow(next));
     }
 
