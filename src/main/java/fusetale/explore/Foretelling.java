@@ -105,6 +105,22 @@ public final class Foretelling {
     public static Foretelling of(
             Specimen specimen, Arrangement bench, Meter meter, List<Check> checks, BooleanSupplier stopped)
             throws UnfitArrangement {
+        return of(specimen, bench, meter, checks, null, stopped);
+    }
+
+    /**
+     * The same beside what is known of the machine in another arrangement, from where it is sooner found.
+     *
+     * @throws UnfitArrangement where the arrangement does not fit the machine
+     */
+    public static Foretelling of(
+            Specimen specimen,
+            Arrangement bench,
+            Meter meter,
+            List<Check> checks,
+            @Nullable Foretelling beside,
+            BooleanSupplier stopped)
+            throws UnfitArrangement {
         Arrangement arrangement = specimen.fed(bench);
         Circuit asArranged = arrangement.appliedTo(specimen.circuit());
         if (!arrangement.powerOn()) {
@@ -113,7 +129,8 @@ public final class Foretelling {
             return f;
         }
         Bench plain = Bench.of(specimen.circuit(), arrangement, meter);
-        Seen first = plain.look(List.of(), null, stopped).orElse(reason -> null);
+        Seen start = beside == null ? null : beside.near;
+        Seen first = plain.look(List.of(), start, stopped).orElse(reason -> null);
         if (first == null) {
             return new Foretelling(specimen, arrangement, asArranged, meter, checks, null, null);
         }

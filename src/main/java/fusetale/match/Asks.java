@@ -21,7 +21,9 @@ import fusetale.circuit.Zener;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Everything one could ask of a machine: at its test points and across its parts, as it stands, taken apart section from
@@ -29,6 +31,7 @@ import java.util.Set;
  */
 final class Asks {
     private final Circuit circuit;
+    private final Map<String, Nearness> nearDrivers = new ConcurrentHashMap<>();
 
     Asks(Circuit circuit) {
         this.circuit = circuit;
@@ -99,6 +102,11 @@ final class Asks {
             }
         }
         return List.copyOf(checks);
+    }
+
+    /** How far parts lie from where the driver of a coil or lamp begins. */
+    Nearness nearDriver(String driven) {
+        return nearDrivers.computeIfAbsent(driven, d -> new Nearness(circuit, driver(d)));
     }
 
     /** Where the driver of a coil or lamp begins: the nets of the outputs that command it. */

@@ -28,8 +28,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,9 +36,12 @@ import org.jspecify.annotations.Nullable;
  * comes out depends on neither the number of threads nor the order in which it was asked for.
  */
 final class Dictionary {
+    private static final int KEY_LENGTH = 128;
+
     private final Circuit circuit;
     private final Meter meter;
     private final Arrangement asFound;
+    private final String asFoundKey;
     private final int threads;
     private final List<Specimen> specimens = new ArrayList<>();
     private final Map<String, Panel> panels = new LinkedHashMap<>();
@@ -52,6 +54,7 @@ final class Dictionary {
         this.meter = meter;
         this.threads = threads;
         this.asFound = Arrangement.powered(circuit);
+        this.asFoundKey = key(asFound);
         for (int d = 0; d < draws; d++) {
             specimens.add(Specimen.drawn(circuit, seed * 1_000_003 + d));
         }
@@ -64,6 +67,8 @@ final class Dictionary {
         final List<Optional<Commanded>> commanded = new ArrayList<>();
 
         final Set<Check> checks = new HashSet<>();
+        /** What cannot be measured there. */
+        final Set<Check> refused = new HashSet<>();
         /** By check, what each drawn machine shows; the same for sights. */
         final Map<Check, double[]> drawn = new HashMap<>();
     }
@@ -92,21 +97,40 @@ final class Dictionary {
         // with the plug out the mains are none, whatever the file says of them
         Arrangement mains = arrangement.powerOn() ? arrangement : Arrangement.unpowered();
         // maps and lists in one order: the key is kept on the disk
-        return Stream.of(
-                        arrangement.powerOn(),
-                        mains.mainsVolts(),
-                        mains.mainsHertz(),
-                        arrangement.seriesLampWatts(),
-                        arrangement.pulledFuses().stream().sorted().toList(),
-                        arrangement.unplugged().stream().sorted().toList(),
-                        arrangement.liftedPins().stream().sorted().toList(),
-                        arrangement.clips(),
-                        arrangement.heldOn().stream().sorted().toList(),
-                        new TreeMap<>(arrangement.switches()),
-                        new TreeMap<>(arrangement.charged()),
-                        new TreeMap<>(arrangement.pulsedSeconds()))
-                .map(String::valueOf)
-                .collect(Collectors.joining(" "));
+        return new StringBuilder(KEY_LENGTH)
+                .append(arrangement.powerOn())
+                .append(' ')
+                .append(mains.mainsVolts())
+                .append(' ')
+                .append(mains.mainsHertz())
+                .append(' ')
+                .append(arrangement.seriesLampWatts())
+                .append(' ')
+                .append(sorted(arrangement.pulledFuses()))
+                .append(' ')
+                .append(sorted(arrangement.unplugged()))
+                .append(' ')
+                .append(sorted(arrangement.liftedPins()))
+                .append(' ')
+                .append(arrangement.clips())
+                .append(' ')
+                .append(sorted(arrangement.heldOn()))
+                .append(' ')
+                .append(sorted(arrangement.switches()))
+                .append(' ')
+                .append(sorted(arrangement.charged()))
+                .append(' ')
+                .append(sorted(arrangement.pulsedSeconds()))
+                .toString()
+                .intern();
+    }
+
+    private static List<String> sorted(List<String> names) {
+        return names.size() < 2 ? names : names.stream().sorted().toList();
+    }
+
+    private static <V> Map<String, V> sorted(Map<String, V> named) {
+        return named.size() < 2 ? named : new TreeMap<>(named);
     }
 
     Arrangement asFound() {
@@ -121,44 +145,79 @@ final class Dictionary {
         return specimens.size();
     }
 
+    /** What is to be asked of an arrangement. */
+    record Asked(Arrangement arrangement, List<Check> checks) {}
+
     /**
      * Makes ready to ask for checks in an arrangement.
      *
-     * @return whether anything was missing
      * @throws UnfitArrangement where the arrangement does not fit the circuit
      */
-    boolean prepare(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
-        Panel panel = panels.computeIfAbsent(key(arrangement), k -> {
+    void prepare(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+        prepare(List.of(new Asked(arrangement, checks)), stopped);
+    }
+
+    /**
+     * Makes ready to ask for checks in arrangements, no two of them alike.
+     *
+     * @throws UnfitArrangement where an arrangement does not fit the circuit
+     */
+    void prepare(List<Asked> all, BooleanSupplier stopped) throws UnfitArrangement {
+        List<Asked> missing = new ArrayList<>();
+        for (Asked asked : all) {
+            missing(asked).ifPresent(missing::add);
+        }
+        Panel plain = panels.get(asFoundKey);
+        Foretelling beside = plain == null || plain.rounds.isEmpty() ? null : plain.rounds.get(0);
+        List<Foretelling> rounds = inParallel(
+                missing,
+                m -> Foretelling.of(
+                        Specimen.nominal(circuit), m.arrangement(), meter, m.checks(), beside, stopped));
+        // cut short, it knows nothing of the healthy machine, and would be kept
+        for (int k = 0; k < rounds.size() && !stopped.getAsBoolean(); k++) {
+            Arrangement arrangement = missing.get(k).arrangement();
+            Foretelling round = rounds.get(k);
+            Panel panel = panel(arrangement);
+            panel.rounds.add(round);
+            panel.commanded.add(commanded(arrangement, round));
+            panel.checks.addAll(missing.get(k).checks());
+            healthy.add(
+                    key(arrangement),
+                    round.under(Supposition.NOTHING, stopped)
+                            .map(Trial.Shows::of)
+                            .orElse(Trial.Shows.UNSOLVED));
+        }
+    }
+
+    private Panel panel(Arrangement arrangement) {
+        return panels.computeIfAbsent(key(arrangement), k -> {
             Panel fresh = new Panel();
             fresh.drawn.putAll(drawnBefore.getOrDefault(k, Map.of()));
             return fresh;
         });
-        Bench bench = Bench.of(circuit, arrangement, meter);
-        List<Check> missing = checks.stream()
+    }
+
+    private Optional<Asked> missing(Asked asked) throws UnfitArrangement {
+        Panel panel = panel(asked.arrangement());
+        List<Check> missing = asked.checks().stream()
                 .distinct()
-                .filter(c -> !panel.checks.contains(c) && bench.refusal(c).isEmpty())
+                .filter(c -> !panel.checks.contains(c) && !panel.refused.contains(c))
                 .toList();
         if (missing.isEmpty() && !panel.rounds.isEmpty()) {
-            return false;
+            return Optional.empty();
         }
-        Foretelling round = Foretelling.of(Specimen.nominal(circuit), arrangement, meter, missing, stopped);
-        if (stopped.getAsBoolean()) {
-            // cut short, it knows nothing of the healthy machine, and would be kept
-            return false;
-        }
-        panel.rounds.add(round);
-        panel.commanded.add(commanded(arrangement, round));
-        panel.checks.addAll(missing);
-        Trial.Shows shows =
-                round.under(Supposition.NOTHING, stopped).map(Trial.Shows::of).orElse(Trial.Shows.UNSOLVED);
-        healthy.add(key(arrangement), shows);
-        return true;
+        Bench bench = Bench.of(circuit, asked.arrangement(), meter);
+        missing.stream().filter(c -> bench.refusal(c).isPresent()).forEach(panel.refused::add);
+        missing = missing.stream().filter(c -> !panel.refused.contains(c)).toList();
+        return missing.isEmpty() && !panel.rounds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Asked(asked.arrangement(), missing));
     }
 
     /** As found, and beyond that nothing but drivers commanded. */
     private Optional<Commanded> commanded(Arrangement arrangement, Foretelling round) {
-        Panel plain = panels.get(key(asFound));
-        Trial.Shows shows = healthy.in(key(asFound)).orElse(Trial.Shows.UNSOLVED);
+        Panel plain = panels.get(asFoundKey);
+        Trial.Shows shows = healthy.in(asFoundKey).orElse(Trial.Shows.UNSOLVED);
         Arrangement same = asFound;
         for (String driven : arrangement.heldOn()) {
             same = same.withHeldOn(driven);
@@ -176,9 +235,25 @@ final class Dictionary {
                 .isPresent();
     }
 
-    /** Whether nothing is measured in an arrangement. */
-    boolean onlyLookedAt(Arrangement arrangement) {
-        return checks(arrangement) == 0;
+    /**
+     * Where an amount lies between two that look and read alike all over, it shows what they show: what a part does to a
+     * circuit grows or falls with its amount.
+     */
+    void borrow(Trial between, Trial below, Trial above, Arrangement arrangement) {
+        String key = key(arrangement);
+        Trial.Shows one = below.in(key).orElse(null);
+        Trial.Shows other = above.in(key).orElse(null);
+        if (one == null || other == null || !knows(below, arrangement) || !knows(above, arrangement)) {
+            return;
+        }
+        boolean open = between.in(key)
+                .map(s -> s.readings().entrySet().stream()
+                        .allMatch(r -> r.getValue().equals(one.readings().get(r.getKey()))))
+                .orElse(true);
+        if (open && one.alike(other)) {
+            between.add(key, one);
+            grown = true;
+        }
     }
 
     private int checks(Arrangement arrangement) {
@@ -197,14 +272,47 @@ final class Dictionary {
         if (missing.isEmpty()) {
             return;
         }
+        each(missing, trial -> one(trial, arrangements, stopped), stopped);
+    }
+
+    /** What drivers commanded show of trials, where that takes no solving: where what is wrong lies elsewhere. */
+    void readily(List<Trial> trials, List<Arrangement> arrangements, BooleanSupplier stopped) {
+        Map<String, Commanded> commands = new LinkedHashMap<>();
+        for (Arrangement arrangement : arrangements) {
+            String key = key(arrangement);
+            Panel panel = panels.get(key);
+            if (panel != null && panel.commanded.size() == 1) {
+                panel.commanded.get(0).ifPresent(c -> commands.put(key, c));
+            }
+        }
+        List<Trial> missing = trials.stream()
+                .filter(t -> commands.keySet().stream().anyMatch(k -> t.in(k).isEmpty()))
+                .filter(t -> t.in(asFoundKey).filter(Trial.Shows::solvable).isPresent())
+                .toList();
+        if (!missing.isEmpty()) {
+            each(missing, trial -> readily(trial, commands), stopped);
+        }
+    }
+
+    private void readily(Trial trial, Map<String, Commanded> commands) {
+        Trial.Shows found = trial.in(asFoundKey).orElseThrow();
+        Supposition now = trial.after(trial.blown(asFoundKey));
+        commands.forEach((key, command) -> {
+            if (trial.in(key).isEmpty()) {
+                command.under(now, found.foretold()).ifPresent(f -> trial.add(key, Trial.Shows.of(f)));
+            }
+        });
+    }
+
+    private void each(List<Trial> trials, Consumer<Trial> work, BooleanSupplier stopped) {
         grown = true;
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<?>> futures = new ArrayList<>();
-            for (Trial trial : missing) {
+            for (Trial trial : trials) {
                 futures.add(pool.submit(() -> {
                     if (!stopped.getAsBoolean()) {
-                        one(trial, arrangements, stopped);
+                        work.accept(trial);
                     }
                 }));
             }
@@ -234,7 +342,7 @@ final class Dictionary {
         for (Arrangement arrangement : arrangements) {
             // a series lamp comes with fresh fuses: what blew is not what is looked for any more
             boolean fresh = arrangement.seriesLampWatts() != null;
-            Supposition now = fresh ? trial.supposition() : trial.after(trial.blown(key(asFound)));
+            Supposition now = fresh ? trial.supposition() : trial.after(trial.blown(asFoundKey));
             in(trial, arrangement, now, stopped);
         }
     }
@@ -254,7 +362,7 @@ final class Dictionary {
             if (known || stopped.getAsBoolean()) {
                 continue;
             }
-            Trial.Shows found = trial.in(key(asFound)).orElse(Trial.Shows.UNSOLVED);
+            Trial.Shows found = trial.in(asFoundKey).orElse(Trial.Shows.UNSOLVED);
             Optional<Foretold> foretold = panel.commanded
                     .get(r)
                     .filter(c -> found.solvable())
@@ -307,7 +415,7 @@ final class Dictionary {
             return;
         }
         List<Optional<Foretold>> all = drawnMachines(arrangement, missing, stopped);
-        if (stopped.getAsBoolean()) {
+        if (stopped.getAsBoolean() || all.isEmpty()) {
             return;
         }
         for (int k = 0; k < missing.size(); k++) {
@@ -334,23 +442,38 @@ final class Dictionary {
 
     private List<Optional<Foretold>> drawnMachines(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped)
             throws UnfitArrangement {
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            List<Future<Optional<Foretold>>> futures = new ArrayList<>();
-            for (Specimen specimen : specimens) {
-                futures.add(pool.submit(() -> stopped.getAsBoolean()
+        return inParallel(
+                specimens,
+                specimen -> stopped.getAsBoolean()
                         ? Optional.empty()
                         : Foretelling.of(specimen, arrangement, meter, checks, stopped)
-                                .under(Supposition.NOTHING, stopped)));
+                                .under(Supposition.NOTHING, stopped));
+    }
+
+    /** What works out one of several. */
+    private interface Work<T, R> {
+        R of(T one) throws UnfitArrangement;
+    }
+
+    /** In the order of what is given; empty where the thread was interrupted. */
+    private <T, R> List<R> inParallel(List<T> some, Work<T, R> work) throws UnfitArrangement {
+        if (some.isEmpty()) {
+            return List.of();
+        }
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<R>> futures = new ArrayList<>();
+            for (T one : some) {
+                futures.add(pool.submit(() -> work.of(one)));
             }
-            List<Optional<Foretold>> all = new ArrayList<>();
-            for (Future<Optional<Foretold>> future : futures) {
+            List<R> all = new ArrayList<>();
+            for (Future<R> future : futures) {
                 all.add(future.get());
             }
             return all;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return specimens.stream().map(s -> Optional.<Foretold>empty()).toList();
+            return List.of();
         } catch (ExecutionException e) {
             if (e.getCause() instanceof UnfitArrangement unfit) {
                 throw unfit;

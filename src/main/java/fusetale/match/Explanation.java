@@ -34,6 +34,7 @@ final class Explanation {
     /** More than this of a short that no fuse clears: hands off (decision 1 of the design). */
     static final double DANGER = 0.02;
 
+    private static final int MOST_VICTIMS = 4;
     private static final int THREE_DIGITS = 3;
     private static final double LN2 = Math.log(2);
     private static final Words WORDS = Words.of(Explanation.class);
@@ -163,46 +164,60 @@ final class Explanation {
         double[] all = new double[findings.size()];
         double[] logs = new double[posterior.shares().length];
         double[] weights = new double[logs.length];
+        for (int k = 0; k < logs.length; k++) {
+            logs[k] = Math.log(Math.max(posterior.shares()[k], Double.MIN_NORMAL));
+        }
+        double together = Fit.logSum(logs);
         for (int j = 0; j < all.length; j++) {
             for (int k = 0; k < logs.length; k++) {
-                logs[k] = Math.log(Math.max(posterior.shares()[k], Double.MIN_NORMAL));
                 weights[k] = logs[k] - posterior.fits().get(k).logEach()[j];
             }
-            all[j] = Fit.logSum(logs) - Fit.logSum(weights);
+            all[j] = together - Fit.logSum(weights);
         }
         return all;
     }
 
-    /** Why the power must stay off: shorts that the fitted fuses would not clear, and what they would take along. */
+    /** Why the power must stay off: the likeliest short that the fitted fuses would not clear, and what it would take along. */
     List<String> danger() {
         double share = 0;
-        Map<String, Double> parts = new LinkedHashMap<>();
-        Set<String> victims = new TreeSet<>();
+        Map<Repair, Double> repairs = new LinkedHashMap<>();
+        Map<Repair, Set<String>> victims = new LinkedHashMap<>();
+        String asFound = Dictionary.key(bench.dictionary().asFound());
+        Set<String> replaced =
+                findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
         for (int k = 0; k < posterior.shares().length; k++) {
             Boards.Board board = posterior.boards().get(k);
-            Set<String> replaced =
-                    findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
             List<String> lost = bench.after(board, replaced)
-                    .in(Dictionary.key(bench.dictionary().asFound()))
+                    .in(asFound)
                     .map(Trial.Shows::lost)
                     .orElse(List.of());
             if (!lost.isEmpty() && posterior.shares()[k] > 0) {
                 share += posterior.shares()[k];
-                parts.merge(bench.boards().of(board).repair().words(), posterior.shares()[k], Double::sum);
-                if (posterior.shares()[k] > LEAST_SHARE) {
-                    victims.addAll(lost);
-                }
+                Repair repair = bench.boards().of(board).repair();
+                repairs.merge(repair, posterior.shares()[k], Double::sum);
+                lost.forEach(l -> victims.computeIfAbsent(repair, r -> new TreeSet<>())
+                        .add(owner(l)));
             }
         }
         if (share <= DANGER) {
             return List.of();
         }
-        String leader = parts.entrySet().stream()
+        Repair leader = repairs.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
-                .orElse("");
-        List<String> few = victims.stream().limit(4).toList();
-        return List.of(WORDS.say("danger", Shares.said(share), leader, String.join(", ", few)));
+                .orElseThrow();
+        Set<String> along = victims.getOrDefault(leader, Set.of());
+        List<String> others =
+                along.stream().filter(v -> !leader.parts().contains(v)).toList();
+        List<String> few = (others.isEmpty() ? List.copyOf(along) : others)
+                .stream().limit(MOST_VICTIMS).toList();
+        return List.of(WORDS.say("danger", Shares.said(share), leader.words(), String.join(", ", few)));
+    }
+
+    /** The part of which a leg, winding or junction is lost. */
+    private static String owner(String lost) {
+        int dot = lost.indexOf('.');
+        return dot < 0 ? lost : lost.substring(0, dot);
     }
 
     /** A figure on the axis of a check as a display would show it, three digits. */

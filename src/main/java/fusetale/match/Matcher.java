@@ -79,7 +79,7 @@ public final class Matcher {
         Case found = Case.of(findings);
         Sharpening sharpening = new Sharpening(findings, sharper, stopped);
         List<Arrangement> arrangements = bench.prepare(found, stopped);
-        asFound(found, Workbench.first(arrangements), sharpening, progress);
+        asFound(found, arrangements, sharpening, progress);
         Workbench.Weighing weighing = bench.likely(
                 found,
                 arrangements,
@@ -97,6 +97,10 @@ public final class Matcher {
 
     /** Every supposition as found, in the middle of its amount: first what is frequent, and near what is out of order. */
     private void asFound(Case found, List<Arrangement> arrangements, Sharpening sharpening, Progress progress) {
+        if (whole()) {
+            progress.at(bench.boards().listed(), bench.boards().listed());
+            return;
+        }
         Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
         List<Boards.Board> missing = bench.boards().list().stream()
                 .filter(b -> b.middle() && !bench.known(b))
@@ -109,7 +113,8 @@ public final class Matcher {
         progress.at(done, of);
         for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
             List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
-            bench.work(some, arrangements, found, sharpening.stopped);
+            bench.work(some, Workbench.first(arrangements), found, sharpening.stopped);
+            bench.readily(some, arrangements, sharpening.stopped);
             done += some.size();
             progress.at(done, of);
             if (done < of) {

@@ -37,12 +37,15 @@ final class Nearness {
         this.circuit = circuit;
         Map<Net, List<Set<Net>>> around = new HashMap<>();
         Map<String, Set<Net>> nets = new HashMap<>();
+        Map<String, String> owners = new HashMap<>();
         for (Part part : circuit.parts()) {
             nets.put(part.name(), of(part.pins().stream().map(Pin::net).toList()));
         }
         for (Connector connector : circuit.connectors()) {
             for (Connector.Contact pin : connector.pins()) {
-                nets.put(connector.name() + "." + pin.label(), of(List.of(pin.board(), pin.harness())));
+                String name = connector.name() + "." + pin.label();
+                nets.put(name, of(List.of(pin.board(), pin.harness())));
+                owners.put(name, connector.name());
             }
         }
         nets.values()
@@ -54,10 +57,7 @@ final class Nearness {
                     .mapToInt(n -> reached.getOrDefault(n, FAR))
                     .min()
                     .orElse(FAR);
-            String owner = circuit.part(name).isPresent() || name.indexOf('.') < 0
-                    ? name
-                    : name.substring(0, name.indexOf('.'));
-            distance.merge(owner, least, Math::min);
+            distance.merge(owners.getOrDefault(name, name), least, Math::min);
         });
     }
 

@@ -29,7 +29,10 @@ import java.util.random.RandomGenerator;
  * much as the best. Greedy; within a few hundredths of the optimum where that can be computed (see the evaluation).
  */
 final class Planner {
-    /** Boards taken apart with the power off, while the dictionary still grows. */
+    /** Boards that carry so much of what is likely are taken apart with the power off: the rest tells next to nothing. */
+    private static final double WEIGHED = 0.995;
+
+    /** As many are, while the dictionary still grows. */
     private static final int FIRST_BOARDS = 60;
     /** Boards that are looked at with a driver commanded or a lamp in series: those that lie near, likeliest first. */
     private static final int MOST_COMMANDED = 40;
@@ -218,7 +221,7 @@ final class Planner {
 
     /** With the power off: most boards are measured there and nowhere else. */
     private void takeApart(Arrangement off) {
-        List<Boards.Board> missing = alive.boards(whole ? Integer.MAX_VALUE : FIRST_BOARDS).stream()
+        List<Boards.Board> missing = (whole ? alive.boards(WEIGHED) : alive.boards(FIRST_BOARDS)).stream()
                 .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
                 .toList();
         for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += AT_ONCE) {
@@ -233,8 +236,10 @@ final class Planner {
         Map<String, List<Survivors.Place>> near = new LinkedHashMap<>();
         Map<String, Double> shares = new LinkedHashMap<>();
         Map<String, Arrangement> commands = Intake.commands(circuit);
+        Set<Integer> weighed = new HashSet<>();
+        alive.boards(WEIGHED).forEach(b -> weighed.add(b.number()));
         for (String driven : commands.keySet()) {
-            Nearness nearness = new Nearness(circuit, bench.asks().driver(driven));
+            Nearness nearness = bench.asks().nearDriver(driven);
             List<Survivors.Place> places = alive.places().stream()
                     .filter(p -> nearness.within(
                             NEAR_A_DRIVER, p.board().supposition().faults()))
@@ -255,8 +260,9 @@ final class Planner {
             bench.dictionary().prepare(command, bench.asks().powerOn(), stopped);
             bench.work(
                     near.getOrDefault(driven, List.of()).stream()
-                            .limit(MOST_COMMANDED)
                             .map(Survivors.Place::board)
+                            .filter(b -> weighed.contains(b.number()))
+                            .limit(MOST_COMMANDED)
                             .toList(),
                     List.of(command),
                     weighing.findings(),
@@ -279,7 +285,9 @@ final class Planner {
     private void behindLamp(List<Ask> asks) throws UnfitArrangement {
         Arrangement lamp = bench.dictionary().asFound().withSeriesLamp(SERIES_LAMP_WATTS);
         bench.dictionary().prepare(lamp, bench.asks().powerOn(), stopped);
-        bench.work(alive.boards(MOST_COMMANDED), List.of(lamp), weighing.findings(), stopped);
+        List<Boards.Board> some =
+                alive.boards(WEIGHED).stream().limit(MOST_COMMANDED).toList();
+        bench.work(some, List.of(lamp), weighing.findings(), stopped);
         bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(lamp, c)));
         sights(lamp).forEach(asks::add);
     }

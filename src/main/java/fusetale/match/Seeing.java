@@ -2,7 +2,9 @@ package fusetale.match;
 
 import fusetale.bench.Observation;
 import java.util.Arrays;
-import java.util.List;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** How what is seen compares with what should be seen. */
@@ -16,7 +18,23 @@ final class Seeing {
     /** Of what there is to see, so much is changed by a fault that is not in the list (judgement). */
     private static final double UNLISTED = 0.03;
 
+    /** Sights in their order, by their place in it. */
+    private static final Map<Observation.Sight, Integer> PLACES = places();
+
+    /** How many sights an aspect has. */
+    private static final Map<Observation.Aspect, Long> COUNTS = Arrays.stream(Observation.Sight.values())
+            .collect(Collectors.groupingBy(
+                    Observation.Sight::aspect, () -> new EnumMap<>(Observation.Aspect.class), Collectors.counting()));
+
     private Seeing() {}
+
+    private static Map<Observation.Sight, Integer> places() {
+        Map<Observation.Sight, Integer> places = new EnumMap<>(Observation.Sight.class);
+        for (Observation.Sight sight : Observation.Sight.values()) {
+            places.put(sight, places.size());
+        }
+        return places;
+    }
 
     /** Probability of a sight, where another is expected. */
     static double probability(Shown.Seen seen, Observation expected) {
@@ -45,15 +63,11 @@ final class Seeing {
     }
 
     private static double others(Observation.Sight of) {
-        return Arrays.stream(Observation.Sight.values())
-                        .filter(s -> s.aspect() == of.aspect())
-                        .count()
-                - 1.0;
+        return COUNTS.getOrDefault(of.aspect(), 1L) - 1.0;
     }
 
     private static boolean neighbours(Observation.Sight one, Observation.Sight other) {
-        List<Observation.Sight> inOrder = List.of(Observation.Sight.values());
-        return Math.abs(inOrder.indexOf(one) - inOrder.indexOf(other)) == 1;
+        return Math.abs(PLACES.getOrDefault(one, 0) - PLACES.getOrDefault(other, 0)) == 1;
     }
 
     /** The link and cap of a fuse are plain to see; brightness, pull, heat and hum are matters of degree. */

@@ -148,6 +148,20 @@ final class Survivors {
         return places.stream().limit(most).map(Place::board).toList();
     }
 
+    /** The likeliest, which together are as likely as that. */
+    List<Boards.Board> boards(double likely) {
+        List<Boards.Board> some = new ArrayList<>();
+        double sum = 0;
+        for (Place place : places) {
+            if (sum >= likely) {
+                break;
+            }
+            some.add(place.board());
+            sum += place.share();
+        }
+        return some;
+    }
+
     /** Forgets what was compared, after more was worked out. */
     void again() {
         differing.clear();

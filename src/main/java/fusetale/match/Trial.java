@@ -90,6 +90,16 @@ final class Trial {
         static String key(String part, Observation.Aspect aspect) {
             return part + "|" + aspect;
         }
+
+        /** Whether nobody would tell it from another. */
+        boolean alike(Shows other) {
+            return solvable
+                    && other.solvable
+                    && melted.equals(other.melted)
+                    && mayMelt.equals(other.mayMelt)
+                    && lost.equals(other.lost)
+                    && Unlike.of(this, other).equals(Unlike.NOTHING);
+        }
     }
 
     Supposition supposition() {

@@ -21,7 +21,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +50,10 @@ final class Workbench {
     private final Map<Supposition, Integer> pairs = new HashMap<>();
     private DictionaryFile.Content before = DictionaryFile.Content.NOTHING;
     private final Map<String, Trial> mended = new ConcurrentHashMap<>();
+    private final Map<Mended, Trial> after = new ConcurrentHashMap<>();
+
+    /** A board after some parts were replaced, and some fuses melted. */
+    private record Mended(int board, Set<String> replaced, Set<String> melted) {}
 
     Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
         this.boards = new Boards(hypotheses);
@@ -124,6 +127,7 @@ final class Workbench {
                 of.add(m.check());
             }
         }
+        List<Dictionary.Asked> asked = new ArrayList<>();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             List<Check> of = new ArrayList<>(checks.getOrDefault(a.getKey(), List.of()));
             // what is only looked at needs no meter
@@ -131,7 +135,10 @@ final class Workbench {
             if (a.getValue().powerOn() && measured) {
                 of.addAll(asks.powerOn());
             }
-            dictionary.prepare(a.getValue(), of, stopped);
+            asked.add(new Dictionary.Asked(a.getValue(), of));
+        }
+        dictionary.prepare(asked, stopped);
+        for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             dictionary.draw(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
         }
         return List.copyOf(arrangements.values());
@@ -147,6 +154,15 @@ final class Workbench {
         if (replaced.isEmpty() && melted.isEmpty()) {
             return trial;
         }
+        return trial.in(asFoundKey).isEmpty()
+                ? madeAfter(board, replaced, melted)
+                : after.computeIfAbsent(
+                        new Mended(board.number(), replaced, melted), m -> madeAfter(board, replaced, melted));
+    }
+
+    /** Boards that come to the same are one. */
+    private Trial madeAfter(Boards.Board board, Set<String> replaced, Set<String> melted) {
+        Trial trial = trial(board);
         Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
         blown.addAll(melted);
         blown.removeAll(replaced);
@@ -161,7 +177,8 @@ final class Workbench {
     private Set<String> mayHaveMelted(Boards.Board board) {
         return trial(board)
                 .in(asFoundKey)
-                .map(s -> s.mayMelt().stream().limit(1).collect(Collectors.toSet()))
+                .filter(s -> !s.mayMelt().isEmpty())
+                .map(s -> Set.of(s.mayMelt().get(0)))
                 .orElse(Set.of());
     }
 
@@ -171,32 +188,29 @@ final class Workbench {
 
     /**
      * Works out boards in arrangements, as they were found and as they are after repairs. Middle amounts come first, then the
-     * ends of their range; what lies between two that look alike looks like them, where nothing is measured.
+     * ends of their range; what lies between two that look and read alike looks and reads like them.
      */
     void work(List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
         List<Boards.Board> between = some.stream().filter(Boards.Board::between).toList();
         solve(some.stream().filter(Boards.Board::middle).toList(), arrangements, findings, stopped);
         solve(some.stream().filter(b -> !b.middle() && !b.between()).toList(), arrangements, findings, stopped);
+        between.forEach(b -> borrow(b, dictionary.asFound()));
         solve(between, List.of(), findings, stopped);
         for (Arrangement arrangement : arrangements) {
-            if (!arrangement.heldOn().isEmpty() && dictionary.onlyLookedAt(arrangement)) {
-                between.forEach(b -> borrow(b, Dictionary.key(arrangement)));
-            }
+            between.forEach(b -> borrow(b, arrangement));
         }
         solve(between, arrangements, findings, stopped);
     }
 
-    private void borrow(Boards.Board board, String key) {
-        Trial trial = trial(board);
+    /** What drivers commanded show of boards whose fault lies elsewhere: known at once. */
+    void readily(List<Boards.Board> some, List<Arrangement> arrangements, BooleanSupplier stopped) {
+        dictionary.readily(some.stream().map(this::trial).toList(), arrangements, stopped);
+    }
+
+    private void borrow(Boards.Board board, Arrangement arrangement) {
         List<Boards.Board> all = boards.of(board.hypothesis());
-        Trial.Shows below = trial(all.get(board.place() - 1)).in(key).orElse(null);
-        Trial.Shows above = trial(all.get(board.place() + 1)).in(key).orElse(null);
-        if (below == null || above == null || !below.solvable() || !above.solvable()) {
-            return;
-        }
-        if (trial.in(key).isEmpty() && Trial.Unlike.of(below, above).sights().isEmpty()) {
-            trial.add(key, below);
-        }
+        dictionary.borrow(
+                trial(board), trial(all.get(board.place() - 1)), trial(all.get(board.place() + 1)), arrangement);
     }
 
     private void solve(
@@ -218,8 +232,9 @@ final class Workbench {
     Set<String> outOfOrder(Case findings) {
         Set<String> points = new HashSet<>();
         Boards.Board healthy = boards.all().get(0);
-        Common common = common(findings, List.of(healthy));
-        double[] away = fit(healthy, findings, common).away();
+        Expectation[] expected = expected(healthy, findings, false);
+        double[] away = Fit.of(expected, common(findings, List.of(healthy), List.<Expectation[]>of(expected)))
+                .away();
         for (int j = 0; j < away.length; j++) {
             if (Math.abs(away[j]) > OUT_OF_ORDER) {
                 if (findings.evidence().get(j).ask() instanceof Ask.Metered m) {
@@ -272,8 +287,9 @@ final class Workbench {
      * @param melted whether the fuse that may melt has
      */
     Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean melted) {
-        Hypothesis hypothesis = boards.of(board);
-        boolean varies = hypothesis.varies();
+        // what is looked at has no slope
+        boolean varies =
+                ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
                 after(board, replaced, melted ? mayHaveMelted(board) : Set.of()),
@@ -289,12 +305,19 @@ final class Workbench {
             return null;
         }
         Boards.Board next = boards.of(board.hypothesis()).get(place);
+        if (!melted) {
+            return after(next, replaced);
+        }
         Set<String> may = mayHaveMelted(next);
-        return melted && may.isEmpty() ? null : after(next, replaced, melted ? may : Set.of());
+        return may.isEmpty() ? null : after(next, replaced, may);
     }
 
-    /** What all boards share of the evidence. */
-    Common common(Case findings, List<Boards.Board> known) {
+    /**
+     * What all boards share of the evidence.
+     *
+     * @param expected what each board lets expect of each, a fuse that may melt still whole
+     */
+    private Common common(Case findings, List<Boards.Board> known, List<Expectation[]> expected) {
         int n = findings.size();
         double[][] drawn = new double[n][];
         double[] broad = new double[n];
@@ -307,13 +330,8 @@ final class Workbench {
                 continue;
             }
             Pool pool = new Pool();
-            for (Boards.Board board : known) {
-                pool.add(
-                        expect(
-                                board,
-                                findings.wanted().get(j),
-                                findings.replaced().get(j)),
-                        board.weight());
+            for (int k = 0; k < known.size(); k++) {
+                pool.add(expected.get(k)[j], known.get(k).weight());
             }
             MeterFunction function = ((Ask.Metered) e.ask()).check().function();
             broad[j] = Math.log(pool.of(function, e.shown()));
@@ -326,18 +344,20 @@ final class Workbench {
         return away == null ? new double[0] : away;
     }
 
-    Fit fit(Boards.Board board, Case findings, Common common) {
-        Fit holds = fit(board, findings, common, false);
-        return mayHaveMelted(board).isEmpty() ? holds : Fit.either(holds, fit(board, findings, common, true));
+    private Fit fit(Boards.Board board, Case findings, Expectation[] holds, Common common) {
+        Fit fit = Fit.of(holds, common);
+        return mayHaveMelted(board).isEmpty()
+                ? fit
+                : Fit.either(fit, Fit.of(expected(board, findings, true), common));
     }
 
-    private Fit fit(Boards.Board board, Case findings, Common common, boolean melted) {
+    private Expectation[] expected(Boards.Board board, Case findings, boolean melted) {
         Expectation[] expected = new Expectation[findings.size()];
         for (int j = 0; j < expected.length; j++) {
             expected[j] =
                     expect(board, findings.wanted().get(j), findings.replaced().get(j), melted);
         }
-        return Fit.of(expected, common);
+        return expected;
     }
 
     /** Weighs all boards of the list of which it is known what they show as found. */
@@ -348,8 +368,13 @@ final class Workbench {
     private Weighing weigh(Case findings, Predicate<Boards.Board> listed) {
         List<Boards.Board> known =
                 full(boards.all().stream().filter(this::known).filter(listed).toList());
-        Common common = common(findings, known);
-        List<Fit> fits = known.stream().map(b -> fit(b, findings, common)).toList();
+        List<Expectation[]> expected =
+                known.stream().map(b -> expected(b, findings, false)).toList();
+        Common common = common(findings, known, expected);
+        List<Fit> fits = new ArrayList<>();
+        for (int k = 0; k < known.size(); k++) {
+            fits.add(fit(known.get(k), findings, expected.get(k), common));
+        }
         return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
     }
 
@@ -398,7 +423,7 @@ final class Workbench {
         tryAll();
         List<Boards.Board> fresh =
                 numbers.stream().flatMap(h -> boards.of(h).stream()).toList();
-        work(fresh, arrangements, weighing.findings(), stopped);
+        work(fresh.stream().filter(Boards.Board::middle).toList(), first(arrangements), weighing.findings(), stopped);
         return numbers;
     }
 
@@ -408,31 +433,73 @@ final class Workbench {
             Predicate<Boards.Board> listed,
             Sharper sharper,
             BooleanSupplier stopped) {
-        Nearness nearness = new Nearness(circuit, outOfOrder(findings));
-        Set<Integer> tried = new HashSet<>();
+        readily(boards.all().stream().filter(this::known).filter(listed).toList(), arrangements, stopped);
+        Set<String> tried = new HashSet<>();
+        Nearness nearness = null;
         while (true) {
             Weighing weighing = weigh(findings, listed);
             Map<Integer, Double> likely = likely(weighing);
-            List<Integer> lacking = likely.keySet().stream()
-                    .filter(h -> !tried.contains(h))
-                    .filter(h -> boards.of(h).stream().anyMatch(b -> !known(b) || lacks(b, findings)))
-                    .sorted(Comparator.comparingDouble((Integer h) -> -likely.getOrDefault(h, 0.0)
-                            * nearness.ratio(boards.hypotheses().get(h).usual().faults())))
-                    .toList();
+            Map<Integer, List<Boards.Board>> lacking = Map.of();
+            Stage stage = Stage.MIDDLE_AMOUNTS;
+            for (Stage next : Stage.values()) {
+                if (lacking.isEmpty()) {
+                    stage = next;
+                    lacking = lacking(next, likely.keySet(), findings, tried);
+                }
+            }
             if (lacking.isEmpty() || stopped.getAsBoolean()) {
                 return weighing;
             }
+            nearness = nearness == null ? new Nearness(circuit, outOfOrder(findings)) : nearness;
             sharper.told(weighing, likely.size() - lacking.size(), likely.size());
-            List<Boards.Board> some = new ArrayList<>();
-            for (int h : lacking) {
-                if (some.size() < AT_ONCE) {
-                    some.addAll(boards.of(h));
-                    // what cannot be worked out is not tried for ever
-                    tried.add(h);
-                }
-            }
-            work(some, arrangements, findings, stopped);
+            List<Boards.Board> some = some(stage, likely, lacking, nearness, tried);
+            work(some, stage == Stage.AMOUNTS_AS_FOUND ? List.of() : arrangements, findings, stopped);
+            readily(some, arrangements, stopped);
         }
+    }
+
+    /** In which order what is likely is worked out: what is refuted in one stage costs nothing in the next. */
+    private enum Stage {
+        MIDDLE_AMOUNTS,
+        AMOUNTS_AS_FOUND,
+        AMOUNTS
+    }
+
+    /** Boards of a stage that lack something, by hypothesis; what cannot be worked out is not tried for ever. */
+    private Map<Integer, List<Boards.Board>> lacking(
+            Stage stage, Set<Integer> likely, Case findings, Set<String> tried) {
+        Map<Integer, List<Boards.Board>> all = new LinkedHashMap<>();
+        for (int h : likely) {
+            List<Boards.Board> of = boards.of(h).stream()
+                    .filter(b -> stage == Stage.MIDDLE_AMOUNTS ? b.middle() : !b.middle())
+                    .filter(b -> !known(b) || (stage != Stage.AMOUNTS_AS_FOUND && lacks(b, findings)))
+                    .toList();
+            if (!of.isEmpty() && !tried.contains(stage + " " + h)) {
+                all.put(h, of);
+            }
+        }
+        return all;
+    }
+
+    /** What is worked out before all are weighed again: likely and near first, all amounts of a hypothesis together. */
+    private List<Boards.Board> some(
+            Stage stage,
+            Map<Integer, Double> likely,
+            Map<Integer, List<Boards.Board>> lacking,
+            Nearness nearness,
+            Set<String> tried) {
+        List<Integer> order = lacking.keySet().stream()
+                .sorted(Comparator.comparingDouble((Integer h) -> -likely.getOrDefault(h, 0.0)
+                        * nearness.ratio(boards.hypotheses().get(h).usual().faults())))
+                .toList();
+        List<Boards.Board> some = new ArrayList<>();
+        for (int h : order) {
+            if (some.size() < AT_ONCE) {
+                some.addAll(lacking.getOrDefault(h, List.of()));
+                tried.add(stage + " " + h);
+            }
+        }
+        return some;
     }
 
     /**
