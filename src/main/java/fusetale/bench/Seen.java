@@ -63,6 +63,14 @@ public final class Seen {
         this.remarks = List.copyOf(remarks);
     }
 
+    /** The same for whoever asks for most of its voltages and currents; no look to start from. */
+    public Seen tabled() {
+        PeriodicState periodic = state;
+        return periodic == null
+                ? this
+                : new Seen(circuit, modelled, readings, waveforms, periodic.tabled(), null, remarks);
+    }
+
     /** Readings in the order of the checks. */
     public List<Reading> readings() {
         return readings;

@@ -71,6 +71,22 @@ public record Circuit(
         return nets;
     }
 
+    private boolean has(Net net) {
+        if (net.equals(ground) || net.equals(Mains.LINE) || net.equals(Mains.NEUTRAL)) {
+            return true;
+        }
+        for (Part part : parts) {
+            for (Pin pin : part.pins()) {
+                if (pin.net().equals(net)) {
+                    return true;
+                }
+            }
+        }
+        return connectors.stream()
+                .flatMap(c -> c.pins().stream())
+                .anyMatch(pin -> net.equals(pin.board()) || net.equals(pin.harness()));
+    }
+
     /**
      * The net that a point's name means: a test point, a net, {@code PART.pin}, or {@code CONNECTOR.pin} (its harness
      * side).
@@ -81,7 +97,7 @@ public record Circuit(
             return testPoint;
         }
         Net net = new Net(point);
-        if (nets().contains(net)) {
+        if (has(net)) {
             return Optional.of(net);
         }
         int dot = point.indexOf('.');

@@ -248,18 +248,20 @@ public final class Foretelling {
             }
             Settled settled = found.value();
             List<Check> here = settled.machine().checksHere(checks, asArranged);
-            Optional<List<Reading>> readings = readings(settled.bench(), settled.seen(), here, stopped);
+            // nearly every voltage and current is asked for below
+            Seen tabled = settled.seen().tabled();
+            Optional<List<Reading>> readings = readings(settled, tabled, here, stopped);
             return readings.map(r -> new Foretold(
                     r,
-                    noticed(settled.seen(), settled.machine().arranged(), supposition),
+                    noticed(tabled, settled.machine().arranged(), supposition),
                     settled.melted().stream().map(c -> c.fuse().name()).toList(),
                     settled.held().stream()
                             .filter(c -> !c.melting().surelyHolds())
                             .map(c -> c.fuse().name())
                             .toList(),
-                    lost(settled.seen()),
+                    lost(tabled),
                     false,
-                    moved(settled.seen())));
+                    moved(tabled)));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return Optional.empty();
         }
@@ -301,8 +303,9 @@ public final class Foretelling {
                 .toList();
     }
 
-    private Optional<List<Reading>> readings(Bench bench, Seen seen, List<Check> here, BooleanSupplier stopped) {
-        if (!(bench.glance(seen, here, stopped) instanceof Solved.Found<Seen> glanced)) {
+    private Optional<List<Reading>> readings(Settled settled, Seen tabled, List<Check> here, BooleanSupplier stopped) {
+        Bench bench = settled.bench();
+        if (!(bench.glance(tabled, here, stopped) instanceof Solved.Found<Seen> glanced)) {
             return Optional.empty();
         }
         List<Reading> all = new ArrayList<>(glanced.value().readings());
@@ -314,7 +317,7 @@ public final class Foretelling {
             }
         }
         List<Check> again = moved.stream().map(here::get).toList();
-        if (!(bench.readNearly(seen, again, stopped) instanceof Solved.Found<Seen> loaded)) {
+        if (!(bench.readNearly(settled.seen(), again, stopped) instanceof Solved.Found<Seen> loaded)) {
             return Optional.empty();
         }
         for (int k = 0; k < moved.size(); k++) {

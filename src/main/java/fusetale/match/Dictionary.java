@@ -36,8 +36,6 @@ import org.jspecify.annotations.Nullable;
  * comes out depends on neither the number of threads nor the order in which it was asked for.
  */
 final class Dictionary {
-    private static final int KEY_LENGTH = 128;
-
     private final Circuit circuit;
     private final Meter meter;
     private final Arrangement asFound;
@@ -97,32 +95,30 @@ final class Dictionary {
         // with the plug out the mains are none, whatever the file says of them
         Arrangement mains = arrangement.powerOn() ? arrangement : Arrangement.unpowered();
         // maps and lists in one order: the key is kept on the disk
-        return new StringBuilder(KEY_LENGTH)
-                .append(arrangement.powerOn())
-                .append(' ')
-                .append(mains.mainsVolts())
-                .append(' ')
-                .append(mains.mainsHertz())
-                .append(' ')
-                .append(arrangement.seriesLampWatts())
-                .append(' ')
-                .append(sorted(arrangement.pulledFuses()))
-                .append(' ')
-                .append(sorted(arrangement.unplugged()))
-                .append(' ')
-                .append(sorted(arrangement.liftedPins()))
-                .append(' ')
-                .append(arrangement.clips())
-                .append(' ')
-                .append(sorted(arrangement.heldOn()))
-                .append(' ')
-                .append(sorted(arrangement.switches()))
-                .append(' ')
-                .append(sorted(arrangement.charged()))
-                .append(' ')
-                .append(sorted(arrangement.pulsedSeconds()))
-                .toString()
-                .intern();
+        String all = arrangement.powerOn()
+                + " "
+                + mains.mainsVolts()
+                + " "
+                + mains.mainsHertz()
+                + " "
+                + arrangement.seriesLampWatts()
+                + " "
+                + sorted(arrangement.pulledFuses())
+                + " "
+                + sorted(arrangement.unplugged())
+                + " "
+                + sorted(arrangement.liftedPins())
+                + " "
+                + arrangement.clips()
+                + " "
+                + sorted(arrangement.heldOn())
+                + " "
+                + sorted(arrangement.switches())
+                + " "
+                + sorted(arrangement.charged())
+                + " "
+                + sorted(arrangement.pulsedSeconds());
+        return all.intern();
     }
 
     private static List<String> sorted(List<String> names) {
@@ -171,8 +167,7 @@ final class Dictionary {
         Foretelling beside = plain == null || plain.rounds.isEmpty() ? null : plain.rounds.get(0);
         List<Foretelling> rounds = inParallel(
                 missing,
-                m -> Foretelling.of(
-                        Specimen.nominal(circuit), m.arrangement(), meter, m.checks(), beside, stopped));
+                m -> Foretelling.of(Specimen.nominal(circuit), m.arrangement(), meter, m.checks(), beside, stopped));
         // cut short, it knows nothing of the healthy machine, and would be kept
         for (int k = 0; k < rounds.size() && !stopped.getAsBoolean(); k++) {
             Arrangement arrangement = missing.get(k).arrangement();

@@ -195,8 +195,8 @@ final class Explanation {
                 share += posterior.shares()[k];
                 Repair repair = bench.boards().of(board).repair();
                 repairs.merge(repair, posterior.shares()[k], Double::sum);
-                lost.forEach(l -> victims.computeIfAbsent(repair, r -> new TreeSet<>())
-                        .add(owner(l)));
+                lost.forEach(l ->
+                        victims.computeIfAbsent(repair, r -> new TreeSet<>()).add(owner(l)));
             }
         }
         if (share <= DANGER) {

@@ -221,9 +221,10 @@ final class Planner {
 
     /** With the power off: most boards are measured there and nowhere else. */
     private void takeApart(Arrangement off) {
-        List<Boards.Board> missing = (whole ? alive.boards(WEIGHED) : alive.boards(FIRST_BOARDS)).stream()
-                .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
-                .toList();
+        List<Boards.Board> missing = (whole ? alive.boards(WEIGHED) : alive.boards(FIRST_BOARDS))
+                .stream()
+                        .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
+                        .toList();
         for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += AT_ONCE) {
             progress.at(from, missing.size());
             List<Boards.Board> some = missing.subList(from, Math.min(missing.size(), from + AT_ONCE));

@@ -288,8 +288,7 @@ final class Workbench {
      */
     Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean melted) {
         // what is looked at has no slope
-        boolean varies =
-                ask.ask() instanceof Ask.Metered && boards.of(board).varies();
+        boolean varies = ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
                 after(board, replaced, melted ? mayHaveMelted(board) : Set.of()),
@@ -346,9 +345,7 @@ final class Workbench {
 
     private Fit fit(Boards.Board board, Case findings, Expectation[] holds, Common common) {
         Fit fit = Fit.of(holds, common);
-        return mayHaveMelted(board).isEmpty()
-                ? fit
-                : Fit.either(fit, Fit.of(expected(board, findings, true), common));
+        return mayHaveMelted(board).isEmpty() ? fit : Fit.either(fit, Fit.of(expected(board, findings, true), common));
     }
 
     private Expectation[] expected(Boards.Board board, Case findings, boolean melted) {

@@ -84,6 +84,15 @@ final class SampledRun implements PeriodicState {
         this.restart = restart;
     }
 
+    Recorder.Tape tape() {
+        return tape;
+    }
+
+    @Override
+    public PeriodicState tabled() {
+        return new TabledRun(this);
+    }
+
     @Override
     public Work work() {
         return work;

@@ -44,7 +44,8 @@ class BorrowedTest {
         List<Boards.Board> borrowed = borrowed(bench, Dictionary.key(arrangement));
         assertThat(borrowed).isNotEmpty();
         for (Boards.Board board : borrowed) {
-            Trial.Shows told = bench.trial(board).in(Dictionary.key(arrangement)).orElseThrow();
+            Trial.Shows told =
+                    bench.trial(board).in(Dictionary.key(arrangement)).orElseThrow();
             Trial trial = bench.trial(board);
             // once it has been on, what blew then stands on the bench
             Supposition now = powered ? trial.supposition() : trial.after(trial.blown(key(bench)));
