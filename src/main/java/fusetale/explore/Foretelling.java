@@ -62,6 +62,9 @@ public final class Foretelling {
     private final Arrangement arrangement;
     private final Meter meter;
     private final List<Check> checks;
+    /** Those of them that name a pin. */
+    private final List<Check> onPins;
+
     private final @Nullable Seen near;
     private final @Nullable Foretold asBuilt;
     /** What the healthy machine takes past its rating. */
@@ -85,6 +88,9 @@ public final class Foretelling {
         this.asArranged = asArranged;
         this.meter = meter;
         this.checks = List.copyOf(checks);
+        this.onPins = checks.stream()
+                .filter(c -> c.from().indexOf('.') >= 0 || c.to().indexOf('.') >= 0)
+                .toList();
         this.near = near;
         this.asBuilt = asBuilt;
         this.overAsBuilt = near == null || !asksWhatIsLost() ? List.of() : Outcome.past(Strains.of(near, asArranged));
@@ -196,7 +202,9 @@ public final class Foretelling {
             Machine machine = Machine.of(healthy, arrangement, supposition);
             Changes changes = Changes.between(asArranged, machine.arranged());
             Untouched untouched = new Untouched(cycle(known), NOTHING_AMPS, NOTHING_VOLTS);
-            if (untouched.by(supposition, changes) && staysPut(untouched.branches(changes), machine.arranged())) {
+            if (pointsStay(machine)
+                    && untouched.by(supposition, changes)
+                    && staysPut(untouched.branches(changes), machine.arranged())) {
                 return Optional.of(new Foretold(
                         built.readings(),
                         noticed(known, machine.arranged(), supposition),
@@ -208,6 +216,21 @@ public final class Foretelling {
             }
         }
         return solved(supposition, stopped);
+    }
+
+    /** Whether every point is where it was: behind a cracked joint a pin is not. */
+    private boolean pointsStay(Machine machine) {
+        List<Check> here = machine.checksHere(onPins, asArranged);
+        for (int k = 0; k < here.size(); k++) {
+            if (!stays(machine, onPins.get(k), here.get(k))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean stays(Machine machine, Check check, Check here) {
+        return machine.stays(check.from(), here.from(), asArranged) && machine.stays(check.to(), here.to(), asArranged);
     }
 
     /**
@@ -395,7 +418,7 @@ public final class Foretelling {
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || (here.get(k).equals(check) && under(known).by(supposition, changes)));
+                            || (stays(machine, check, here.get(k)) && under(known).by(supposition, changes)));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;

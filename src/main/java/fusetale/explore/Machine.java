@@ -11,6 +11,7 @@ import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A machine as it stands on the bench: arranged first, then as supposed, so that a pin is lifted before the part it belongs
@@ -48,14 +49,22 @@ record Machine(Circuit arranged, Arrangement bare) {
 
     /**
      * The name that a point of the healthy machine has here. A pin keeps its name while its part does: behind a cracked
-     * joint it is the part's side that is meant. Where the part fell into pieces, its net is.
+     * joint it is the part's side that is meant; where the part is open inside, its leg stays where it is soldered. Where
+     * the part fell into pieces, its net is.
      *
      * @param asArranged the healthy machine as arranged
      */
     String pointHere(String point, Circuit asArranged) {
-        if (arranged.find(point).isPresent()) {
-            return point;
+        Optional<Net> here = arranged.find(point);
+        if (here.isEmpty()) {
+            return asArranged.find(point).map(Net::name).orElse(point);
         }
-        return asArranged.find(point).map(Net::name).orElse(point);
+        return Catalogue.legBefore(arranged, here.get()).map(Net::name).orElse(point);
+    }
+
+    /** Whether a point of the healthy machine, called so here, still is the net it was. */
+    boolean stays(String point, String here, Circuit asArranged) {
+        return point.equals(here) && point.indexOf('.') < 0
+                || arranged.find(here).equals(asArranged.find(point));
     }
 }

@@ -3,10 +3,13 @@ package fusetale.fault;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
 import fusetale.circuit.Mains;
+import fusetale.circuit.Net;
 import fusetale.circuit.Part;
+import fusetale.circuit.Wire;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -112,5 +115,23 @@ public final class Catalogue {
             case WRONG_RATING -> 1;
             default -> 2;
         };
+    }
+
+    /**
+     * Where a meter finds a leg of a part that is open inside: at the net the leg is soldered to, not behind the break. A cracked
+     * joint is another matter: there the leg is what hangs.
+     *
+     * @param circuit as supposed
+     * @param net that of the pin there
+     * @return empty where the pin's net is the leg's
+     */
+    public static Optional<Net> legBefore(Circuit circuit, Net net) {
+        if (!Failing.behindBreak(net)) {
+            return Optional.empty();
+        }
+        return circuit.parts().stream()
+                .filter(p -> p instanceof Wire w && w.one().equals(net))
+                .map(p -> ((Wire) p).two())
+                .findFirst();
     }
 }

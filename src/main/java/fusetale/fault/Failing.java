@@ -73,6 +73,16 @@ record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amountS
         return label;
     }
 
+    /** Whether a net came about where something is open inside a part: see {@link #label} and {@link Rewiring#inSeries}. */
+    static boolean behindBreak(Net net) {
+        String name = net.name();
+        int end = name.length();
+        while (end > 0 && name.charAt(end - 1) == '~') {
+            end--;
+        }
+        return end < name.length() && name.substring(0, end).endsWith("~" + FailureMode.OPEN.compact());
+    }
+
     /** What to throw where a kind is handed a mode it does not list. */
     IllegalStateException unlisted() {
         return new IllegalStateException(fault + " is not listed for its kind");

@@ -216,7 +216,24 @@ final class Planner {
         Set<String> taken = new HashSet<>();
         weighing.findings().wanted().forEach(w -> taken.add(w.bench() + w.ask().words()));
         asks.removeIf(a -> taken.contains(Dictionary.key(a.arrangement()) + a.words()));
+        asks.removeIf(this::lookedAt);
         return asks;
+    }
+
+    /** Whether a fuse or its cap was looked at since parts were last replaced: the plug makes no difference to it. */
+    private boolean lookedAt(Ask ask) {
+        Case findings = weighing.findings();
+        for (int j = 0; j < findings.size(); j++) {
+            if (ask instanceof Ask.Noticed now
+                    && findings.evidence().get(j).ask() instanceof Ask.Noticed then
+                    && (now.aspect() == Observation.Aspect.FUSE || now.aspect() == Observation.Aspect.RATING)
+                    && now.aspect() == then.aspect()
+                    && now.part().equals(then.part())
+                    && findings.replaced().get(j).equals(alive.replaced())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** With the power off: most boards are measured there and nowhere else. */

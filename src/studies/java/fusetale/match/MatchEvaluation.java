@@ -41,7 +41,9 @@ import java.util.concurrent.TimeUnit;
  * <p>{@code mistake}: one of the first three figures ten times too large or too small; {@code left-out}: the true repair not
  * in the dictionary; {@code biased}: all readings 2 % high; {@code coarse}: a meter four times worse.
  *
- * <p>{@code -Dfusetale.dictionaries=FOLDER} starts from what {@code match} has kept there.
+ * <p>{@code -Dfusetale.dictionaries=FOLDER} starts from what {@code match} has kept there; {@code -Dfusetale.strange=true}
+ * draws again where nothing seen is out of order, since such a machine is not brought in; {@code -Dfusetale.tell=true} tells
+ * every step.
  *
  * <pre>MatchEvaluation CIRCUIT.yaml CASES SEED [READINGS] [advised|random|gain|mistake|left-out|biased|coarse]…</pre>
  */
@@ -67,15 +69,28 @@ public final class MatchEvaluation {
             bench.recall(
                     DictionaryFile.of(Path.of(folder), circuit, meter + " 24 1").read());
         }
+        this.healthy = new Truth(new Simulated(Specimen.nominal(circuit), meter), hypotheses.get(0)).intake(circuit);
         Random random = new Random(seed);
+        boolean onlyStrange = Boolean.getBoolean("fusetale.strange");
+        int drawn = 0;
         while (truths.size() < cases) {
-            draw(random).ifPresent(truths::add);
+            List<Truth> some = new ArrayList<>();
+            while (some.size() < cases - truths.size()) {
+                draw(random).ifPresent(some::add);
+            }
+            drawn += some.size();
+            takeIn(some);
+            some.removeIf(t -> onlyStrange && strange(t) == 0);
+            truths.addAll(some);
         }
-        takeIn();
+        System.out.printf(Locale.ROOT, "%d truths drawn%n", drawn);
         // those that show something first: they are quickly told, and a study that is cut short has them
-        healthy = new Truth(new Simulated(Specimen.nominal(circuit), meter), hypotheses.get(0)).intake(circuit);
-        truths.sort(Comparator.comparingLong((Truth t) ->
-                -t.intake.stream().filter(e -> !healthy.contains(e)).count()));
+        truths.sort(Comparator.comparingLong((Truth t) -> -strange(t)));
+    }
+
+    /** How many sights are not as on the healthy machine. */
+    private long strange(Truth truth) {
+        return truth.intake.stream().filter(e -> !healthy.contains(e)).count();
     }
 
     /** Runs. */
@@ -213,9 +228,9 @@ public final class MatchEvaluation {
     }
 
     /** What is seen without a meter, of all truths. */
-    private void takeIn() throws InterruptedException {
+    private void takeIn(List<Truth> some) throws InterruptedException {
         ExecutorService pool = Executors.newFixedThreadPool(2);
-        for (Truth truth : truths) {
+        for (Truth truth : some) {
             pool.execute(() -> Intake.of(circuit)
                     .forEach(a -> noticed(truth, a, truth.after()).ifPresent(truth.intake::add)));
         }
@@ -261,7 +276,7 @@ public final class MatchEvaluation {
                             .map(f -> f.target() + "=" + f.mode().compact())
                             .toList(),
                     truth.intake.size(),
-                    truth.intake.stream().filter(e -> !healthy.contains(e)).count(),
+                    strange(truth),
                     Arrays.toString(tally.first),
                     Arrays.toString(tally.three),
                     Arrays.toString(tally.group),
@@ -295,6 +310,7 @@ public final class MatchEvaluation {
                 tally.readings += m;
                 tally.reachedRight += repairs.keySet().iterator().next().equals(truth.hypothesis.repair()) ? 1 : 0;
             }
+            tell(weighing, m, findings);
             if (m == most) {
                 break;
             }
@@ -329,6 +345,24 @@ public final class MatchEvaluation {
             }
             findings = findings.with(e);
         }
+    }
+
+    private void tell(Workbench.Weighing weighing, int readings, Findings findings) {
+        if (!Boolean.getBoolean("fusetale.tell")) {
+            return;
+        }
+        Evidence last = findings.evidence().get(findings.size() - 1);
+        System.err.printf(
+                Locale.ROOT,
+                "  %d: %s, %s: %s;",
+                readings,
+                last.ask().arrangement().name(),
+                last.ask().words(),
+                last.shown());
+        weighing.posterior().repairs(bench.boards()).entrySet().stream()
+                .limit(6)
+                .forEach(e -> System.err.printf(Locale.ROOT, " %s %.3f", e.getKey().words(), e.getValue()));
+        System.err.printf(Locale.ROOT, "; else %.3f%n", weighing.posterior().somethingElse());
     }
 
     /** Weighing and planning with some repairs left out of the dictionary. */
