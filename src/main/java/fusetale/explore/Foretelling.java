@@ -418,7 +418,8 @@ public final class Foretelling {
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || (stays(machine, check, here.get(k)) && under(known).by(supposition, changes)));
+                            || (stays(machine, check, here.get(k))
+                                    && under(known).by(supposition, changes)));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;

@@ -361,7 +361,8 @@ public final class MatchEvaluation {
                 last.shown());
         weighing.posterior().repairs(bench.boards()).entrySet().stream()
                 .limit(6)
-                .forEach(e -> System.err.printf(Locale.ROOT, " %s %.3f", e.getKey().words(), e.getValue()));
+                .forEach(e ->
+                        System.err.printf(Locale.ROOT, " %s %.3f", e.getKey().words(), e.getValue()));
         System.err.printf(Locale.ROOT, "; else %.3f%n", weighing.posterior().somethingElse());
     }
 
