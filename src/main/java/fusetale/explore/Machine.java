@@ -64,7 +64,7 @@ record Machine(Circuit arranged, Arrangement bare) {
 
     /** Whether a point of the healthy machine, called so here, still is the net it was. */
     boolean stays(String point, String here, Circuit asArranged) {
-        return point.equals(here) && point.indexOf('.') < 0
-                || arranged.find(here).equals(asArranged.find(point));
+        boolean net = point.equals(here) && point.indexOf('.') < 0;
+        return net || arranged.find(here).equals(asArranged.find(point));
     }
 }
