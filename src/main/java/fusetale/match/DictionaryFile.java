@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -36,10 +37,10 @@ import java.util.zip.GZIPOutputStream;
  */
 final class DictionaryFile {
     /** To be raised when the solver, the catalogue of failures or this file's form changes what it says. */
-    private static final int EDITION = 6;
+    private static final int EDITION = 7;
 
     private static final String MAGIC = "fusetale dictionary";
-    private static final int LONGEST_LIST = 1_000_000;
+    private static final int LONGEST_LIST = 20_000_000;
 
     private final Path file;
 
@@ -93,12 +94,14 @@ final class DictionaryFile {
                 return Content.NOTHING;
             }
             List<String> words = strings(in);
+            List<Reading> readings = readings(in, words);
+            List<Observation> sights = sights(in, words);
             Map<String, Map<String, Trial.Shows>> trials = new LinkedHashMap<>();
             for (int n = count(in); n > 0; n--) {
                 String supposition = words.get(in.readInt());
                 Map<String, Trial.Shows> shows = new LinkedHashMap<>();
                 for (int a = count(in); a > 0; a--) {
-                    shows.put(words.get(in.readInt()), shows(in, words));
+                    shows.put(words.get(in.readInt()), shows(in, words, readings, sights));
                 }
                 trials.put(supposition, shows);
             }
@@ -129,21 +132,26 @@ final class DictionaryFile {
      * @throws UnwritableFile where the file cannot be written
      */
     void write(Content content) throws IOException, UnwritableFile {
-        Words words = new Words();
+        Tables tables = new Tables();
         ByteArrayOutputStream body = new ByteArrayOutputStream();
+        ByteArrayOutputStream rows = new ByteArrayOutputStream();
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(body)) {
-            write(content, words, out);
+            write(content, tables, out);
+        }
+        try (DataOutputStream out = new DataOutputStream(rows)) {
+            writeRows(tables, out);
         }
         try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(whole))) {
             out.writeUTF(MAGIC);
             out.writeInt(EDITION);
-            out.writeInt(words.places.size());
-            for (String word : words.places.keySet()) {
+            out.writeInt(tables.words.places.size());
+            for (String word : tables.words.places.keySet()) {
                 byte[] bytes = word.getBytes(StandardCharsets.UTF_8);
                 out.writeInt(bytes.length);
                 out.write(bytes);
             }
+            out.write(rows.toByteArray());
             out.write(body.toByteArray());
         }
         Path folder = file.getParent();
@@ -153,21 +161,29 @@ final class DictionaryFile {
         AtomicFile.write(file, whole.toByteArray());
     }
 
-    /** Texts, each written once. */
-    private static final class Words {
-        final Map<String, Integer> places = new LinkedHashMap<>();
+    /** Things that come again and again, each written once. */
+    private static final class Table<T> {
+        final Map<T, Integer> places = new LinkedHashMap<>();
 
-        int at(String word) {
-            Integer place = places.get(word);
+        int at(T one) {
+            Integer place = places.get(one);
             if (place == null) {
                 place = places.size();
-                places.put(word, place);
+                places.put(one, place);
             }
             return place;
         }
     }
 
-    private static void write(Content content, Words words, DataOutputStream out) throws IOException {
+    /** Most machines show at most places what the healthy one shows there: that is written once. */
+    private static final class Tables {
+        final Table<String> words = new Table<>();
+        final Table<Reading> readings = new Table<>();
+        final Table<Observation> sights = new Table<>();
+    }
+
+    private static void write(Content content, Tables tables, DataOutputStream out) throws IOException {
+        Table<String> words = tables.words;
         out.writeInt(content.trials().size());
         for (Map.Entry<String, Map<String, Trial.Shows>> trial :
                 content.trials().entrySet()) {
@@ -175,7 +191,7 @@ final class DictionaryFile {
             out.writeInt(trial.getValue().size());
             for (Map.Entry<String, Trial.Shows> shows : trial.getValue().entrySet()) {
                 out.writeInt(words.at(shows.getKey()));
-                write(shows.getValue(), words, out);
+                write(shows.getValue(), tables, out);
             }
         }
         out.writeInt(content.drawn().size());
@@ -192,7 +208,7 @@ final class DictionaryFile {
         }
     }
 
-    private static void write(Trial.Shows shows, Words words, DataOutputStream out) throws IOException {
+    private static void write(Trial.Shows shows, Tables tables, DataOutputStream out) throws IOException {
         out.writeBoolean(shows.solvable());
         for (List<String> list : List.of(
                 shows.melted(),
@@ -201,26 +217,39 @@ final class DictionaryFile {
                 shows.moved().stream().sorted().toList())) {
             out.writeInt(list.size());
             for (String word : list) {
-                out.writeInt(words.at(word));
+                out.writeInt(tables.words.at(word));
             }
         }
-        out.writeInt(shows.readings().size());
-        for (Reading reading : shows.readings().values()) {
-            write(reading.check(), words, out);
-            out.writeDouble(reading.value());
-            out.writeBoolean(reading.overRange());
-            out.writeInt(words.at(reading.shows()));
-            out.writeDouble(reading.halfWidth());
-        }
-        out.writeInt(shows.sights().size());
-        for (Observation seen : shows.sights().values()) {
-            out.writeInt(words.at(seen.part()));
-            out.writeInt(words.at(seen.sight().name()));
-            out.writeInt(words.at(seen.detail()));
+        write(tables.readings, shows.readings().values(), out);
+        write(tables.sights, shows.sights().values(), out);
+    }
+
+    /** In the order of the table, so that what is alike in two machines packs well. */
+    private static <T> void write(Table<T> table, Collection<T> some, DataOutputStream out) throws IOException {
+        out.writeInt(some.size());
+        for (int at : some.stream().mapToInt(table::at).sorted().toArray()) {
+            out.writeInt(at);
         }
     }
 
-    private static void write(Check check, Words words, DataOutputStream out) throws IOException {
+    private static void writeRows(Tables tables, DataOutputStream out) throws IOException {
+        out.writeInt(tables.readings.places.size());
+        for (Reading reading : tables.readings.places.keySet()) {
+            write(reading.check(), tables.words, out);
+            out.writeDouble(reading.value());
+            out.writeBoolean(reading.overRange());
+            out.writeInt(tables.words.at(reading.shows()));
+            out.writeDouble(reading.halfWidth());
+        }
+        out.writeInt(tables.sights.places.size());
+        for (Observation seen : tables.sights.places.keySet()) {
+            out.writeInt(tables.words.at(seen.part()));
+            out.writeInt(tables.words.at(seen.sight().name()));
+            out.writeInt(tables.words.at(seen.detail()));
+        }
+    }
+
+    private static void write(Check check, Table<String> words, DataOutputStream out) throws IOException {
         out.writeInt(words.at(check.from()));
         out.writeInt(words.at(check.to()));
         out.writeInt(words.at(check.function().name()));
@@ -242,7 +271,29 @@ final class DictionaryFile {
         return words;
     }
 
-    private static Trial.Shows shows(DataInputStream in, List<String> words) throws IOException {
+    private static List<Reading> readings(DataInputStream in, List<String> words) throws IOException {
+        List<Reading> readings = new ArrayList<>();
+        for (int n = count(in); n > 0; n--) {
+            Check check = check(in, words);
+            readings.add(
+                    new Reading(check, in.readDouble(), in.readBoolean(), words.get(in.readInt()), in.readDouble()));
+        }
+        return readings;
+    }
+
+    private static List<Observation> sights(DataInputStream in, List<String> words) throws IOException {
+        List<Observation> sights = new ArrayList<>();
+        for (int n = count(in); n > 0; n--) {
+            String part = words.get(in.readInt());
+            Observation.Sight sight = sight(words.get(in.readInt()));
+            sights.add(new Observation(part, sight, words.get(in.readInt())));
+        }
+        return sights;
+    }
+
+    private static Trial.Shows shows(
+            DataInputStream in, List<String> words, List<Reading> allReadings, List<Observation> allSights)
+            throws IOException {
         boolean solvable = in.readBoolean();
         List<List<String>> lists = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
@@ -254,17 +305,13 @@ final class DictionaryFile {
         }
         Map<Check, Reading> readings = new HashMap<>();
         for (int n = count(in); n > 0; n--) {
-            Check check = check(in, words);
-            readings.put(
-                    check,
-                    new Reading(check, in.readDouble(), in.readBoolean(), words.get(in.readInt()), in.readDouble()));
+            Reading reading = allReadings.get(in.readInt());
+            readings.put(reading.check(), reading);
         }
         Map<String, Observation> sights = new HashMap<>();
         for (int n = count(in); n > 0; n--) {
-            String part = words.get(in.readInt());
-            Observation.Sight sight = sight(words.get(in.readInt()));
-            Observation seen = new Observation(part, sight, words.get(in.readInt()));
-            sights.put(Trial.Shows.key(part, sight.aspect()), seen);
+            Observation seen = allSights.get(in.readInt());
+            sights.put(Trial.Shows.key(seen.part(), seen.sight().aspect()), seen);
         }
         return new Trial.Shows(
                 readings, sights, lists.get(0), lists.get(1), lists.get(2), Set.copyOf(lists.get(3)), solvable);
