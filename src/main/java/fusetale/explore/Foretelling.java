@@ -140,9 +140,14 @@ public final class Foretelling {
         if (first == null) {
             return new Foretelling(specimen, arrangement, asArranged, meter, checks, null, null);
         }
-        // once more beside itself, so that its lamps are linearised where every supposition will linearise them
-        Bench again = Bench.of(specimen.circuit(), arrangement, meter);
-        Seen near = again.look(List.of(), first, stopped).orElse(reason -> first);
+        // once more beside itself, so that its lamps are linearised where every supposition will linearise them: that
+        // is less
+        // than a digit of a reading, and nothing to who only looks
+        Seen near = checks.isEmpty()
+                ? first
+                : Bench.of(specimen.circuit(), arrangement, meter)
+                        .look(List.of(), first, stopped)
+                        .orElse(reason -> first);
         Foretelling bare = new Foretelling(specimen, arrangement, asArranged, meter, checks, near, null);
         Foretold asBuilt = bare.solved(Supposition.NOTHING, stopped).orElse(null);
         return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, asBuilt);

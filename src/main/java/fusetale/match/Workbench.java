@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -368,10 +369,9 @@ final class Workbench {
         List<Expectation[]> expected =
                 known.stream().map(b -> expected(b, findings, false)).toList();
         Common common = common(findings, known, expected);
-        List<Fit> fits = new ArrayList<>();
-        for (int k = 0; k < known.size(); k++) {
-            fits.add(fit(known.get(k), findings, expected.get(k), common));
-        }
+        List<Fit> fits = IntStream.range(0, known.size())
+                .mapToObj(k -> fit(known.get(k), findings, expected.get(k), common))
+                .toList();
         return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
     }
 
