@@ -22,6 +22,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -44,7 +45,7 @@ final class Dictionary {
     private final List<Specimen> specimens = new ArrayList<>();
     private final Map<String, Panel> panels = new LinkedHashMap<>();
     private final Map<String, Map<Check, double[]>> drawnBefore = new HashMap<>();
-    private boolean grown;
+    private volatile boolean grown;
     private final Trial healthy = new Trial(Supposition.NOTHING, Set.of());
 
     Dictionary(Circuit circuit, Meter meter, int threads, int draws, long seed) {
@@ -63,6 +64,9 @@ final class Dictionary {
         final List<Foretelling> rounds = new ArrayList<>();
         /** With a driver commanded, beside each round: the way round most of the solving. */
         final List<Optional<Commanded>> commanded = new ArrayList<>();
+
+        /** Trials of which it is known that a command has to be solved. */
+        final Set<Trial> notReadily = ConcurrentHashMap.newKeySet();
 
         final Set<Check> checks = new HashSet<>();
         /** What cannot be measured there. */
@@ -267,21 +271,26 @@ final class Dictionary {
         if (missing.isEmpty()) {
             return;
         }
+        grown = true;
         each(missing, trial -> one(trial, arrangements, stopped), stopped);
     }
 
     /** What drivers commanded show of trials, where that takes no solving: where what is wrong lies elsewhere. */
     void readily(List<Trial> trials, List<Arrangement> arrangements, BooleanSupplier stopped) {
-        Map<String, Commanded> commands = new LinkedHashMap<>();
+        Map<String, Panel> commands = new LinkedHashMap<>();
         for (Arrangement arrangement : arrangements) {
             String key = key(arrangement);
             Panel panel = panels.get(key);
-            if (panel != null && panel.commanded.size() == 1) {
-                panel.commanded.get(0).ifPresent(c -> commands.put(key, c));
+            if (panel != null
+                    && panel.commanded.size() == 1
+                    && panel.commanded.get(0).isPresent()) {
+                commands.put(key, panel);
             }
         }
         List<Trial> missing = trials.stream()
-                .filter(t -> commands.keySet().stream().anyMatch(k -> t.in(k).isEmpty()))
+                .filter(t -> commands.entrySet().stream()
+                        .anyMatch(c -> t.in(c.getKey()).isEmpty()
+                                && !c.getValue().notReadily.contains(t)))
                 .filter(t -> t.in(asFoundKey).filter(Trial.Shows::solvable).isPresent())
                 .toList();
         if (!missing.isEmpty()) {
@@ -289,18 +298,24 @@ final class Dictionary {
         }
     }
 
-    private void readily(Trial trial, Map<String, Commanded> commands) {
+    private void readily(Trial trial, Map<String, Panel> commands) {
         Trial.Shows found = trial.in(asFoundKey).orElseThrow();
         Supposition now = trial.after(trial.blown(asFoundKey));
-        commands.forEach((key, command) -> {
-            if (trial.in(key).isEmpty()) {
-                command.under(now, found.foretold()).ifPresent(f -> trial.add(key, Trial.Shows.of(f)));
+        commands.forEach((key, panel) -> {
+            if (trial.in(key).isPresent() || panel.notReadily.contains(trial)) {
+                return;
+            }
+            Optional<Foretold> told = panel.commanded.get(0).flatMap(c -> c.under(now, found.foretold()));
+            if (told.isPresent()) {
+                trial.add(key, Trial.Shows.of(told.get()));
+                grown = true;
+            } else {
+                panel.notReadily.add(trial);
             }
         });
     }
 
     private void each(List<Trial> trials, Consumer<Trial> work, BooleanSupplier stopped) {
-        grown = true;
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<?>> futures = new ArrayList<>();

@@ -40,7 +40,9 @@ final class DictionaryFile {
     private static final int EDITION = 7;
 
     private static final String MAGIC = "fusetale dictionary";
-    private static final int LONGEST_LIST = 20_000_000;
+    private static final int LONGEST_LIST = 1_000_000;
+    /** Readings that differ, of a machine of two hundred parts. */
+    private static final int MOST_READINGS = 20_000_000;
 
     private final Path file;
 
@@ -256,8 +258,12 @@ final class DictionaryFile {
     }
 
     private static int count(DataInputStream in) throws IOException {
+        return count(in, LONGEST_LIST);
+    }
+
+    private static int count(DataInputStream in, int most) throws IOException {
         int count = in.readInt();
-        if (count < 0 || count > LONGEST_LIST) {
+        if (count < 0 || count > most) {
             throw new IOException("a list of " + count);
         }
         return count;
@@ -273,7 +279,7 @@ final class DictionaryFile {
 
     private static List<Reading> readings(DataInputStream in, List<String> words) throws IOException {
         List<Reading> readings = new ArrayList<>();
-        for (int n = count(in); n > 0; n--) {
+        for (int n = count(in, MOST_READINGS); n > 0; n--) {
             Check check = check(in, words);
             readings.add(
                     new Reading(check, in.readDouble(), in.readBoolean(), words.get(in.readInt()), in.readDouble()));
