@@ -46,7 +46,6 @@ import org.jspecify.annotations.Nullable;
 /** What each command does in the window. */
 final class Commands {
     private static final Words WORDS = Words.of(Commands.class);
-    private static final double AFTERMATH_HEIGHT = 330;
     private static final double SAFE_LAMP_WATTS = 100;
 
     private final Window window;
@@ -386,7 +385,11 @@ final class Commands {
     private void bars() {
         List<Outcome> outcomes = new ArrayList<>();
         outcome().ifPresent(outcomes::add);
-        model.otherPowerProperty().get().map(Shown::outcome).ifPresent(outcomes::add);
+        model.otherPowerProperty()
+                .get()
+                .filter(o -> o.sentence().supposition().equals(model.asked().supposition()))
+                .map(Shown::outcome)
+                .ifPresent(outcomes::add);
         BarsView view = new BarsView();
         view.setOutcomes(outcomes);
         view.show(model.state().sentence().setting().function());
@@ -427,7 +430,6 @@ final class Commands {
         AftermathView view = new AftermathView();
         view.setOutcome(played.get());
         view.setOnStep(this::step);
-        view.setPrefHeight(AFTERMATH_HEIGHT);
         page = view;
         window.below(view, WORDS.say("page.back"), this::back);
         view.requestFocus();

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 /** What lies over the window for a moment: one thing at a time. Closing it gives the keyboard back to whoever had it. */
 final class Overlay extends Pane {
     private static final double MARGIN = 20;
+    /** The key strip stays in sight. */
+    private static final double FOOT = 38;
 
     private @Nullable Region open;
     private @Nullable Node before;
@@ -94,7 +96,11 @@ final class Overlay extends Pane {
             besidePlace(node, width);
             return;
         }
-        double height = Math.min(getHeight() - top - MARGIN, node.prefHeight(width));
+        double wanted = node.prefHeight(width);
+        double foot = getHeight() - FOOT;
+        // where the window is low, better over the line than with no room for what is to be read
+        top = Math.max(0, Math.min(top, foot - Math.min(wanted, node.minHeight(width))));
+        double height = Math.min(foot - top, wanted);
         double x = side == Side.RIGHT ? getWidth() - width - MARGIN : (getWidth() - width) / 2;
         node.resizeRelocate(Math.rint(x), Math.rint(top), width, height);
     }

@@ -58,8 +58,6 @@ final class Window extends StackPane {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double MARGIN = 20;
     private static final double FIGURES_HEIGHT = 172;
-    /** Least height of the board [px]; in a lower window the sheet scrolls. */
-    private static final double BOARD_HEIGHT = 300;
     /** Work shorter than this is not worth a sign. */
     private static final Duration PATIENCE = Duration.millis(100);
 
@@ -115,7 +113,6 @@ final class Window extends StackPane {
         board.drawing().onLooked(this::nameSection);
         middle.setCenter(boardAndChips);
         BorderPane.setMargin(boardAndChips, new Insets(8, MARGIN, 0, MARGIN));
-        boardAndChips.setMinHeight(BOARD_HEIGHT);
         strip.setMinHeight(FIGURES_HEIGHT);
         waves.setMinHeight(FIGURES_HEIGHT);
         middle.setBottom(figures);
@@ -355,13 +352,7 @@ final class Window extends StackPane {
 
     /** Shows something below the board in place of the figures. */
     void below(Region view, String back, Runnable turnBack) {
-        Button button = new Button(back);
-        button.setOnAction(e -> turnBack.run());
-        StackPane framed = new StackPane(view, button);
-        StackPane.setAlignment(button, Pos.BOTTOM_RIGHT);
-        StackPane.setMargin(button, new Insets(0, 16, 10, 0));
-        framed.setPadding(new Insets(8, MARGIN, 6, MARGIN));
-        middle.setBottom(framed);
+        middle.setBottom(new Below(view, back, turnBack, heightProperty()));
     }
 
     /** Says something in the line under the sentence, until it is told otherwise or the sentence changes. */

@@ -178,7 +178,7 @@ public final class SentenceParser {
     private FaultForm form(Target target, String words) throws SentenceException {
         List<FaultForm> forms = forms(target);
         if (words.isEmpty()) {
-            throw new SentenceException("", "say what " + named(target) + " does wrong", modes(forms));
+            throw new SentenceException("", "say what " + named(target) + " does wrong", modes(target));
         }
         List<FaultForm> matching = ModeWords.matching(words, forms);
         if (matching.size() == 1) {
@@ -190,7 +190,7 @@ public final class SentenceParser {
         List<FaultForm> elsewhere = ModeWords.matching(words, Catalogue.possible(circuit, target.part()));
         if (elsewhere.isEmpty() || target.place() != null) {
             throw new SentenceException(
-                    words, "'" + words + "' is nothing that " + named(target) + " can be", allowed(target, forms));
+                    words, "'" + words + "' is nothing that " + named(target) + " can be", allowed(target));
         }
         if (elsewhere.size() == 1) {
             return elsewhere.get(0);
@@ -233,13 +233,15 @@ public final class SentenceParser {
                 : new SentenceException(found, target.part() + " has no '" + found + "'", places);
     }
 
-    private static List<String> modes(List<FaultForm> forms) {
-        return forms.stream().map(f -> f.mode().compact()).distinct().toList();
+    /** Where no place was said, those of its places too: what could be several is asked for next. */
+    private List<String> modes(Target target) {
+        List<FaultForm> meant = target.place() == null ? Catalogue.possible(circuit, target.part()) : forms(target);
+        return meant.stream().map(f -> f.mode().compact()).distinct().toList();
     }
 
     /** Failures, and where the whole part is meant what may be fitted instead of it. */
-    private List<String> allowed(Target target, List<FaultForm> forms) {
-        List<String> allowed = new ArrayList<>(modes(forms));
+    private List<String> allowed(Target target) {
+        List<String> allowed = new ArrayList<>(modes(target));
         if (target.place() == null) {
             Replacements.of(circuit, target.part()).ifPresent(r -> allowed.addAll(r.words()));
         }

@@ -6,6 +6,7 @@ import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
+import fusetale.store.Preferences;
 import fusetale.store.UnwritableFile;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -278,6 +279,42 @@ class DeskFlowTest extends WindowFlow {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(program().preferences().textPerCent()).isEqualTo(150);
         tidy("150 %");
+    }
+
+    @Test
+    void whatLiesOverTheBoardIsWholeAtAHundredAndFiftyPerCent() {
+        worked();
+        interact(() -> {
+            program().prefer(150, Preferences.Light.LIGHT);
+            repair().window().commands().say("br1 leg1 short");
+            repair().window().commands().say("f1 holds 25 A");
+        });
+        worked();
+        for (Command page : List.of(Command.WAVES, Command.BARS, Command.AFTERMATH)) {
+            interact(() -> repair().window().commands().take(page));
+            worked();
+            tidy("150 % " + page);
+            assertThat(VisibleTexts.cut(scene().getRoot())).as(page.toString()).isEmpty();
+            interact(() -> repair().window().commands().take(Command.STOP));
+            worked();
+        }
+        interact(() -> repair().window().openCard("BR1"));
+        WaitForAsyncUtils.waitForFxEvents();
+        tidy("150 % card");
+        assertThat(VisibleTexts.cut(scene().getRoot())).isEmpty();
+        Node card = scene().lookup(".card");
+        Bounds lies = card.localToScene(card.getLayoutBounds());
+        assertThat(lies.getMaxY()).isLessThan(scene().getHeight() - 1.5 * 30);
+        for (Node text : card.lookupAll(".card-below .text")) {
+            assertThat(lies.contains(text.localToScene(text.getLayoutBounds()))).isTrue();
+        }
+        Node first = scene().getFocusOwner();
+        assertThat(first.getStyleClass()).contains("card-row");
+        Node page = card.lookup(".viewport");
+        assertThat(page.localToScene(page.getLayoutBounds()).getMaxY() + 1)
+                .isGreaterThan(first.localToScene(first.getLayoutBounds()).getMaxY());
+        assertThat(page.localToScene(page.getLayoutBounds()).getMinY() - 1)
+                .isLessThan(first.localToScene(first.getLayoutBounds()).getMinY());
     }
 
     private javafx.scene.Scene scene() {

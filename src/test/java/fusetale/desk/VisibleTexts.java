@@ -35,12 +35,20 @@ final class VisibleTexts {
         for (Node node : all(root)) {
             if (node instanceof Labeled labeled
                     && !labeled.getText().isEmpty()
-                    && labeled.lookup(".text") instanceof Text shown
+                    && own(labeled) instanceof Text shown
                     && !shown.getText().replace("\n", " ").equals(labeled.getText())) {
                 cut.add(labeled.getText() + " -> " + shown.getText());
             }
         }
         return cut;
+    }
+
+    /** The text of a label, and not that of what it shows beside it. */
+    private static @Nullable Node own(Labeled labeled) {
+        return labeled.getChildrenUnmodifiable().stream()
+                .filter(Text.class::isInstance)
+                .findFirst()
+                .orElse(null);
     }
 
     /** Pairs of texts that lie upon each other. */

@@ -75,7 +75,8 @@ public final class AftermathView extends BorderPane {
         for (Harm.Gravity gravity : List.of(Harm.Gravity.RELIEF, Harm.Gravity.WARNING, Harm.Gravity.DAMAGE)) {
             head.getChildren().add(legend(gravity));
         }
-        setTop(head);
+        // above what scrolls: where the window is low, the steps stay in sight
+        setTop(new VBox(steps, head));
         rows.setPadding(new Insets(4, 4, 8, 4));
         orders.setPadding(new Insets(8, 4, 8, 4));
         widthProperty().addListener(changed -> arrange());
@@ -90,8 +91,7 @@ public final class AftermathView extends BorderPane {
         where.setWrapText(true);
         where.setAccessibleRole(AccessibleRole.TEXT);
         where.getStyleClass().add("aftermath-where");
-        steps.setPadding(new Insets(12, 0, 0, 0));
-        setBottom(steps);
+        steps.setPadding(new Insets(0, 0, 8, 0));
         // before the scroll pane takes arrows for itself
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         setOutcome(null);

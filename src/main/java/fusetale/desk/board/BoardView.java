@@ -31,6 +31,11 @@ public final class BoardView extends Region {
     private static final Words WORDS = Words.of(BoardView.class);
     private static final double BESIDE_LEGEND = 128;
     private static final double MARGIN = 12;
+    /** Least height of the paper, and of the drawing under however many rows of tags [px]; in a lower window the sheet scrolls. */
+    private static final double LEAST = 250;
+
+    private static final double LEAST_DRAWING = 140;
+    private static final double GAP = 6;
 
     private final DrawingView drawing = new DrawingView();
     private final Cord cord = new Cord();
@@ -38,6 +43,7 @@ public final class BoardView extends Region {
     private final VBox legend = new VBox(8);
     private final Map<String, Path> paths = new HashMap<>();
     private List<TagFigures> tags = List.of();
+    private double cordHeight;
 
     /** An empty paper. */
     public BoardView() {
@@ -103,6 +109,11 @@ public final class BoardView extends Region {
     }
 
     @Override
+    protected double computeMinHeight(double width) {
+        return Math.max(LEAST, cordHeight + GAP + LEAST_DRAWING);
+    }
+
+    @Override
     protected void layoutChildren() {
         double width = getWidth();
         cord.resizeRelocate(MARGIN, 0, width - 2 * MARGIN, getHeight());
@@ -112,7 +123,11 @@ public final class BoardView extends Region {
         legend.relocate(MARGIN + 6, 26);
         legend.autosize();
         cord.layout();
-        double top = cord.height() + 6;
+        if (cord.height() != cordHeight) {
+            cordHeight = cord.height();
+            requestLayout();
+        }
+        double top = cordHeight + GAP;
         drawing.resizeRelocate(0, top, width, Math.max(40, getHeight() - top));
         strings.resizeRelocate(0, 0, width, getHeight());
         drawing.layout();

@@ -1,6 +1,7 @@
 package fusetale.desk.card;
 
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Reveal;
 import fusetale.explore.Words;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
@@ -21,6 +22,8 @@ import javafx.scene.layout.VBox;
 public final class CardView extends BorderPane {
     private static final Words WORDS = Words.of(CardView.class);
     private static final double WIDTH = 430;
+    /** Head, two ways to fail and what is told of one of them. */
+    private static final double LEAST_HEIGHT = 390;
 
     private final VBox rows = new VBox();
     private final Label happened = paragraph();
@@ -39,6 +42,7 @@ public final class CardView extends BorderPane {
         getStylesheets().add(CardView.class.getResource("card.css").toExternalForm());
         setPrefWidth(WIDTH);
         setMaxWidth(WIDTH);
+        setMinHeight(LEAST_HEIGHT);
         Label name = new Label(WORDS.say("title", card.name()));
         name.setFont(Faces.SHOUT.at(20));
         Label kind = new Label(card.kind());
@@ -49,6 +53,8 @@ public final class CardView extends BorderPane {
         close.setOnAction(e -> closed.run());
         HBox head = new HBox(10, name, kind, space, close);
         head.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        head.setPadding(new Insets(14, 16, 8, 16));
+        setTop(head);
         Label about = paragraph();
         about.setText(card.about());
         Label here = paragraph();
@@ -57,13 +63,12 @@ public final class CardView extends BorderPane {
         here.setManaged(!card.here().isEmpty());
         Label fails = new Label(WORDS.say("fails"));
         fails.setFont(Faces.HEADING.at(17));
-        VBox top = new VBox(8, head, about, here, extra, fails);
-        top.setPadding(new Insets(14, 16, 6, 16));
-        setTop(top);
+        VBox tells = new VBox(8, about, here, extra, fails);
+        tells.setPadding(new Insets(0, 16, 6, 16));
         for (PartCard.Way way : card.ways()) {
             rows.getChildren().add(row(way, taken));
         }
-        ScrollPane scroll = new ScrollPane(rows);
+        ScrollPane scroll = new ScrollPane(new VBox(tells, rows));
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         setCenter(scroll);
@@ -95,8 +100,15 @@ public final class CardView extends BorderPane {
     /** Puts the keyboard on the first way. */
     public void begin() {
         if (!rows.getChildren().isEmpty()) {
-            rows.getChildren().get(0).requestFocus();
+            // laid out at once: what has the keyboard is to be seen, and a low card has to be scrolled for that
+            getParent().layout();
+            focus(rows.getChildren().get(0));
         }
+    }
+
+    private static void focus(Node row) {
+        row.requestFocus();
+        Reveal.whole(row);
     }
 
     private Node row(PartCard.Way way, Consumer<PartCard.Way> taken) {
@@ -131,19 +143,7 @@ public final class CardView extends BorderPane {
         }
         int next = Math.max(0, Math.min(rows.getChildren().size() - 1, at + by));
         if (next >= 0 && !rows.getChildren().isEmpty()) {
-            Node row = rows.getChildren().get(next);
-            row.requestFocus();
-            reveal(row);
-        }
-    }
-
-    private void reveal(Node row) {
-        ScrollPane scroll = (ScrollPane) getCenter();
-        double content = rows.getHeight();
-        double view = scroll.getViewportBounds().getHeight();
-        if (content > view) {
-            double top = row.getBoundsInParent().getMinY();
-            scroll.setVvalue(Math.max(0, Math.min(1, (top - view / 3) / (content - view))));
+            focus(rows.getChildren().get(next));
         }
     }
 

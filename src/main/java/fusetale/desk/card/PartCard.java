@@ -12,6 +12,7 @@ import fusetale.sentence.SentencePrinter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a card says of a part, a connector or the mains.
@@ -61,7 +62,8 @@ public record PartCard(String name, String kind, String about, String here, List
                     supposed.faults().stream().anyMatch(form::covers)));
         }
         String kind = forms.isEmpty() ? "" : forms.get(0).telling().kind();
-        String note = board.part(name).map(Part::about).map(a -> a.note()).orElse("");
+        String note =
+                sentence(board.part(name).map(Part::about).map(a -> a.note()).orElse(""));
         String here = note.isEmpty() ? place : place.isEmpty() ? note : WORDS.say("here", place, note);
         return new PartCard(name, kind, about(kind), here, ways);
     }
@@ -84,6 +86,11 @@ public record PartCard(String name, String kind, String about, String here, List
         } catch (UnfitSupposition e) {
             throw new IllegalStateException("the catalogue offers what does not fit", e);
         }
+    }
+
+    /** A note of a circuit file begins as its writer liked. */
+    private static String sentence(String note) {
+        return note.isEmpty() ? note : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1);
     }
 
     private static String about(String kind) {

@@ -6,6 +6,7 @@ import fusetale.report.drawing.DrawnPart;
 import fusetale.report.drawing.DrawnPoint;
 import fusetale.report.drawing.Marks;
 import fusetale.report.drawing.Section;
+import fusetale.report.drawing.Stroke;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -42,6 +44,9 @@ public final class DrawingView extends Region {
     private final Group sheet = new Group();
     private final Group sectionLayer = new Group();
     private final Group swipes = new Group();
+    /** What the highlighter lays under captions: seen with them. */
+    private final Group grounds = new Group();
+
     private final Group ink = new Group();
     private final Group marks = new Group();
     private final Group captions = new Group();
@@ -67,9 +72,10 @@ public final class DrawingView extends Region {
         getStyleClass().add("drawing");
         getStylesheets().add(DrawingView.class.getResource("drawing.css").toExternalForm());
         swipes.setMouseTransparent(true);
+        grounds.setMouseTransparent(true);
         marks.setMouseTransparent(true);
         captions.setMouseTransparent(true);
-        sheet.getChildren().addAll(swipes, ink, marks, captions, covers, sectionLayer);
+        sheet.getChildren().addAll(swipes, grounds, ink, marks, captions, covers, sectionLayer);
         sheet.getTransforms().addAll(translate, scale);
         getChildren().add(sheet);
         Rectangle clip = new Rectangle();
@@ -126,6 +132,7 @@ public final class DrawingView extends Region {
         marks.getChildren().clear();
         captions.getChildren().clear();
         swipes.getChildren().clear();
+        grounds.getChildren().clear();
         covers.getChildren().clear();
         whole = new Box(0, 0, plan.width(), plan.height());
         Map<String, Section> sectionOf = new HashMap<>();
@@ -179,7 +186,9 @@ public final class DrawingView extends Region {
 
     /** Marks what is supposed and what follows: swipes behind the ink, strokes and figures over it. */
     public void mark(Marks what) {
-        swipes.getChildren().setAll(Nodes.strokes(what.swipes()));
+        Map<Boolean, List<Stroke>> filled = what.swipes().stream().collect(Collectors.partitioningBy(Stroke::filled));
+        swipes.getChildren().setAll(Nodes.strokes(filled.getOrDefault(false, List.of())));
+        grounds.getChildren().setAll(Nodes.strokes(filled.getOrDefault(true, List.of())));
         marks.getChildren().setAll(Nodes.strokes(what.strokes()));
         captions.getChildren().setAll(what.labels().stream().map(Nodes::label).toList());
     }
@@ -245,7 +254,7 @@ public final class DrawingView extends Region {
     /** Shows one section, or the whole sheet. */
     public void look(Optional<Box> box) {
         shown = box;
-        go(fitting(box.orElse(whole)));
+        go(looking());
         looked.run();
     }
 
@@ -340,6 +349,12 @@ public final class DrawingView extends Region {
         return Viewport.showing(box, getWidth(), getHeight(), MOST_FIT);
     }
 
+    /** The whole sheet however small, a piece of it so that it can be read. */
+    private Viewport looking() {
+        return shown.map(box -> Viewport.reading(box, whole, getWidth(), getHeight(), READABLE, MOST_FIT))
+                .orElseGet(() -> fitting(whole));
+    }
+
     private void reveal(Box box) {
         if (getWidth() > 0) {
             go(viewport.revealing(box, getWidth(), getHeight()));
@@ -354,24 +369,29 @@ public final class DrawingView extends Region {
         translate.setY(next.top());
         boolean far = next.scale() < FAR;
         captions.setVisible(!far);
+        grounds.setVisible(!far);
         pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("far"), far);
         sections.values().forEach(s -> s.showAt(next.scale()));
         moved.run();
     }
 
-    /** Of a sheet too large to be read as a whole: its first section with a test point. */
+    /** Of a sheet too large to be read as a whole: its first section with a test point that can be. */
     private Optional<Box> begin() {
-        return sections.values().stream()
+        List<Box> pointed = sections.values().stream()
                 .map(s -> s.section().bounds())
                 .filter(b -> points.values().stream()
                         .anyMatch(p -> b.holds(p.red().x(), p.red().y())))
-                .findFirst();
+                .toList();
+        return pointed.stream()
+                .filter(b -> fitting(b).scale() >= READABLE)
+                .findFirst()
+                .or(() -> pointed.stream().findFirst());
     }
 
     /** The section looked at, or the whole sheet, fits anew when the window changes its size. */
     private void resized() {
         if (placed && getWidth() > 0 && getHeight() > 0) {
-            go(fitting(shown.orElse(whole)));
+            go(looking());
         }
     }
 
@@ -382,7 +402,7 @@ public final class DrawingView extends Region {
             if (shown.isEmpty() && fitting(whole).scale() < READABLE) {
                 shown = begin();
             }
-            go(fitting(shown.orElse(whole)));
+            go(looking());
             looked.run();
         } else {
             moved.run();

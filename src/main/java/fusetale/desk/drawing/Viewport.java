@@ -28,6 +28,31 @@ record Viewport(double scale, double left, double top) {
                 (height - box.height() * within) / 2 - box.y() * within);
     }
 
+    /**
+     * So that a box of the sheet is seen as large as it can be, but never smaller than {@code least}: then from its upper left
+     * corner on. Nothing is shown beside the sheet as long as there is something on it to be shown.
+     */
+    static Viewport reading(Box box, Box sheet, double width, double height, double least, double most) {
+        Viewport whole = showing(box, width, height, most);
+        double scale = Math.max(whole.scale, Math.min(least, most));
+        return new Viewport(
+                scale,
+                placed(scale, box.x(), box.width(), sheet.x(), sheet.width(), width),
+                placed(scale, box.y(), box.height(), sheet.y(), sheet.height(), height));
+    }
+
+    /** Where the sheet's origin comes to lie along one axis. */
+    private static double placed(double scale, double at, double size, double sheetAt, double sheetSize, double room) {
+        double free = room - 2 * MARGIN;
+        if (sheetSize * scale <= free) {
+            return (room - sheetSize * scale) / 2 - sheetAt * scale;
+        }
+        double wanted = size * scale <= free ? (room - size * scale) / 2 - at * scale : MARGIN - at * scale;
+        double first = MARGIN - sheetAt * scale;
+        double last = room - MARGIN - (sheetAt + sheetSize) * scale;
+        return Math.max(last, Math.min(wanted, first));
+    }
+
     /** Larger or smaller around a point of the view. */
     Viewport zoomed(double factor, double x, double y) {
         double next = bounded(scale * factor);

@@ -27,6 +27,9 @@ public final class Page extends VBox {
     private static final double GAP = 12;
     private static final double SCROLL_MARGIN = 16;
 
+    /** Room around what scrolls, for the ring of what has the keyboard. */
+    private static final double RING = 4;
+
     private final VBox body = new VBox(GAP);
     private final ScrollPane scroll = new ScrollPane(body);
     private final Label said = new Label();
@@ -49,7 +52,12 @@ public final class Page extends VBox {
         Label title = new Label(heading);
         title.getStyleClass().add("page-heading");
         title.setMinHeight(USE_PREF_SIZE);
-        body.setPadding(new Insets(4));
+        body.setPadding(new Insets(RING));
+        // what does not scroll stands in line with what does
+        Insets inLine = new Insets(0, RING, 0, RING);
+        title.setPadding(inLine);
+        said.setPadding(inLine);
+        foot.setPadding(inLine);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setAccessibleText(heading);

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -23,6 +24,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -43,6 +45,8 @@ public final class SentenceView extends StackPane {
     private static final double DRAG_PIXELS = 480;
     private static final Duration WHEEL_REST = Duration.millis(350);
 
+    private static final Pattern STOP = Pattern.compile("[.,;:]");
+
     private final LineModel model;
     private final FlowPane flow = new FlowPane();
     private final TextField field = new TextField();
@@ -54,6 +58,7 @@ public final class SentenceView extends StackPane {
     private @Nullable Piece dragged;
     private double dragPosition;
     private @Nullable Piece wheeled;
+    private List<PieceView> views = List.of();
     private List<String> shownShape = List.of();
     private Font shownFont = PieceView.font(FULL);
     private double wheelPosition;
@@ -140,20 +145,14 @@ public final class SentenceView extends StackPane {
     }
 
     private void firstPiece() {
-        flow.getChildren().stream()
-                .filter(PieceView.class::isInstance)
-                .findFirst()
-                .ifPresent(Node::requestFocus);
+        views.stream().findFirst().ifPresent(Node::requestFocus);
     }
 
     private void show() {
         List<Piece> pieces = model.pieces();
         Font font = PieceView.font(size(pieces));
         Font words = Faces.WORDS.at(font.getSize());
-        List<PieceView> old = flow.getChildren().stream()
-                .filter(PieceView.class::isInstance)
-                .map(PieceView.class::cast)
-                .toList();
+        List<PieceView> old = views;
         List<Piece> pressable =
                 pieces.stream().filter(p -> p.kind() != Piece.Kind.WORDS).toList();
         flow.setAccessibleText(model.spoken());
@@ -176,6 +175,7 @@ public final class SentenceView extends StackPane {
             focused = old.get(k).isFocused() ? k : focused;
         }
         List<Node> nodes = new ArrayList<>();
+        List<PieceView> made = new ArrayList<>();
         for (Piece piece : pieces) {
             if (piece.kind() == Piece.Kind.WORDS) {
                 words(piece.text(), words, nodes);
@@ -183,15 +183,13 @@ public final class SentenceView extends StackPane {
                 PieceView view = piece(piece, font);
                 FlowPane.setMargin(view, new Insets(0, 0, 0, 2));
                 nodes.add(view);
+                made.add(view);
             }
         }
         flow.getChildren().setAll(nodes);
+        views = List.copyOf(made);
         if (focused >= 0 && focused < pressable.size()) {
-            List<PieceView> now = nodes.stream()
-                    .filter(PieceView.class::isInstance)
-                    .map(PieceView.class::cast)
-                    .toList();
-            now.get(focused).requestFocus();
+            views.get(focused).requestFocus();
         }
     }
 
@@ -212,7 +210,7 @@ public final class SentenceView extends StackPane {
         return !Double.isNaN(dragFrom) || wheeled != null;
     }
 
-    /** Words between the pieces, each by itself, so that a long sentence breaks between any two. */
+    /** Words between the pieces, each by itself, so that a long sentence breaks between any two; a stop stays with what it follows. */
     private static void words(String text, Font font, List<Node> nodes) {
         double blank = font.getSize() * 0.26;
         boolean first = true;
@@ -222,11 +220,22 @@ public final class SentenceView extends StackPane {
             shown.getStyleClass().add("text-soft");
             double before = first && text.startsWith(" ") ? blank : 0;
             first = false;
-            FlowPane.setMargin(shown, new Insets(0, blank, 0, before));
-            nodes.add(shown);
+            if (STOP.matcher(word).matches() && before == 0 && !nodes.isEmpty()) {
+                Node followed = nodes.remove(nodes.size() - 1);
+                HBox both = new HBox(followed, shown);
+                both.setAlignment(Pos.CENTER_LEFT);
+                double had = FlowPane.getMargin(followed).getLeft();
+                FlowPane.setMargin(both, new Insets(0, blank, 0, had));
+                nodes.add(both);
+            } else {
+                FlowPane.setMargin(shown, new Insets(0, blank, 0, before));
+                nodes.add(shown);
+            }
         }
         if (!text.endsWith(" ")) {
-            FlowPane.setMargin(nodes.get(nodes.size() - 1), Insets.EMPTY);
+            Node last = nodes.get(nodes.size() - 1);
+            FlowPane.setMargin(
+                    last, new Insets(0, 0, 0, FlowPane.getMargin(last).getLeft()));
         }
     }
 

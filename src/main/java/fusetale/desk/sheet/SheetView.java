@@ -83,6 +83,8 @@ public final class SheetView extends StackPane {
         image.setAccessibleText(of.spoken());
         StackPane sheet = new StackPane(image);
         sheet.getStyleClass().add("page-sheet");
+        // or the picture, once wide, would keep the page wide
+        sheet.setMinWidth(0);
         sheet.setAccessibleText(of.spoken());
         return sheet;
     }

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -366,6 +367,28 @@ public final class DeskModel {
                 && !question.supposition().isNothing()
                 && forward.get().isEmpty();
         answering.start(turn -> answer(turn, board, question, plays));
+        askOtherwise(board, question);
+    }
+
+    /** What has just been shown is often the very answer: the meter was turned from volts to ohms, and the plug came out. */
+    private void askOtherwise(Circuit board, Sentence question) {
+        Question other = Asked.otherwise(board, question);
+        Optional<Shown> known = Stream.concat(shown.get().stream(), otherPower.get().stream())
+                .filter(Shown::whole)
+                .filter(s -> s.covers(other, question.supposition()))
+                .findFirst();
+        if (known.isPresent()) {
+            otherwise.stop();
+            otherPower.set(known);
+            return;
+        }
+        // of the same supposition on another bench: it would pass for the answer
+        if (otherPower
+                .get()
+                .filter(o -> o.sentence().supposition().equals(question.supposition()))
+                .isPresent()) {
+            otherPower.set(Optional.empty());
+        }
         otherwise.start(turn -> answerOtherwise(turn, board, question));
     }
 

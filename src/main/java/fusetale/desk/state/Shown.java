@@ -2,6 +2,8 @@ package fusetale.desk.state;
 
 import fusetale.circuit.Circuit;
 import fusetale.explore.Outcome;
+import fusetale.explore.Question;
+import fusetale.fault.Supposition;
 import fusetale.sentence.Sentence;
 
 /**
@@ -16,5 +18,14 @@ public record Shown(Circuit board, Sentence sentence, Outcome outcome, boolean w
     /** Whether it answers this question of this board. */
     public boolean answers(Circuit asked, Sentence question) {
         return board.equals(asked) && sentence.equals(question);
+    }
+
+    /** Whether it tells what is asked there of a machine, though the sentence was another. */
+    boolean covers(Question other, Supposition supposed) {
+        Question asked = outcome.question();
+        return board.equals(other.healthy())
+                && sentence.supposition().equals(supposed)
+                && asked.arrangement().equals(other.arrangement())
+                && asked.meter().equals(other.meter());
     }
 }

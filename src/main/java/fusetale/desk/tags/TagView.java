@@ -224,7 +224,9 @@ final class TagView extends Region implements Explained {
         read.setY(y);
         cross.relocate(read.getX() - 17, y - 11);
         double room = (wasRead ? read.getX() - 20 : size.width - 8) - TEXT_X;
-        foot.setText(cut(foot.getText(), foot.getFont(), room));
+        boolean apart = figures.state() == TagFigures.State.TOO_CLOSE && width(foot) > room;
+        // "too" alone says nothing; the hollow sign says all of it
+        foot.setText(apart ? figures.healthy() : cut(foot.getText(), foot.getFont(), room));
         foot.setX(TEXT_X);
         foot.setY(y);
     }

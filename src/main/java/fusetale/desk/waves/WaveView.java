@@ -59,6 +59,7 @@ public final class WaveView extends BorderPane {
         Label heading = new Label(WORDS.say("choose"));
         heading.getStyleClass().add("label-soft");
         heading.setWrapText(true);
+        heading.setMinHeight(Region.USE_PREF_SIZE);
         ScrollPane scroll = new ScrollPane(choice);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);

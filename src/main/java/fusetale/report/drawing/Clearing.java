@@ -13,6 +13,7 @@ final class Clearing {
     private static final double AIR = 3;
 
     private final Box sheet;
+    private final List<Box> sections = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
 
     Clearing(DrawingPlan plan) {
@@ -33,7 +34,8 @@ final class Clearing {
             }
         }
         plan.sections().forEach(s -> {
-            taken.add(s.title().bounds());
+            sections.add(s.bounds());
+            taken.add(s.headed());
             taken.addAll(s.frame());
         });
     }
@@ -44,11 +46,20 @@ final class Clearing {
     }
 
     /**
-     * The free place nearest to a box; empty where there is none within reach.
+     * The free place nearest to a box, in the section that the box is in as long as there is one; empty where there is none within
+     * reach.
      *
      * @param beside what the text belongs to
      */
     Optional<Box> nearest(Box beside, double width, double height) {
+        return sections.stream()
+                .filter(s -> s.holds(beside.middleX(), beside.middleY()))
+                .findFirst()
+                .flatMap(s -> nearest(beside, width, height, s))
+                .or(() -> nearest(beside, width, height, sheet));
+    }
+
+    private Optional<Box> nearest(Box beside, double width, double height, Box within) {
         Box window = beside.grown(REACH + Math.max(width, height));
         List<Box> around = taken.stream().filter(window::meets).toList();
         Box best = null;
@@ -57,7 +68,7 @@ final class Clearing {
             for (double x = beside.x() - REACH - width; x <= beside.right() + REACH; x += STEP) {
                 Box box = new Box(x, y, width, height);
                 double far = distance(beside, box);
-                if (far < least && far < REACH && sheet.holds(box)) {
+                if (far < least && far < REACH && within.holds(box)) {
                     Box wide = box.grown(AIR);
                     if (around.stream().noneMatch(wide::meets)) {
                         least = far;

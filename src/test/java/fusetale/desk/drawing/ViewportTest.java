@@ -21,6 +21,28 @@ class ViewportTest {
     }
 
     @Test
+    void aPieceTooTallToBeReadWholeIsReadFromItsTop() {
+        Box sheet = new Box(0, 0, 2000, 3000);
+        Viewport view = Viewport.reading(new Box(800, 600, 200, 1800), sheet, 1000, 300, 0.6, 1.25);
+
+        assertThat(view.scale()).isEqualTo(0.6);
+        assertThat(view.y(600)).isBetween(0.0, 30.0);
+        assertThat((view.x(800) + view.x(1000)) / 2).isCloseTo(500, within(1e-9));
+    }
+
+    @Test
+    void aPieceAtTheEdgeShowsMoreOfTheSheetRatherThanNothing() {
+        Box sheet = new Box(0, 0, 2000, 3000);
+        Viewport left = Viewport.reading(new Box(0, 0, 300, 250), sheet, 1000, 300, 0.6, 1.25);
+        assertThat(left.x(0)).isBetween(0.0, 30.0);
+        assertThat(left.y(0)).isBetween(0.0, 30.0);
+
+        Viewport right = Viewport.reading(new Box(1700, 2750, 300, 250), sheet, 1000, 300, 0.6, 1.25);
+        assertThat(right.x(2000)).isBetween(970.0, 1000.0);
+        assertThat(right.y(3000)).isBetween(270.0, 300.0);
+    }
+
+    @Test
     void whatIsUnderTheHandStaysThereWhileZooming() {
         Viewport zoomed = begun.zoomed(1.25, 300, 200);
 

@@ -2,6 +2,7 @@ package fusetale.desk.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.circuit.Circuit;
 import fusetale.desk.Answers;
@@ -222,6 +223,47 @@ class DeskModelTest {
         assertThat(model.state().sentence().arrangement().powerOn()).isFalse();
         assertThat(model.otherPowerProperty().get().orElseThrow().outcome().doNotPowerUp())
                 .isTrue();
+    }
+
+    @Test
+    void theDangerStandsAtOnceWhenThePlugComesOut() throws Exception {
+        model.type("br1 leg1 short");
+        model.type("f1 holds 25 A");
+        worked();
+        Shown powered = model.shownProperty().get().orElseThrow();
+
+        model.type("ohms");
+
+        assertThat(model.otherPowerProperty().get()).containsSame(powered);
+        worked();
+        assertThat(model.shownProperty()
+                        .get()
+                        .orElseThrow()
+                        .sentence()
+                        .arrangement()
+                        .powerOn())
+                .isFalse();
+        assertThat(model.otherPowerProperty().get()).containsSame(powered);
+    }
+
+    @Test
+    void whatTheSameMachineShowsOnAnotherBenchNeverPassesForTheOtherPower() throws Exception {
+        model.type("ohms");
+        worked();
+        until(() -> model.otherPowerProperty().get().isPresent());
+
+        model.type("pull f1");
+
+        assertThat(model.otherPowerProperty().get()).isEmpty();
+        until(() -> model.otherPowerProperty().get().isPresent());
+        Arrangement other = model.otherPowerProperty()
+                .get()
+                .orElseThrow()
+                .outcome()
+                .question()
+                .arrangement();
+        assertThat(other.powerOn()).isTrue();
+        assertThat(other.pulledFuses()).containsExactly("F1");
     }
 
     @Test
