@@ -14,6 +14,7 @@ import fusetale.desk.match.MatchModel;
 import fusetale.desk.match.Weigher;
 import fusetale.desk.preferences.PreferencesModel;
 import fusetale.desk.preferences.PreferencesView;
+import fusetale.desk.preferences.SystemLight;
 import fusetale.desk.start.StartModel;
 import fusetale.desk.start.StartView;
 import fusetale.desk.start.UnreadableView;
@@ -80,6 +81,8 @@ final class Program implements Desk {
     private final Scaled scaled = new Scaled(layers);
     private final Guard guard;
     private final Newest opening;
+    private final Newest askingLight;
+    private boolean systemIsDark;
     private @Nullable OpenRepair open;
     private @Nullable CircuitWatch waitsFor;
 
@@ -100,6 +103,7 @@ final class Program implements Desk {
                 store, () -> Meter.builtIn().stream().map(Meter::name).toList());
         this.guard = new Guard(this::keep, this::sentence, clock, Platform::runLater, this::tell);
         this.opening = workers().line();
+        this.askingLight = workers().line();
     }
 
     private Workers workers() {
@@ -129,8 +133,17 @@ final class Program implements Desk {
         stage.setScene(scene);
         stage.setTitle(WORDS.say("brand"));
         stage.setOnHidden(e -> closeRepair());
-        preferences.preferencesProperty().addListener(changed -> prefer());
+        preferences.preferencesProperty().addListener(changed -> {
+            prefer();
+            askLight();
+        });
         scene.widthProperty().addListener(changed -> prefer());
+        // asked again whenever one comes back: many systems go dark in the evening
+        stage.focusedProperty().addListener((property, before, now) -> {
+            if (now) {
+                askLight();
+            }
+        });
         prefer();
         if (arguments.isEmpty()) {
             showStart();
@@ -476,11 +489,26 @@ final class Program implements Desk {
         preferences.change(p -> p.withTextPerCent(textPerCent).withLight(light));
     }
 
+    private void askLight() {
+        if (preferences().light() != Preferences.Light.AS_THE_SYSTEM) {
+            return;
+        }
+        askingLight.start(turn -> {
+            boolean dark = SystemLight.isDark();
+            turn.show(() -> {
+                if (dark != systemIsDark) {
+                    systemIsDark = dark;
+                    prefer();
+                }
+            });
+        });
+    }
+
     /** Paints and scales everything as the user likes it. */
     private void prefer() {
         Preferences now = preferences();
-        // this version of JavaFX cannot tell what the system is set to
-        boolean dark = now.light() == Preferences.Light.LAMP_OFF;
+        boolean dark = now.light() == Preferences.Light.LAMP_OFF
+                || (now.light() == Preferences.Light.AS_THE_SYSTEM && systemIsDark);
         scaled.setStyle((dark ? Palette.DARK : Palette.LIGHT).style());
         boolean wide = stage.getScene() != null && stage.getScene().getWidth() >= WIDE;
         int perCent = wide ? Math.max(now.textPerCent(), WIDE_PER_CENT) : now.textPerCent();

@@ -18,6 +18,7 @@ import fusetale.fault.Supposition;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -38,8 +39,8 @@ import java.util.concurrent.TimeUnit;
  * machine as found and of its coils and lamps when
  * commanded, then takes the readings that the planner asks for.
  *
- * <p>{@code mistake}: one of the first three figures ten times too large or too small; {@code left-out}: the true repair not
- * in the dictionary; {@code biased}: all readings 2 % high; {@code coarse}: a meter four times worse.
+ * <p>{@code mistake}: one of the first three figures ten times too large or too small; {@code left-out}: no supposition of the
+ * true parts in the dictionary, and where nothing more is asked, what the answer says to measure to be sure; {@code biased}: all readings 2 % high; {@code coarse}: a meter four times worse.
  *
  * <p>{@code -Dfusetale.dictionaries=FOLDER} starts from what {@code match} has kept there; {@code -Dfusetale.strange=true}
  * draws again where nothing seen is out of order, since such a machine is not brought in; {@code -Dfusetale.tell=true} tells
@@ -293,7 +294,11 @@ public final class MatchEvaluation {
         // the first, second or third figure read
         int slip = run.equals("mistake") ? random.nextInt(3) : -1;
         int figures = 0;
-        Set<Repair> left = run.equals("left-out") ? Set.of(truth.hypothesis.repair()) : Set.of();
+        boolean leftOut = run.equals("left-out");
+        List<String> left = leftOut ? truth.hypothesis.repair().parts() : List.of();
+        if (leftOut && left.isEmpty()) {
+            return;
+        }
         Ask slipped = null;
         boolean reached = false;
         List<Ask> refused = new ArrayList<>();
@@ -366,11 +371,11 @@ public final class MatchEvaluation {
         System.err.printf(Locale.ROOT, "; else %.3f%n", weighing.posterior().somethingElse());
     }
 
-    /** Weighing and planning with some repairs left out of the dictionary. */
+    /** Weighing and planning with every supposition of some parts left out of the dictionary. */
     private final class Session {
-        private final Set<Repair> left;
+        private final List<String> left;
 
-        Session(Set<Repair> left) {
+        Session(List<String> left) {
             this.left = left;
         }
 
@@ -384,7 +389,8 @@ public final class MatchEvaluation {
             return bench.likely(
                     found,
                     arrangements,
-                    b -> !left.contains(bench.boards().of(b).repair()),
+                    b -> Collections.disjoint(
+                            left, bench.boards().of(b).repair().parts()),
                     Workbench.Sharper.NOBODY,
                     () -> false);
         }
@@ -413,8 +419,10 @@ public final class MatchEvaluation {
             if (run.equals("gain")) {
                 return planner.most(powered);
             }
-            return planner.next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), powered).advice().stream()
-                    .findFirst();
+            NextReadings next = planner.next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), powered);
+            Optional<Advice> first = next.advice().stream().findFirst();
+            // where all seems told, what the answer itself says to measure to be sure
+            return left.isEmpty() ? first : first.or(() -> Optional.ofNullable(next.confirm()));
         }
     }
 
@@ -457,11 +465,12 @@ public final class MatchEvaluation {
         if (MARKS[at] == 8 || (at == MARKS.length - 1)) {
             // as the product tells it: something else is likely, or the leader stands by a slip
             boolean slip = Arrays.stream(weighing.posterior().suspicion()).anyMatch(x -> x > 0.3);
-            tally.alarms += weighing.posterior().somethingElse() > 0.2 || slip ? 1 : 0;
+            boolean raised = weighing.posterior().somethingElse() > 0.2 || slip;
+            tally.alarms += raised ? 1 : 0;
             if (place != 0) {
                 tally.misses.append(String.format(
                         Locale.ROOT,
-                        "    case %d: %s, at place %d with %.3f; leads %s with %.2f, something else %.2f%n",
+                        "    case %d: %s, at place %d with %.3f; leads %s with %.2f, something else %.2f%s%n",
                         number,
                         truth.supposition.faults().stream()
                                 .map(f -> f.target() + "=" + f.mode().compact()
@@ -473,7 +482,8 @@ public final class MatchEvaluation {
                         p,
                         order.isEmpty() ? "" : order.get(0).words(),
                         order.isEmpty() ? 0 : repairs.get(order.get(0)),
-                        weighing.posterior().somethingElse()));
+                        weighing.posterior().somethingElse(),
+                        raised ? ", raised" : ""));
             }
         }
     }
@@ -521,7 +531,7 @@ public final class MatchEvaluation {
         System.out.printf(
                 Locale.ROOT,
                 "  0.9 reached in %.3f, with %.2f readings, right %.3f; %.1f minutes a case; %d slips, %d flagged, falsely %d;"
-                        + " something else raised %d%n%s",
+                        + " something else raised %d of %d%n%s",
                 (double) t.reached / truths.size(),
                 (double) t.readings / Math.max(1, t.reached),
                 (double) t.reachedRight / Math.max(1, t.reached),
@@ -530,6 +540,7 @@ public final class MatchEvaluation {
                 t.flagged,
                 t.falseFlags,
                 t.alarms,
+                t.n[MARKS.length - 1],
                 t.misses);
     }
 }

@@ -30,6 +30,11 @@ public sealed interface Found {
      * @param measured the reading; null for what was seen, heard or felt
      */
     record Noted(String text, Evidence evidence, @Nullable Measured measured) implements Found {
+        /** The same with a remark. */
+        Noted remarked(String note) {
+            return new Noted(text, new Evidence(evidence.ask(), evidence.shown(), note), measured);
+        }
+
         @Override
         public Optional<Evidence> told() {
             return Optional.of(evidence);

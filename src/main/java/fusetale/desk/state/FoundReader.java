@@ -27,11 +27,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Reads and writes what was found: a reading as {@link MeasuredParser} has it, or what was seen ({@code F201 blown}), each
  * with the bench in brackets behind it where that is not the plain one ({@code TP2 0.52 V diode test (Power off, F201
- * pulled)}); and which parts are new from here on ({@code replaced F201}). Immutable.
+ * pulled)}), and last a remark in quotes; and which parts are new from here on ({@code replaced F201}). Immutable.
  */
 public final class FoundReader {
     private static final Words WORDS = Words.of(FoundReader.class);
     private static final Pattern BENCH = Pattern.compile("(.*?)\\s*\\(([^()]*)\\)\\s*");
+    private static final Pattern REMARKED = Pattern.compile("(.*?)\\s*\"([^\"]*)\"\\s*");
+    private static final char QUOTE = '"';
     private static final String NOTHING_SUPPOSED = "Suppose nothing. ";
 
     private final Circuit board;
@@ -67,6 +69,11 @@ public final class FoundReader {
      * @throws SentenceException where it is not understood, with what to change
      */
     public Found read(String typed, @Nullable Ask asked, Arrangement bench) throws SentenceException {
+        Matcher remarked = REMARKED.matcher(typed);
+        if (remarked.matches()) {
+            Found found = read(remarked.group(1), asked, bench);
+            return found instanceof Found.Noted noted ? noted.remarked(remarked.group(2)) : found;
+        }
         Optional<Found> parts = replaced.read(typed);
         if (parts.isPresent()) {
             return parts.get();
@@ -176,8 +183,18 @@ public final class FoundReader {
         }
     }
 
-    /** The line that reads back to a thing found, its bench in brackets behind it where that does not go without saying. */
+    /**
+     * The line that reads back to a thing found, its bench in brackets behind it where that does not go without saying, and its
+     * remark in quotes.
+     */
     public String line(Found found) {
+        String remark = found.told().map(Evidence::note).orElse("");
+        // a remark is one line, and ends at the next quote
+        String bare = remark.replace(QUOTE, '\'').replaceAll("\\R", " ").strip();
+        return bare.isEmpty() ? unremarked(found) : unremarked(found) + " " + QUOTE + bare + QUOTE;
+    }
+
+    private String unremarked(Found found) {
         if (found.told().isEmpty()) {
             return found.text();
         }

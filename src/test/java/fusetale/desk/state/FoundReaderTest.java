@@ -37,6 +37,17 @@ class FoundReaderTest {
         return found.told().orElseThrow().ask();
     }
 
+    @Test
+    void aRemarkStaysWithWhatItIsAbout() throws SentenceException {
+        Found found = READER.read("tp4 45.2 dc \"lead slipped once\"", null, ON);
+
+        assertThat(found.told().orElseThrow().note()).isEqualTo("lead slipped once");
+        assertThat(READER.line(found)).endsWith(" \"lead slipped once\"");
+        Found two = ((Found.Noted) found).remarked("said \"dead\"\nby its owner");
+        assertThat(READER.read(READER.line(two), null, ON).told().orElseThrow().note())
+                .isEqualTo("said 'dead' by its owner");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -52,7 +63,10 @@ class FoundReaderTest {
                 "start-up stops at 2",
                 "c101 hums",
                 "br201 hot",
-                "tp4 12.1 dc (power on, lamp 100 W)"
+                "tp4 12.1 dc (power on, lamp 100 W)",
+                "tp4 45.2 dc \"with the coin door open; (loose) plug\"",
+                "F201 blown \"cap says 8 A\"",
+                "tp4 to tp5 0.52 diode test (power off, pull f201) \"twice the same\""
             })
     void whatIsWrittenReadsBackTheSame(String typed) throws SentenceException {
         Found found = READER.read(typed, null, ON);
