@@ -96,6 +96,11 @@ final class Match implements Callable<Integer> {
                         throws UnfitArrangement {
                     return matcher.next(findings, outOfReach, List.<Ask>of(), progress, stopped);
                 }
+
+                @Override
+                public void keep() {
+                    matcher.keep();
+                }
             };
         };
 
@@ -112,6 +117,9 @@ final class Match implements Callable<Integer> {
         /** What to measure next. */
         NextReadings next(Findings findings, Set<String> outOfReach, Progress progress, BooleanSupplier stopped)
                 throws UnfitArrangement;
+
+        /** Keeps what was worked out, for the next call. */
+        default void keep() {}
     }
 
     @Override
@@ -132,8 +140,9 @@ final class Match implements Callable<Integer> {
             throw new Refused(ExitCodes.UNUSABLE, CircuitFiles.lines(read.problems()));
         }
         Meter with = meter(read);
+        Work work = matching.of(circuit, with);
         try (Interruption interruption = Interruption.listening()) {
-            Matched matched = matched(circuit, with, read, unreachable, interruption);
+            Matched matched = matched(work, circuit, with, read, unreachable, interruption);
             console.tellProgress("");
             if (interruption.asked()) {
                 console.err().print(WORDS.say("match.interrupted") + "\n");
@@ -141,6 +150,8 @@ final class Match implements Callable<Integer> {
             print(matched);
             console.out().flush();
             console.err().flush();
+            // once the answer is there to be read
+            work.keep();
             return matched.noneFits() ? ExitCodes.NO : ExitCodes.DONE;
         } catch (UnfitArrangement unfit) {
             throw new Refused(ExitCodes.UNUSABLE, String.valueOf(unfit.getMessage()));
@@ -177,9 +188,13 @@ final class Match implements Callable<Integer> {
     }
 
     private Matched matched(
-            Circuit circuit, Meter with, ReadingsFile read, Set<String> unreachable, Interruption interruption)
+            Work work,
+            Circuit circuit,
+            Meter with,
+            ReadingsFile read,
+            Set<String> unreachable,
+            Interruption interruption)
             throws Refused, UnfitArrangement {
-        Work work = matching.of(circuit, with);
         Leading leading = new Leading(new MatchWords(circuit));
         Progress told = (done, of) -> console.tellProgress(leading.told(done, of));
         Ranking ranking = work.rank(read.findings(), leading, told, interruption::asked);

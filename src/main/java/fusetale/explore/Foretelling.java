@@ -19,6 +19,7 @@ import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.Solved;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -140,8 +141,7 @@ public final class Foretelling {
         if (first == null) {
             return new Foretelling(specimen, arrangement, asArranged, meter, checks, null, null);
         }
-        // once more beside itself, so that its lamps are linearised where every supposition will linearise them: that
-        // is less
+        // once more beside itself, so that its lamps are linearised where every supposition will linearise them: less
         // than a digit of a reading, and nothing to who only looks
         Seen near = checks.isEmpty()
                 ? first
@@ -151,6 +151,31 @@ public final class Foretelling {
         Foretelling bare = new Foretelling(specimen, arrangement, asArranged, meter, checks, near, null);
         Foretold asBuilt = bare.solved(Supposition.NOTHING, stopped).orElse(null);
         return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, asBuilt);
+    }
+
+    /**
+     * What another healthy machine of the kind shows on a bench with the power on, from the state of this one on the same bench,
+     * where it is soonest found. The meter takes no current: how far machines lie apart does not hang on that. Empty where one
+     * of the two has no steady state.
+     *
+     * @param bench as it is set; its mains are the other machine's
+     * @param checks what to measure, none that {@link Bench#refusal} refuses
+     * @param stopped asked now and then; true ends the work
+     * @throws UnfitArrangement where the arrangement does not fit the machine
+     */
+    public Optional<List<Reading>> ofAnother(
+            Specimen other, Arrangement bench, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
+        Seen start = near;
+        if (start == null) {
+            return Optional.empty();
+        }
+        Bench plain = Bench.of(other.circuit(), other.fed(bench), meter);
+        if (!(plain.look(List.of(), start, stopped) instanceof Solved.Found<Seen> found)) {
+            return Optional.empty();
+        }
+        return plain.glance(found.value().tabled(), checks, stopped) instanceof Solved.Found<Seen> glanced
+                ? Optional.of(glanced.value().readings())
+                : Optional.empty();
     }
 
     /** The machine with nothing wrong. */
@@ -226,16 +251,7 @@ public final class Foretelling {
     /** Whether every point is where it was: behind a cracked joint a pin is not. */
     private boolean pointsStay(Machine machine) {
         List<Check> here = machine.checksHere(onPins, asArranged);
-        for (int k = 0; k < here.size(); k++) {
-            if (!stays(machine, onPins.get(k), here.get(k))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean stays(Machine machine, Check check, Check here) {
-        return machine.stays(check.from(), here.from(), asArranged) && machine.stays(check.to(), here.to(), asArranged);
+        return machine.staying(onPins, here, asArranged).cardinality() == onPins.size();
     }
 
     /**
@@ -417,14 +433,14 @@ public final class Foretelling {
         List<Reading> readings = new ArrayList<>();
         AtRest supposed = null;
         Changes changes = Changes.between(asArranged, machine.arranged());
+        BitSet staying = machine.staying(checks, here, asArranged);
         boolean untouchedAll = true;
         for (int k = 0; k < checks.size(); k++) {
             Check check = checks.get(k);
             AtRest.Touched known = atRest.get(check);
             boolean same = known != null
                     && (supposition.isNothing()
-                            || (stays(machine, check, here.get(k))
-                                    && under(known).by(supposition, changes)));
+                            || (staying.get(k) && under(known).by(supposition, changes)));
             if (same) {
                 readings.add(Objects.requireNonNull(known).reading());
                 continue;

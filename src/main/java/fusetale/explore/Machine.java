@@ -10,8 +10,12 @@ import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A machine as it stands on the bench: arranged first, then as supposed, so that a pin is lifted before the part it belongs
@@ -42,8 +46,11 @@ record Machine(Circuit arranged, Arrangement bare) {
 
     /** Checks of the healthy machine with their points as they are called here. */
     List<Check> checksHere(List<Check> checks, Circuit asArranged) {
+        // the same few points come again and again
+        Map<String, String> known = new HashMap<>();
+        Function<String, String> here = point -> known.computeIfAbsent(point, p -> pointHere(p, asArranged));
         return checks.stream()
-                .map(c -> new Check(pointHere(c.from(), asArranged), pointHere(c.to(), asArranged), c.function()))
+                .map(c -> new Check(here.apply(c.from()), here.apply(c.to()), c.function()))
                 .toList();
     }
 
@@ -62,8 +69,29 @@ record Machine(Circuit arranged, Arrangement bare) {
         return Catalogue.legBefore(arranged, here.get()).map(Net::name).orElse(point);
     }
 
+    /**
+     * Which checks of the healthy machine lie between the nets they did.
+     *
+     * @param here the same checks as they are called here
+     * @param asArranged the healthy machine as arranged
+     * @return by their places
+     */
+    BitSet staying(List<Check> checks, List<Check> here, Circuit asArranged) {
+        Map<String, Boolean> known = new HashMap<>();
+        BitSet staying = new BitSet(checks.size());
+        for (int k = 0; k < checks.size(); k++) {
+            Check before = checks.get(k);
+            Check now = here.get(k);
+            staying.set(
+                    k,
+                    known.computeIfAbsent(before.from(), p -> stays(p, now.from(), asArranged))
+                            && known.computeIfAbsent(before.to(), p -> stays(p, now.to(), asArranged)));
+        }
+        return staying;
+    }
+
     /** Whether a point of the healthy machine, called so here, still is the net it was. */
-    boolean stays(String point, String here, Circuit asArranged) {
+    private boolean stays(String point, String here, Circuit asArranged) {
         boolean net = point.equals(here) && point.indexOf('.') < 0;
         return net || arranged.find(here).equals(asArranged.find(point));
     }

@@ -13,12 +13,12 @@ import fusetale.explore.Foretold;
 import fusetale.explore.Specimen;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -410,54 +410,66 @@ final class Dictionary {
         return panel == null ? null : panel.drawn.get(ask.check());
     }
 
-    /** Works out {@link #drawn} for checks. */
+    /** Works out {@link #drawn} for checks; with the power on for all that are asked there, since one state tells them all. */
     void draw(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped) throws UnfitArrangement {
         Panel panel = panels.get(key(arrangement));
-        if (panel == null) {
-            return;
-        }
         Trial.Shows nominal = healthy.in(key(arrangement)).orElse(Trial.Shows.UNSOLVED);
-        List<Check> missing = checks.stream()
-                .distinct()
-                .filter(c -> !panel.drawn.containsKey(c) && figure(nominal, c) != null)
-                .toList();
-        if (missing.isEmpty()) {
+        if (panel == null
+                || panel.rounds.isEmpty()
+                || missing(panel, checks, nominal).isEmpty()) {
             return;
         }
-        List<Optional<Foretold>> all = drawnMachines(arrangement, missing, stopped);
+        List<Check> missing = missing(panel, arrangement.powerOn() ? panel.checks : checks, nominal);
+        List<Specimen> machines = new ArrayList<>();
+        machines.add(Specimen.nominal(circuit));
+        machines.addAll(specimens);
+        List<Optional<List<Reading>>> all =
+                inParallel(machines, m -> shown(panel.rounds.get(0), m, arrangement, missing, stopped));
         if (stopped.getAsBoolean() || all.isEmpty()) {
             return;
         }
         for (int k = 0; k < missing.size(); k++) {
             Check check = missing.get(k);
-            double middle = Axis.at(check.function(), Objects.requireNonNull(figure(nominal, check)));
+            Optional<Double> middle = onAxis(all.get(0), k, check);
             double[] away = new double[specimens.size()];
             for (int d = 0; d < away.length; d++) {
-                int at = k;
-                away[d] = all.get(d)
-                        .map(f -> f.readings().get(at))
-                        .filter(r -> !r.overRange())
-                        .map(r -> Axis.at(check.function(), r.value()) - middle)
-                        .orElse(0.0);
+                Optional<Double> here = onAxis(all.get(d + 1), k, check);
+                away[d] = middle.isPresent() && here.isPresent() ? here.get() - middle.get() : 0;
             }
             panel.drawn.put(check, away);
         }
+        grown = true;
+    }
+
+    /** Those that show a figure where nothing is wrong, and of which it is not known how far machines lie apart. */
+    private static List<Check> missing(Panel panel, Collection<Check> checks, Trial.Shows nominal) {
+        return checks.stream()
+                .distinct()
+                .filter(c -> !panel.drawn.containsKey(c) && figure(nominal, c) != null)
+                .toList();
+    }
+
+    private static Optional<Double> onAxis(Optional<List<Reading>> readings, int at, Check check) {
+        return readings.map(r -> r.get(at)).filter(r -> !r.overRange()).map(r -> Axis.at(check.function(), r.value()));
+    }
+
+    private Optional<List<Reading>> shown(
+            Foretelling nominal, Specimen machine, Arrangement arrangement, List<Check> checks, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        if (stopped.getAsBoolean()) {
+            return Optional.empty();
+        }
+        return arrangement.powerOn()
+                ? nominal.ofAnother(machine, arrangement, checks, stopped)
+                : Foretelling.of(machine, arrangement, meter, checks, stopped)
+                        .under(Supposition.NOTHING, stopped)
+                        .map(Foretold::readings);
     }
 
     /** What the nominal machine shows, SI; null where it is no figure. */
     private static @Nullable Double figure(Trial.Shows nominal, Check check) {
         Reading reading = nominal.readings().get(check);
         return reading == null || reading.overRange() ? null : reading.value();
-    }
-
-    private List<Optional<Foretold>> drawnMachines(Arrangement arrangement, List<Check> checks, BooleanSupplier stopped)
-            throws UnfitArrangement {
-        return inParallel(
-                specimens,
-                specimen -> stopped.getAsBoolean()
-                        ? Optional.empty()
-                        : Foretelling.of(specimen, arrangement, meter, checks, stopped)
-                                .under(Supposition.NOTHING, stopped));
     }
 
     /** What works out one of several. */

@@ -91,7 +91,6 @@ public final class Matcher {
                 stopped);
         last = weighing;
         lastFindings = findings;
-        keep();
         return new Explanation(bench, weighing).ranking(howFar());
     }
 
@@ -149,8 +148,11 @@ public final class Matcher {
         }
     }
 
-    /** A disk that takes nothing is no reason to withhold an answer: the next run works it out again. */
-    private void keep() {
+    /**
+     * Keeps on the disk what was worked out since it was last kept, for the next run; to be called when nobody waits. A disk that
+     * takes nothing is no trouble: the next run works it out again.
+     */
+    public void keep() {
         DictionaryFile to = file;
         if (to != null && bench.dictionary().grown()) {
             try {
@@ -194,12 +196,10 @@ public final class Matcher {
             Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        NextReadings next = new Planner(circuit, bench, weighing, whole(), progress, stopped)
+        return new Planner(circuit, bench, weighing, whole(), progress, stopped)
                 .next(
                         a -> reachable(a, outOfReach) && ruledOut.stream().noneMatch(r -> Case.sameAsk(r, a)),
                         powerMayBeOn(weighing));
-        keep();
-        return next;
     }
 
     /**
@@ -212,10 +212,7 @@ public final class Matcher {
     public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Workbench.Weighing weighing = weighed(findings, progress, stopped);
-        List<LookAlike> groups =
-                new Planner(circuit, bench, weighing, whole(), progress, stopped).lookAlikes(powerMayBeOn(weighing));
-        keep();
-        return groups;
+        return new Planner(circuit, bench, weighing, whole(), progress, stopped).lookAlikes(powerMayBeOn(weighing));
     }
 
     /** Power is advised only where every supposition was looked at: what is not known yet may be the short that burns. */

@@ -30,7 +30,9 @@ import java.util.random.RandomGenerator;
  */
 final class Planner {
     /** Boards that carry so much of what is likely are taken apart with the power off: the rest tells next to nothing. */
-    private static final double WEIGHED = 0.995;
+    private static final double WEIGHED = 0.95;
+    /** And never more: where so many are as likely as each other, no one reading tells much. */
+    private static final int MOST_TAKEN_APART = 320;
 
     /** As many are, while the dictionary still grows. */
     private static final int FIRST_BOARDS = 60;
@@ -238,10 +240,10 @@ final class Planner {
 
     /** With the power off: most boards are measured there and nowhere else. */
     private void takeApart(Arrangement off) {
-        List<Boards.Board> missing = (whole ? alive.boards(WEIGHED) : alive.boards(FIRST_BOARDS))
-                .stream()
-                        .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
-                        .toList();
+        List<Boards.Board> missing = alive.boards(WEIGHED).stream()
+                .limit(whole ? MOST_TAKEN_APART : FIRST_BOARDS)
+                .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
+                .toList();
         for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += AT_ONCE) {
             progress.at(from, missing.size());
             List<Boards.Board> some = missing.subList(from, Math.min(missing.size(), from + AT_ONCE));

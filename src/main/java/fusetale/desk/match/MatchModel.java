@@ -191,6 +191,7 @@ public final class MatchModel {
                     standing.set(standing.get().map(s -> s.with(groups)));
                     work.set(Work.RESTS);
                 });
+                weigher.keep();
             }
         } catch (UnfitArrangement unfit) {
             unfit(turn, unfit);

@@ -29,6 +29,9 @@ public interface Weigher {
     /** As {@link Matcher#lookAlikes}. */
     List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped) throws UnfitArrangement;
 
+    /** As {@link Matcher#keep}; called when nobody waits. */
+    default void keep() {}
+
     /** Makes one for a machine. */
     @FunctionalInterface
     interface Maker {
@@ -63,6 +66,11 @@ public interface Weigher {
                 public List<LookAlike> lookAlikes(Findings findings, Progress progress, BooleanSupplier stopped)
                         throws UnfitArrangement {
                     return matcher.lookAlikes(findings, progress, stopped);
+                }
+
+                @Override
+                public void keep() {
+                    matcher.keep();
                 }
             };
         };
