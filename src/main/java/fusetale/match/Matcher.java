@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +27,11 @@ public final class Matcher {
     private static final int DRAWS = 24;
 
     private static final int CHUNK = 8;
+    /** Where more do not answer, it is the supply of all of them, and shows as found. */
+    private static final int MOST_UNANSWERED = 2;
+    /** Parts from a logic output through its transistors and a connector to what is driven. */
+    private static final int ON_THE_WAY = 4;
+
     private static final double FIRST_SECONDS = 5;
     private static final double EACH_SECONDS = 4;
     private static final double NANOS = 1e9;
@@ -101,18 +108,30 @@ public final class Matcher {
             return;
         }
         Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
+        // what does not answer when commanded is what one came for: what lies near its driver comes first, and
+        // commanded
+        List<Arrangement> unanswered = bench.commandsOutOfOrder(found, arrangements).stream()
+                .limit(MOST_UNANSWERED)
+                .toList();
+        Predicate<Boards.Board> asked = near(unanswered, nearness);
         List<Boards.Board> missing = bench.boards().list().stream()
                 .filter(b -> b.middle() && !bench.known(b))
-                .sorted(Comparator.comparingDouble(
-                        (Boards.Board b) -> -bench.boards().of(b).weight()
-                                * nearness.ratio(b.supposition().faults())))
+                .sorted(Comparator.comparing(asked::test)
+                        .reversed()
+                        .thenComparingDouble(
+                                (Boards.Board b) -> -bench.boards().of(b).weight()
+                                        * nearness.ratio(b.supposition().faults())))
                 .toList();
+        List<Arrangement> first = Workbench.first(arrangements);
+        List<Arrangement> andCommanded =
+                Stream.concat(first.stream(), unanswered.stream()).toList();
         int of = bench.boards().listed();
         int done = of - missing.size();
         progress.at(done, of);
         for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
             List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
-            bench.work(some, Workbench.first(arrangements), found, sharpening.stopped);
+            bench.work(some.stream().filter(asked).toList(), andCommanded, found, sharpening.stopped);
+            bench.work(some, first, found, sharpening.stopped);
             bench.readily(some, arrangements, sharpening.stopped);
             done += some.size();
             progress.at(done, of);
@@ -120,6 +139,18 @@ public final class Matcher {
                 sharpening.tell(() -> bench.weigh(found));
             }
         }
+    }
+
+    /** Boards with a fault on the way from the output of a driver that is commanded to what did not answer. */
+    private Predicate<Boards.Board> near(List<Arrangement> commands, Nearness unanswered) {
+        List<Nearness> drivers = commands.stream()
+                .flatMap(a -> a.heldOn().stream())
+                .map(bench.asks()::nearDriver)
+                .toList();
+        return b -> drivers.stream()
+                .anyMatch(d -> d.parts(b.supposition().faults())
+                                + unanswered.parts(b.supposition().faults())
+                        <= ON_THE_WAY);
     }
 
     /** Hands better answers over as time goes by. */

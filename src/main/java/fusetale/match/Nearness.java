@@ -96,11 +96,15 @@ final class Nearness {
 
     /** What the weight of a supposition counts when it is decided what to work out first. */
     double ratio(List<Fault> faults) {
-        int least = faults.stream()
+        return Math.pow(EACH_PART, parts(faults));
+    }
+
+    /** Parts between the points and the nearest of some faults; none where there are no faults. */
+    int parts(List<Fault> faults) {
+        return faults.stream()
                 .mapToInt(f -> distance.getOrDefault(f.part(), 0))
                 .min()
                 .orElse(0);
-        return Math.pow(EACH_PART, least);
     }
 
     /** Whether one of some faults lies no more than so many parts away. */

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -232,21 +233,39 @@ final class Workbench {
     /** Points and parts at which something was found that a healthy machine does not show. */
     Set<String> outOfOrder(Case findings) {
         Set<String> points = new HashSet<>();
+        for (Ask ask : asksOutOfOrder(findings)) {
+            if (ask instanceof Ask.Metered m) {
+                points.add(m.check().from());
+                points.add(m.check().to());
+            } else if (ask instanceof Ask.Noticed n) {
+                points.add(n.part());
+            }
+        }
+        return points;
+    }
+
+    /** Commands under which something was found that a healthy machine does not show, as they were prepared. */
+    List<Arrangement> commandsOutOfOrder(Case findings, List<Arrangement> prepared) {
+        Set<String> keys = asksOutOfOrder(findings).stream()
+                .map(a -> Dictionary.key(a.arrangement()))
+                .collect(Collectors.toSet());
+        return prepared.stream()
+                .filter(a -> !a.heldOn().isEmpty() && keys.contains(Dictionary.key(a)))
+                .toList();
+    }
+
+    private List<Ask> asksOutOfOrder(Case findings) {
         Boards.Board healthy = boards.all().get(0);
         Expectation[] expected = expected(healthy, findings, false);
         double[] away = Fit.of(expected, common(findings, List.of(healthy), List.<Expectation[]>of(expected)))
                 .away();
+        List<Ask> all = new ArrayList<>();
         for (int j = 0; j < away.length; j++) {
             if (Math.abs(away[j]) > OUT_OF_ORDER) {
-                if (findings.evidence().get(j).ask() instanceof Ask.Metered m) {
-                    points.add(m.check().from());
-                    points.add(m.check().to());
-                } else if (findings.evidence().get(j).ask() instanceof Ask.Noticed n) {
-                    points.add(n.part());
-                }
+                all.add(findings.evidence().get(j).ask());
             }
         }
-        return points;
+        return all;
     }
 
     /** Whether it is known what a board shows as found, which is the least. */
