@@ -1,0 +1,45 @@
+package fusetale.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Parts counted by hand on the drawing of Night Ferry, from the output that commands the trough kicker to its coil. */
+class NearnessTest {
+    private static final Circuit FERRY = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("circuits/night-ferry.yaml"))
+            .circuit());
+
+    private static int parts(Nearness from, String part) {
+        return from.parts(List.of(new Fault(part, "", FailureMode.OPEN, null)));
+    }
+
+    @Test
+    void aDriverIsAChainFromItsOutputToItsCoil() {
+        Nearness driver = new Asks(FERRY).nearDriver("L205");
+
+        assertThat(List.of("U205", "R215", "Q215", "Q205", "L205"))
+                .extracting(p -> parts(driver, p))
+                .containsExactly(0, 0, 1, 2, 4);
+        assertThat(parts(driver, "R401")).isGreaterThan(4);
+    }
+
+    @Test
+    void whatDidNotAnswerAndItsDriverEncloseOneChannel() {
+        Nearness driver = new Asks(FERRY).nearDriver("L205");
+        Nearness coil = new Nearness(FERRY, Set.of("L205"));
+
+        assertThat(List.of("U205", "R215", "Q215", "Q205", "J2", "L205", "D205"))
+                .allMatch(p -> parts(driver, p) + parts(coil, p) <= 4);
+        assertThat(List.of("Q206", "Q216", "L206", "U206", "BR201", "C101"))
+                .allMatch(p -> parts(driver, p) + parts(coil, p) > 4);
+    }
+}
