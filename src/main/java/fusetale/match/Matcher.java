@@ -27,8 +27,7 @@ public final class Matcher {
     private static final int DRAWS = 24;
 
     private static final int CHUNK = 8;
-    /** Where more do not answer, it is the supply of all of them, and shows as found. */
-    private static final int MOST_UNANSWERED = 2;
+    private static final int FIRST_BOARDS = 16;
     /** Parts from a logic output through its transistors and a connector to what is driven. */
     private static final int ON_THE_WAY = 4;
 
@@ -85,8 +84,12 @@ public final class Matcher {
             throws UnfitArrangement {
         Case found = Case.of(findings);
         Sharpening sharpening = new Sharpening(findings, sharper, stopped);
+        if (!whole()) {
+            // nine in ten commands are answered as they should be: the first answer does not wait for them
+            asFound(found, bench.prepareUnanswered(found, stopped), FIRST_BOARDS, sharpening, progress);
+        }
         List<Arrangement> arrangements = bench.prepare(found, stopped);
-        asFound(found, arrangements, sharpening, progress);
+        asFound(found, arrangements, Integer.MAX_VALUE, sharpening, progress);
         Workbench.Weighing weighing = bench.likely(
                 found,
                 arrangements,
@@ -101,8 +104,9 @@ public final class Matcher {
         return new Explanation(bench, weighing).ranking(howFar());
     }
 
-    /** Every supposition as found, in the middle of its amount: first what is frequent, and near what is out of order. */
-    private void asFound(Case found, List<Arrangement> arrangements, Sharpening sharpening, Progress progress) {
+    /** Suppositions as found, in the middle of their amounts: first what is frequent, and near what is out of order. */
+    private void asFound(
+            Case found, List<Arrangement> arrangements, int most, Sharpening sharpening, Progress progress) {
         if (whole()) {
             progress.at(bench.boards().listed(), bench.boards().listed());
             return;
@@ -110,9 +114,7 @@ public final class Matcher {
         Nearness nearness = new Nearness(circuit, bench.outOfOrder(found));
         // what does not answer when commanded is what one came for: what lies near its driver comes first, and
         // commanded
-        List<Arrangement> unanswered = bench.commandsOutOfOrder(found, arrangements).stream()
-                .limit(MOST_UNANSWERED)
-                .toList();
+        List<Arrangement> unanswered = bench.commandsOutOfOrder(found, arrangements);
         Predicate<Boards.Board> asked = near(unanswered, nearness);
         List<Boards.Board> missing = bench.boards().list().stream()
                 .filter(b -> b.middle() && !bench.known(b))
@@ -128,8 +130,9 @@ public final class Matcher {
         int of = bench.boards().listed();
         int done = of - missing.size();
         progress.at(done, of);
-        for (int from = 0; from < missing.size() && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
-            List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, missing.size()));
+        int end = Math.min(missing.size(), most);
+        for (int from = 0; from < end && !sharpening.stopped.getAsBoolean(); from += CHUNK) {
+            List<Boards.Board> some = missing.subList(from, Math.min(from + CHUNK, end));
             bench.work(some.stream().filter(asked).toList(), andCommanded, found, sharpening.stopped);
             bench.work(some, first, found, sharpening.stopped);
             bench.readily(some, arrangements, sharpening.stopped);

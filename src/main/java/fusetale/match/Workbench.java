@@ -3,6 +3,7 @@ package fusetale.match;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.bench.Observation;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
@@ -11,6 +12,7 @@ import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -28,6 +30,13 @@ import org.jspecify.annotations.Nullable;
 
 /** The boards of one machine with what has been worked out of each, and how they fit what was found. */
 final class Workbench {
+    /** What a coil or lamp does when its driver is commanded. */
+    private static final Set<Observation.Sight> ANSWERS =
+            EnumSet.of(Observation.Sight.PULLS_IN, Observation.Sight.HOLDS, Observation.Sight.LIT);
+
+    /** Where more do not answer, it is the supply of all of them, and shows as found. */
+    private static final int MOST_UNANSWERED = 2;
+
     /**
      * Hypotheses less likely than this are not worked out further: did one thing seen turn from slip to proof, which is two
      * hundred to one, it would still have one of a hundred.
@@ -117,11 +126,34 @@ final class Workbench {
 
     /** Arrangements that the evidence needs, made ready. */
     List<Arrangement> prepare(Case findings, BooleanSupplier stopped) throws UnfitArrangement {
+        return prepare(findings, key -> true, stopped);
+    }
+
+    /** The same without commands that were answered as a healthy machine answers them, which take longest. */
+    List<Arrangement> prepareUnanswered(Case findings, BooleanSupplier stopped) throws UnfitArrangement {
+        Set<String> unanswered = new LinkedHashSet<>();
+        for (Evidence e : findings.evidence()) {
+            if (e.ask() instanceof Ask.Noticed n
+                    && n.arrangement().heldOn().contains(n.part())
+                    && e.shown() instanceof Shown.Seen seen
+                    && !ANSWERS.contains(seen.sight())) {
+                unanswered.add(Dictionary.key(n.arrangement()));
+            }
+        }
+        List<String> first = unanswered.stream().limit(MOST_UNANSWERED).toList();
+        return prepare(findings, a -> a.heldOn().isEmpty() || first.contains(Dictionary.key(a)), stopped);
+    }
+
+    private List<Arrangement> prepare(Case findings, Predicate<Arrangement> wanted, BooleanSupplier stopped)
+            throws UnfitArrangement {
         Arrangement asFound = dictionary.asFound();
         dictionary.prepare(asFound, asks.powerOn(), stopped);
         Map<String, List<Check>> checks = new LinkedHashMap<>();
         Map<String, Arrangement> arrangements = new LinkedHashMap<>();
         for (Evidence e : findings.evidence()) {
+            if (!wanted.test(e.ask().arrangement())) {
+                continue;
+            }
             String key = Dictionary.key(e.ask().arrangement());
             arrangements.putIfAbsent(key, e.ask().arrangement());
             List<Check> of = checks.computeIfAbsent(key, k -> new ArrayList<>());
@@ -251,6 +283,7 @@ final class Workbench {
                 .collect(Collectors.toSet());
         return prepared.stream()
                 .filter(a -> !a.heldOn().isEmpty() && keys.contains(Dictionary.key(a)))
+                .limit(MOST_UNANSWERED)
                 .toList();
     }
 
