@@ -345,6 +345,7 @@ final class Window extends StackPane {
 
     /** Shows the board in the middle again, and the figures below it. */
     void showBoard() {
+        board.setShared(false);
         middle.setCenter(boardAndChips);
         middle.setBottom(figures);
         requestLayout();
@@ -352,6 +353,7 @@ final class Window extends StackPane {
 
     /** Shows something below the board in place of the figures. */
     void below(Region view, String back, Runnable turnBack) {
+        board.setShared(true);
         middle.setBottom(new Below(view, back, turnBack, heightProperty()));
     }
 

@@ -32,7 +32,10 @@ public final class BoardView extends Region {
     private static final double BESIDE_LEGEND = 128;
     private static final double MARGIN = 12;
     /** Least height of the paper, and of the drawing under however many rows of tags [px]; in a lower window the sheet scrolls. */
-    private static final double LEAST = 250;
+    private static final double LEAST = 300;
+
+    /** The same where something lies below it. */
+    private static final double LEAST_BESIDE = 250;
 
     private static final double LEAST_DRAWING = 140;
     private static final double GAP = 6;
@@ -44,6 +47,7 @@ public final class BoardView extends Region {
     private final Map<String, Path> paths = new HashMap<>();
     private List<TagFigures> tags = List.of();
     private double cordHeight;
+    private double least = LEAST;
 
     /** An empty paper. */
     public BoardView() {
@@ -108,9 +112,15 @@ public final class BoardView extends Region {
         drawing.focusNearest(figures.check().from());
     }
 
+    /** Whether it shares the sheet with something else that is looked at. */
+    public void setShared(boolean shared) {
+        least = shared ? LEAST_BESIDE : LEAST;
+        requestLayout();
+    }
+
     @Override
     protected double computeMinHeight(double width) {
-        return Math.max(LEAST, cordHeight + GAP + LEAST_DRAWING);
+        return Math.max(least, cordHeight + GAP + LEAST_DRAWING);
     }
 
     @Override
