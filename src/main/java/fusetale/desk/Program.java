@@ -48,6 +48,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -82,6 +83,7 @@ final class Program implements Desk {
     private final Guard guard;
     private final Newest opening;
     private final Newest askingLight;
+    private final BooleanSupplier darkSystem;
     private boolean systemIsDark;
     private @Nullable OpenRepair open;
     private @Nullable CircuitWatch waitsFor;
@@ -91,11 +93,17 @@ final class Program implements Desk {
                 stage,
                 Weigher.matcher(
                         new Matcher.Settings(threads(), SEED, Store.here().dictionaries())),
-                FileChoice.ofSystem(stage));
+                FileChoice.ofSystem(stage),
+                SystemLight::isDark);
     }
 
-    /** With something else that weighs readings, and that says which file, as tests have it. */
+    /** With something else that weighs readings, and that says which file, on a light system, as tests have it. */
     Program(Stage stage, Weigher.Maker weighing, FileChoice files) {
+        this(stage, weighing, files, () -> false);
+    }
+
+    private Program(Stage stage, Weigher.Maker weighing, FileChoice files, BooleanSupplier darkSystem) {
+        this.darkSystem = darkSystem;
         this.stage = stage;
         this.weighing = weighing;
         this.files = files;
@@ -494,7 +502,7 @@ final class Program implements Desk {
             return;
         }
         askingLight.start(turn -> {
-            boolean dark = SystemLight.isDark();
+            boolean dark = darkSystem.getAsBoolean();
             turn.show(() -> {
                 if (dark != systemIsDark) {
                     systemIsDark = dark;

@@ -30,9 +30,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * section, and with its drivers commanded one after the other.
  */
 final class Asks {
-    /** Parts from a logic output through its transistors to what they drive. */
-    static final int NEAR_A_DRIVER = 3;
-
     private final Circuit circuit;
     private final Map<String, Nearness> nearDrivers = new ConcurrentHashMap<>();
 

@@ -48,6 +48,8 @@ final class Planner {
     private static final double DRIVER_SHORT = 0.2;
 
     private static final double SERIES_LAMP_WATTS = 100;
+    /** Parts from a logic output through its transistors to what they drive. */
+    private static final int NEAR_A_DRIVER = 3;
 
     private static final double HALF = 0.5;
     /** Below this nothing more is to be learnt [bit]. */
@@ -260,7 +262,7 @@ final class Planner {
             Nearness nearness = bench.asks().nearDriver(driven);
             List<Survivors.Place> places = alive.places().stream()
                     .filter(p -> nearness.within(
-                            Asks.NEAR_A_DRIVER, p.board().supposition().faults()))
+                            NEAR_A_DRIVER, p.board().supposition().faults()))
                     .toList();
             near.put(driven, places);
             shares.put(

@@ -40,6 +40,8 @@ public final class AftermathView extends BorderPane {
     private static final double WIDE = 1000;
 
     private static final double ORDERS_WIDTH = 370;
+    /** Room beside the steps for the button that goes back [px]. */
+    private static final double WAY_BACK = 190;
 
     private final Label setting = new Label();
     private final VBox rows = new VBox(12);
@@ -91,7 +93,7 @@ public final class AftermathView extends BorderPane {
         where.setWrapText(true);
         where.setAccessibleRole(AccessibleRole.TEXT);
         where.getStyleClass().add("aftermath-where");
-        steps.setPadding(new Insets(0, 0, 8, 0));
+        steps.setPadding(new Insets(0, WAY_BACK, 8, 0));
         // before the scroll pane takes arrows for itself
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         setOutcome(null);

@@ -186,6 +186,7 @@ public final class MatchModel {
                     question.findings(), better -> sharper(turn, weigher, question, better), progress, turn::stopped);
             if (!turn.stopped()) {
                 tell(turn, weigher, question, whole);
+                weigher.keep();
                 List<LookAlike> groups = weigher.lookAlikes(question.findings(), Progress.SILENT, turn::stopped);
                 turn.show(() -> {
                     standing.set(standing.get().map(s -> s.with(groups)));

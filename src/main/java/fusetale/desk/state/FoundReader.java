@@ -69,14 +69,15 @@ public final class FoundReader {
      * @throws SentenceException where it is not understood, with what to change
      */
     public Found read(String typed, @Nullable Ask asked, Arrangement bench) throws SentenceException {
+        // first: a list of new parts takes no remark, and says so rather than dropping it
+        Optional<Found> parts = replaced.read(typed);
+        if (parts.isPresent()) {
+            return parts.get();
+        }
         Matcher remarked = REMARKED.matcher(typed);
         if (remarked.matches()) {
             Found found = read(remarked.group(1), asked, bench);
             return found instanceof Found.Noted noted ? noted.remarked(remarked.group(2)) : found;
-        }
-        Optional<Found> parts = replaced.read(typed);
-        if (parts.isPresent()) {
-            return parts.get();
         }
         Matcher bracketed = BENCH.matcher(typed);
         if (bracketed.matches()) {

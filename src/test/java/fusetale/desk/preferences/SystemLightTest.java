@@ -2,6 +2,7 @@ package fusetale.desk.preferences;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -34,9 +35,10 @@ class SystemLightTest {
 
     @Test
     void whatACommandWritesIsRead() {
-        assertThat(SystemLight.answer(List.of("java", "--version")))
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        assertThat(SystemLight.answer(List.of(java, "--version")))
                 .hasValueSatisfying(v -> assertThat(v).isNotBlank());
-        assertThat(SystemLight.answer(List.of("java", "--no-such-option"))).isEmpty();
+        assertThat(SystemLight.answer(List.of(java, "--no-such-option"))).isEmpty();
         assertThat(SystemLight.answer(List.of("no-such-program-anywhere"))).isEmpty();
     }
 }

@@ -43,6 +43,9 @@ class FoundReaderTest {
 
         assertThat(found.told().orElseThrow().note()).isEqualTo("lead slipped once");
         assertThat(READER.line(found)).endsWith(" \"lead slipped once\"");
+        assertThatThrownBy(() -> READER.read("replaced R201 \"the old one was cooked\"", null, ON))
+                .isInstanceOf(SentenceException.class)
+                .hasMessageContaining("is no part of this board");
         Found two = ((Found.Noted) found).remarked("said \"dead\"\nby its owner");
         assertThat(READER.read(READER.line(two), null, ON).told().orElseThrow().note())
                 .isEqualTo("said 'dead' by its owner");
