@@ -28,6 +28,11 @@ final class Layout {
     final int[] portOne;
     final int[] portTwo;
     final int[] portState;
+    /** Where each port's voltage stands among the outputs of a reduction: states, then ports without one. */
+    final int[] portRow;
+    /** Number of those outputs. */
+    final int outputs;
+
     final Map<String, Integer> branches = new HashMap<>();
     final Map<String, Element> elements = new HashMap<>();
     /** Worked out when first asked for; immutable, so that threads may race for it. */
@@ -109,6 +114,32 @@ final class Layout {
         this.portState = new int[ports];
         collectPorts();
         this.states = cells.size();
+        this.portRow = new int[ports];
+        int rows = states;
+        for (int p = 0; p < ports; p++) {
+            portRow[p] = portState[p] >= 0 ? portState[p] : rows++;
+        }
+        this.outputs = rows;
+    }
+
+    /** The outputs of a reduction among all unknowns. {@code z}: not modified. */
+    double[] outputs(double[] z) {
+        double[] out = new double[outputs];
+        for (int s = 0; s < states; s++) {
+            StateCell cell = cells.get(s);
+            out[s] = cell.branch() >= 0 ? z[cell.branch()] : across(z, cell.one(), cell.two());
+        }
+        for (int p = 0; p < ports; p++) {
+            if (portState[p] < 0) {
+                out[portRow[p]] = across(z, portOne[p], portTwo[p]);
+            }
+        }
+        return out;
+    }
+
+    /** Voltage of one node against another. {@code z}: all unknowns; not modified. */
+    static double across(double[] z, int one, int two) {
+        return (one > 0 ? z[one - 1] : 0) - (two > 0 ? z[two - 1] : 0);
     }
 
     int branch(String name) {

@@ -116,10 +116,15 @@ final class LinearSystem {
     void solve(double[] b) {
         int[] rowOf = lu.getPinv();
         double[] work = new double[size];
+        int first = size;
         for (int k = 0; k < size; k++) {
-            work[rowOf[k]] = b[order[k]] * rowScale[k];
+            double value = b[order[k]];
+            if (value != 0) {
+                work[rowOf[k]] = value * rowScale[k];
+                first = Math.min(first, rowOf[k]);
+            }
         }
-        lower(lu.getL(), work);
+        lower(lu.getL(), work, first);
         upper(lu.getU(), work);
         for (int k = 0; k < size; k++) {
             b[order[k]] = work[k] * columnScale[k];
@@ -127,8 +132,8 @@ final class LinearSystem {
     }
 
     /** A unit of one input leaves most of the columns untouched: they are passed over. The diagonal comes first and is 1. */
-    private static void lower(DMatrixSparseCSC l, double[] x) {
-        for (int c = 0; c < l.numCols; c++) {
+    private static void lower(DMatrixSparseCSC l, double[] x, int first) {
+        for (int c = first; c < l.numCols; c++) {
             double value = x[c];
             if (value != 0) {
                 for (int k = l.col_idx[c] + 1; k < l.col_idx[c + 1]; k++) {

@@ -161,12 +161,8 @@ final class PortStage {
                 input[s] /= relaxation.sourceRatio();
             }
         }
-        for (int d = 0; d < points.length; d++) {
-            PortPoint at = points[d];
-            at.seconds = seconds;
-            at.stepSeconds = reduction.stageSeconds;
-            System.arraycopy(ownStart, values.firstState[d], at.start, 0, at.start.length);
-        }
+        values.seconds = seconds;
+        values.stepSeconds = reduction.stageSeconds;
         if (relaxation.shuntSiemens() > 0) {
             wakeAll();
         } else if (sortFirst) {

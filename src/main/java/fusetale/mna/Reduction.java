@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -33,32 +34,30 @@ final class Reduction {
 
     private final @Nullable Blocks blocks;
     private @Nullable Felt felt;
-    /** {@code full[input][unknown]}. */
-    private final double[][] full;
+    private final UnitAnswers full;
 
     private final int firstPortInput;
     private final LinearSystem system;
     private final @Nullable Laid laid;
 
     private Reduction(
-            Layout layout, int slot, double stageSeconds, LinearSystem system, double[][] full, @Nullable Laid laid) {
+            Layout layout,
+            int slot,
+            double stageSeconds,
+            LinearSystem system,
+            UnitAnswers full,
+            double[][] columns,
+            @Nullable Laid laid) {
         this.layout = layout;
         this.slot = slot;
         this.stageSeconds = stageSeconds;
         this.system = system;
         this.full = full;
         this.laid = laid;
-        this.inputs = full.length;
-        this.portRow = new int[layout.ports];
-        int rows = layout.states;
-        for (int p = 0; p < layout.ports; p++) {
-            portRow[p] = layout.portState[p] >= 0 ? layout.portState[p] : rows++;
-        }
-        this.outputs = rows;
-        this.columns = new double[inputs][outputs];
-        for (int j = 0; j < inputs; j++) {
-            fillOutputs(full[j], columns[j]);
-        }
+        this.inputs = columns.length;
+        this.portRow = layout.portRow;
+        this.outputs = layout.outputs;
+        this.columns = columns;
         this.ownOhms = new double[layout.ports];
         this.firstPortInput = layout.states + layout.sources.size();
         this.blocks = Blocks.of(columns, outputs);
@@ -73,7 +72,7 @@ final class Reduction {
      * @param out at least {@link #outputs} long. Modified.
      */
     void multiply(double[] input, int count, double[] out) {
-        java.util.Arrays.fill(out, 0, outputs, 0.0);
+        Arrays.fill(out, 0, outputs, 0.0);
         add(input, count, out);
     }
 
@@ -151,10 +150,12 @@ final class Reduction {
 
         /** Turns a solution of the other reduction into one with the conductance in place. Modified. */
         void correct(double[] z) {
-            double k = gain() * across(z);
-            for (int r = 0; r < z.length; r++) {
-                z[r] -= k * direction[r];
-            }
+            axpy(z, direction, -part(across(z)), z.length);
+        }
+
+        /** How much of the direction is taken off a column whose two nodes differ by {@code volts}. */
+        double part(double volts) {
+            return gain() * volts;
         }
 
         private double gain() {
@@ -166,8 +167,16 @@ final class Reduction {
             return 1 + norton.siemens() * across(direction);
         }
 
-        private double across(double[] z) {
-            return Reduction.across(z, norton.one(), norton.two());
+        int one() {
+            return norton.one();
+        }
+
+        int two() {
+            return norton.two();
+        }
+
+        double across(double[] z) {
+            return Layout.across(z, norton.one(), norton.two());
         }
     }
 
@@ -187,19 +196,27 @@ final class Reduction {
         int nx = layout.states;
         int nu = layout.sources.size();
         double[][] full = new double[nx + nu + layout.ports][layout.unknowns];
-        for (int s = 0; s < nx; s++) {
+        for (int s = 0; s < layout.slowStates; s++) {
             layout.stateColumn(s, perSecond, full[s]);
+            system.solve(full[s]);
         }
         for (int s = 0; s < nu; s++) {
             layout.sourceColumn(s, full[nx + s]);
+            system.solve(full[nx + s]);
         }
         for (int p = 0; p < layout.ports; p++) {
-            layout.portColumn(p, full[nx + nu + p]);
-        }
-        for (double[] column : full) {
+            double[] column = full[nx + nu + p];
+            layout.portColumn(p, column);
             system.solve(column);
+            int state = layout.portState[p];
+            if (state >= 0) {
+                // its charge enters where its current does
+                axpy(full[state], column, -layout.cells.get(state).farads() * perSecond, column.length);
+            }
         }
-        return new Solved.Found<>(new Reduction(layout, slot, stageSeconds, system, full, null));
+        double[][] columns = Arrays.stream(full).map(layout::outputs).toArray(double[][]::new);
+        UnitAnswers answers = UnitAnswers.of(full, layout.unknowns);
+        return new Solved.Found<>(new Reduction(layout, slot, stageSeconds, system, answers, columns, null));
     }
 
     /**
@@ -209,19 +226,25 @@ final class Reduction {
      * @param widened the layout with the extra source
      */
     Reduction with(Layout widened, Norton norton) {
-        Laid across = new Laid(this, norton);
-        int nx = layout.states;
-        int nu = layout.sources.size();
-        double[][] updated = new double[inputs + 1][];
-        for (int j = 0; j < inputs; j++) {
-            double[] column = full[j].clone();
-            across.correct(column);
-            updated[j < nx + nu ? j : j + 1] = column;
+        return laid(widened, new Laid(this, norton), layout.states + layout.sources.size());
+    }
+
+    /** With a conductance laid across, and a source there as input {@code own}; −1 for none. */
+    private Reduction laid(Layout other, Laid across, int own) {
+        double[] direction = layout.outputs(across.direction);
+        double[] parts = new double[own < 0 ? inputs : inputs + 1];
+        double[][] corrected = new double[parts.length][];
+        int j = 0;
+        for (int k = 0; k < parts.length; k++) {
+            double volts = k == own ? across.across(across.direction) : full.across(j, across.one(), across.two());
+            parts[k] = across.part(volts);
+            double[] before = k == own ? direction : columns[j];
+            corrected[k] = before.clone();
+            axpy(corrected[k], direction, -parts[k], outputs);
+            j += k == own ? 0 : 1;
         }
-        double[] own = across.direction.clone();
-        across.correct(own);
-        updated[nx + nu] = own;
-        return new Reduction(widened, slot, stageSeconds, system, updated, across);
+        UnitAnswers answers = UnitAnswers.corrected(full, across.direction, parts, own);
+        return new Reduction(other, slot, stageSeconds, system, answers, corrected, across);
     }
 
     /**
@@ -234,19 +257,14 @@ final class Reduction {
     Reduction changed(Layout other, List<Norton> changes) {
         Reduction now = this;
         if (changes.isEmpty()) {
-            return new Reduction(other, slot, stageSeconds, system, full, laid);
+            return new Reduction(other, slot, stageSeconds, system, full, columns, laid);
         }
         for (Norton change : changes) {
             Laid across = new Laid(now, change);
             if (!(Math.abs(across.left()) > LEAST_LEFT && Math.abs(across.left()) < MOST_LEFT)) {
                 return null;
             }
-            double[][] updated = new double[inputs][];
-            for (int j = 0; j < inputs; j++) {
-                updated[j] = now.full[j].clone();
-                across.correct(updated[j]);
-            }
-            now = new Reduction(other, slot, stageSeconds, system, updated, across);
+            now = now.laid(other, across, -1);
         }
         return now;
     }
@@ -260,27 +278,11 @@ final class Reduction {
         }
     }
 
-    private static double across(double[] z, int one, int two) {
-        return (one > 0 ? z[one - 1] : 0) - (two > 0 ? z[two - 1] : 0);
-    }
-
-    private void fillOutputs(double[] z, double[] out) {
-        for (int s = 0; s < layout.states; s++) {
-            Layout.StateCell cell = layout.cells.get(s);
-            out[s] = cell.branch() >= 0 ? z[cell.branch()] : across(z, cell.one(), cell.two());
-        }
-        for (int p = 0; p < layout.ports; p++) {
-            if (layout.portState[p] < 0) {
-                out[portRow[p]] = across(z, layout.portOne[p], layout.portTwo[p]);
-            }
-        }
-    }
-
     /** How the voltage of one node against another follows from the inputs. */
     double[] voltageRow(int one, int two) {
         double[] row = new double[inputs];
         for (int j = 0; j < inputs; j++) {
-            row[j] = across(full[j], one, two);
+            row[j] = full.across(j, one, two);
         }
         return row;
     }
@@ -289,23 +291,13 @@ final class Reduction {
     double[] branchRow(int branch) {
         double[] row = new double[inputs];
         for (int j = 0; j < inputs; j++) {
-            row[j] = full[j][branch];
+            row[j] = full.at(j, branch);
         }
         return row;
     }
 
-    /** All unknowns for given inputs. */
+    /** All unknowns for given inputs. {@code input}: not modified. */
     double[] unknowns(double[] input) {
-        double[] z = new double[layout.unknowns];
-        for (int j = 0; j < inputs; j++) {
-            double y = input[j];
-            if (y != 0) {
-                double[] column = full[j];
-                for (int r = 0; r < z.length; r++) {
-                    z[r] += column[r] * y;
-                }
-            }
-        }
-        return z;
+        return full.unknowns(input);
     }
 }

@@ -40,12 +40,20 @@ final class Search {
     int strays;
     /** No cycle has been completed yet. */
     boolean fresh = true;
+    /** From a neighbour's state, on its steps; else from rest, on rough ones. */
+    final boolean near;
 
-    Search(@Nullable Mesh mesh, boolean rough, PeriodMap.Keep origin) {
+    Search(@Nullable Mesh mesh, boolean near, PeriodMap.Keep origin) {
         this.mesh = mesh;
-        this.rough = rough;
-        this.passing = rough;
+        this.near = near;
+        this.rough = !near;
+        this.passing = !near;
         this.origin = origin;
+    }
+
+    /** Whether the next cycle only finds out how near the neighbour is: one that is hard to take says that it is not. */
+    boolean isTrial() {
+        return fresh && near;
     }
 
     /** The next cycle is over other steps: what its residual changed by says little of the step that led to it. */

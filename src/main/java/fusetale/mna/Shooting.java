@@ -12,8 +12,13 @@ import org.jspecify.annotations.Nullable;
  * where the local error asks for it, and the answer looked for again.
  */
 final class Shooting {
-    /** Above this ratio of full scale the steps are laid anew before every pass. */
+    /** Above this ratio of full scale a state is far from the one that repeats. */
     private static final double FAR = 1e-2;
+    /**
+     * Above this the steps are laid anew before every pass; once more below it where they then prove too long, see {@link
+     * #layAnew}.
+     */
+    private static final double STEPS_OF_ITS_OWN = 5e-2;
     /** A cycle that misses by more than so many times what is asked is no answer, whatever its steps. */
     private static final double ON_THE_WAY = 4;
     /** Contraction that Broyden's inverse shows once it has learnt; worse for several passes, it is worked out anew. */
@@ -74,6 +79,8 @@ final class Shooting {
     private double[] scaleNear = new double[0];
     /** Whether the last cycle carried its sensitivities. */
     private boolean sharp;
+    /** Whether the search began with a neighbour, even where that led nowhere. */
+    private boolean neighbourGiven;
 
     Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
         this.stepper = stepper;
@@ -94,6 +101,7 @@ final class Shooting {
     Solved<PeriodicState> solve(SampledRun.@Nullable Restart near) {
         long solvesBefore = stepper.stage.solves;
         stepper.stage.foresight.forget();
+        neighbourGiven = near != null;
         if (near != null) {
             load(near);
             Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
@@ -144,17 +152,25 @@ final class Shooting {
     }
 
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
-        Search search = new Search(first, most != MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
+        Search search = new Search(first, most == MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
         for (int pass = 1; pass <= most || (pass <= 2 * most && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
             }
             map.save(start);
             boolean carry = inverse == null;
+            boolean trial = search.isTrial();
             Mesh mesh = cycle(search);
             double[] residual = map.residual();
             if (mesh != null) {
                 map.save(end);
+            }
+            if (mesh == null && trial) {
+                // other parts conduct here than in the neighbour
+                map.restore(start);
+                search.fresh = false;
+                search.goOn(Double.POSITIVE_INFINITY);
+                continue;
             }
             if (mesh == null || (carry && !measured(search, mesh))) {
                 if (!recovered(search)) {
@@ -167,16 +183,16 @@ final class Shooting {
             boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    return answer(most, mesh, residual, norm, solvesBefore);
+                    return answer(search, mesh, residual, norm, solvesBefore);
                 }
-            } else if ((most == MOST_PASSES_NEAR && isHopeless(pass, norm))
+            } else if ((search.near && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
                 return noPeriodicState();
             } else if (repeats && ++search.fastPasses >= MOST_FAST_PASSES) {
                 map.widen();
                 inverse = null;
                 search.fastPasses = 0;
-            } else if (!settledOwn(search, pass, most, norm) && learnt(search, carry, residual, norm)) {
+            } else if (!settledOwn(search, pass, norm) && learnt(search, carry, residual, norm)) {
                 search.best = Math.min(search.best, norm);
                 search.origin.copy(start);
                 search.part = 1;
@@ -203,7 +219,7 @@ final class Shooting {
      * on steps that are kept. A cycle that laid its steps is not taken again unless it may be the answer.
      */
     private @Nullable Mesh cycle(Search search) {
-        boolean far = search.before > FAR;
+        boolean far = search.before > STEPS_OF_ITS_OWN;
         boolean rough = search.before > VERY_FAR / 2;
         if (!search.fresh && (far || search.passing)) {
             Mesh laid = rough ? map.roughCycle() : map.adaptiveCycle();
@@ -221,7 +237,10 @@ final class Shooting {
         }
         search.holds = !search.rough;
         Mesh mesh = search.mesh;
-        return mesh != null && map.fixedCycle(mesh, false) ? mesh : null;
+        stepper.impatient(search.isTrial());
+        boolean taken = mesh != null && map.fixedCycle(mesh, false);
+        stepper.impatient(false);
+        return taken ? mesh : null;
     }
 
     /**
@@ -230,7 +249,7 @@ final class Shooting {
      */
     private boolean measured(Search search, Mesh mesh) {
         map.restore(start);
-        boolean carried = !search.rough && map.fixedCycle(mesh.coarser(), true);
+        boolean carried = map.fixedCycle(mesh.coarser(), true);
         if (!carried) {
             map.restore(start);
             carried = map.fixedCycle(mesh, true);
@@ -258,8 +277,8 @@ final class Shooting {
     }
 
     /** Puts lamps that are far off where they should settle; false where there are none. */
-    private boolean settledOwn(Search search, int pass, int most, double norm) {
-        if (most != MOST_PASSES_NEAR || pass > MOST_SETTLED || norm <= FAR || !map.settleOwn(FAR)) {
+    private boolean settledOwn(Search search, int pass, double norm) {
+        if (!search.near || pass > MOST_SETTLED || norm <= FAR || !map.settleOwn(FAR)) {
             return false;
         }
         search.goOn(norm);
@@ -390,11 +409,10 @@ final class Shooting {
         return noPeriodicState();
     }
 
-    /** The cycle just taken, which repeats; found from rest, made ready for neighbours first. */
-    private Solved<PeriodicState> answer(int most, Mesh mesh, double[] residual, double norm, long solvesBefore) {
-        boolean near = most == MOST_PASSES_NEAR;
+    /** The cycle just taken, which repeats; where no neighbour was given, made ready for those to come first. */
+    private Solved<PeriodicState> answer(Search search, Mesh mesh, double[] residual, double norm, long solvesBefore) {
         double missed = norm;
-        if (!near) {
+        if (!neighbourGiven) {
             origin.copy(start);
             double sharpened = sharpen(mesh, residual);
             sharp = sharpened <= settings.periodicity();
@@ -407,7 +425,7 @@ final class Shooting {
                 }
             }
         }
-        return found("shooting", near, mesh, missed, solvesBefore);
+        return found("shooting", search.near, mesh, missed, solvesBefore);
     }
 
     private Solved<PeriodicState> noPeriodicState() {

@@ -45,7 +45,10 @@ final class Sleepers {
     private double closeVolts;
     /** Counts changes of who sleeps. */
     private int turns;
-    /** Stretch of each sleeping port's voltage [V] over which its current stays as it is; empty where it must be looked at. */
+    /**
+     * Stretch of each sleeping port's voltage [V] over which its current stays as it is; empty where it must be looked at,
+     * everything for a port that is awake.
+     */
     private final double[] quietFrom;
 
     private final double[] quietTo;
@@ -91,19 +94,33 @@ final class Sleepers {
     void wakeAll() {
         Arrays.fill(awake, true);
         forget();
+        for (int d = 0; d < awake.length; d++) {
+            keepAwake(d);
+        }
+    }
+
+    /** Marks all ports of a device as awake. */
+    private void keepAwake(int d) {
+        int end = values.firstPort[d] + values.points[d].amps.length;
+        for (int p = values.firstPort[d]; p < end; p++) {
+            quietFrom[p] = Double.NEGATIVE_INFINITY;
+            quietTo[p] = Double.POSITIVE_INFINITY;
+        }
     }
 
     /** Decides anew who sleeps, from the port voltages. */
     void sort(Reduction reduction) {
+        forget();
         for (int d = 0; d < awake.length; d++) {
             values.evaluate(d);
             awake[d] = values.slopeRatio(reduction, d) >= DORMANT_SLOPE;
-            if (!awake[d]) {
+            if (awake[d]) {
+                keepAwake(d);
+            } else {
                 PortPoint at = values.points[d];
                 System.arraycopy(at.amps, 0, values.amps, values.firstPort[d], at.amps.length);
             }
         }
-        forget();
     }
 
     /** Sums and stretches of another story say nothing: an answer must not depend on what was solved before. */
@@ -160,15 +177,11 @@ final class Sleepers {
             sums[reduction.slot] = sum;
             summed[reduction.slot] = of;
         }
-        for (int d = 0; d < awake.length; d++) {
-            int first = values.firstPort[d];
-            int end = first + values.points[d].amps.length;
-            for (int p = first; p < end; p++) {
-                double amps = awake[d] ? 0 : values.amps[p];
-                if (amps != of[p]) {
-                    reduction.addPort(sum, p, amps - of[p]);
-                    of[p] = amps;
-                }
+        for (int p = 0; p < of.length; p++) {
+            double amps = awake[values.deviceOf[p]] ? 0 : values.amps[p];
+            if (amps != of[p]) {
+                reduction.addPort(sum, p, amps - of[p]);
+                of[p] = amps;
             }
         }
         Reduction.axpy(values.out, sum, 1, reduction.outputs);
@@ -180,12 +193,12 @@ final class Sleepers {
             return;
         }
         for (int p = 0; p < quietFrom.length; p++) {
-            if (Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
+            if (!awake[values.deviceOf[p]] && Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
                 quietFrom[p] = Double.POSITIVE_INFINITY;
             }
         }
-        for (int d = 0; d < awake.length; d++) {
-            if (values.points[d].end.length > 0) {
+        for (int d : values.stateful) {
+            if (!awake[d]) {
                 // its states follow the step size
                 quietFrom[values.firstPort[d]] = Double.POSITIVE_INFINITY;
             }
@@ -201,28 +214,44 @@ final class Sleepers {
      * @return {@link #NOTHING}, or {@link #MOVED} and {@link #WOKE} added up
      */
     int settle(Reduction reduction, boolean first, boolean impatient) {
-        int found = NOTHING;
-        for (int d = 0; d < awake.length; d++) {
-            if (awake[d]) {
-                continue;
+        for (int d : values.stateful) {
+            if (!awake[d] && !isSteady(d)) {
+                quietTo[values.firstPort[d]] = Double.NEGATIVE_INFINITY;
             }
-            int moved = isQuiet(reduction, d) ? NOTHING : correct(reduction, d, impatient ? 1 : MOST_CORRECTIONS);
+        }
+        for (int d = 0; d < awake.length && first; d++) {
+            restless[d] &= awake[d];
+        }
+        int found = NOTHING;
+        int passes = impatient ? 1 : MOST_CORRECTIONS;
+        for (int p = nextToLookAt(reduction, 0); p < quietFrom.length; ) {
+            int d = values.deviceOf[p];
+            int moved = correct(reduction, d, passes);
             restless[d] = moved == MOVED || (restless[d] && !first);
             found |= moved;
+            p = nextToLookAt(reduction, values.firstPort[d] + values.points[d].amps.length);
         }
         return found;
     }
 
-    private boolean isQuiet(Reduction reduction, int d) {
-        int first = values.firstPort[d];
-        int end = first + values.points[d].amps.length;
-        boolean quiet = true;
-        for (int p = first; p < end; p++) {
-            double v = values.out[reduction.portRow[p]];
-            values.volts[p] = v;
-            quiet &= v >= quietFrom[p] && v <= quietTo[p];
+    /**
+     * Sets the voltages of the sleeping ports from one on, up to the first that has left its stretch.
+     *
+     * @return that port, or the number of ports
+     */
+    private int nextToLookAt(Reduction reduction, int from) {
+        double[] out = values.out;
+        int[] row = reduction.portRow;
+        for (int p = from; p < quietFrom.length; p++) {
+            double v = out[row[p]];
+            if (!(v >= quietFrom[p] && v <= quietTo[p])) {
+                return p;
+            }
+            if (!awake[values.deviceOf[p]]) {
+                values.volts[p] = v;
+            }
         }
-        return quiet && (values.points[d].end.length == 0 || isSteady(d));
+        return quietFrom.length;
     }
 
     /** Whether a sleeper's own states start where they started when it was looked at last. */
@@ -332,13 +361,13 @@ final class Sleepers {
 
     private void wake(Reduction reduction, int d) {
         awake[d] = true;
+        keepAwake(d);
         turns++;
         PortPoint at = values.points[d];
         int first = values.firstPort[d];
         for (int k = 0; k < at.amps.length; k++) {
             int p = first + k;
             reduction.addPort(values.out, p, -values.amps[p]);
-            quietFrom[p] = Double.POSITIVE_INFINITY;
             at.present[k] = 0;
             at.proposed[k] = values.volts[p];
         }
@@ -349,11 +378,16 @@ final class Sleepers {
 
     /** At the end of a stage: takes over the sleepers' own states, and puts to sleep who answers no more. */
     void finish(Reduction reduction) {
-        for (int d = 0; d < awake.length; d++) {
+        for (int d : values.stateful) {
             if (!awake[d]) {
                 carryStates(d);
-            } else if (values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
+            }
+        }
+        for (int d = 0; d < awake.length; d++) {
+            if (awake[d] && values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
                 awake[d] = false;
+                int first = values.firstPort[d];
+                Arrays.fill(quietFrom, first, first + values.points[d].amps.length, Double.POSITIVE_INFINITY);
                 turns++;
             }
         }

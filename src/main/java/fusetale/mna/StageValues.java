@@ -1,5 +1,8 @@
 package fusetale.mna;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * The numbers one implicit stage works on, shared by those who work on it: {@link PortStage}, {@link Sleepers}, {@link
  * AwakePorts} and {@link StageSlopes}. Made once for a layout and used again for every stage, so that stepping allocates
@@ -28,6 +31,14 @@ final class StageValues {
     final double[] ownStart;
     /** Their own states after it. */
     final double[] ownEnd;
+    /** By port: its device. */
+    final int[] deviceOf;
+    /** Devices with states of their own. */
+    final int[] stateful;
+    /** End of the stage [s], and how long it is [s], infinite at rest. */
+    double seconds;
+
+    double stepSeconds;
 
     StageValues(Layout layout) {
         this.layout = layout;
@@ -50,12 +61,23 @@ final class StageValues {
         this.input = new double[firstPortInput + layout.ports];
         this.ownStart = new double[layout.deviceStates];
         this.ownEnd = new double[layout.deviceStates];
+        this.deviceOf = new int[layout.ports];
+        for (int d = 0; d < devices; d++) {
+            Arrays.fill(deviceOf, firstPort[d], firstPort[d] + laws[d].ports(), d);
+        }
+        this.stateful =
+                IntStream.range(0, devices).filter(d -> laws[d].states() > 0).toArray();
     }
 
-    /** Evaluates a device's law at the present port voltages. */
+    /** Evaluates a device's law at the present port voltages and predicted states. */
     void evaluate(int d) {
         PortPoint at = points[d];
         int first = firstPort[d];
+        at.seconds = seconds;
+        at.stepSeconds = stepSeconds;
+        for (int k = 0; k < at.start.length; k++) {
+            at.start[k] = ownStart[firstState[d] + k];
+        }
         for (int k = 0; k < at.volts.length; k++) {
             at.volts[k] = volts[first + k];
         }

@@ -50,6 +50,8 @@ final class Stepper {
     private final double[] ownSlopeMiddle;
     private final double[] ownSlopeNext;
     private boolean slopeKnown;
+    /** A stage that finds no balance at the first try ends the step. */
+    private boolean impatient;
     /**
      * Sensitivities by rows: see {@link StageSlopes}. All states are followed, though only some are perturbed at the start: a
      * junction's charge left out would leak from a small capacitor at every step.
@@ -89,6 +91,11 @@ final class Stepper {
     void accuracy(double ratio) {
         java.util.Arrays.fill(ownScale, 0);
         stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
+    }
+
+    /** Whether from now on a stage that finds no balance at the first try ends its step, instead of being solved carefully. */
+    void impatient(boolean yes) {
+        impatient = yes;
     }
 
     /** Starts afresh: no state, devices at rest. */
@@ -281,7 +288,7 @@ final class Stepper {
         }
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
         System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
-        if (stage.solveCarefully(reduction, seconds)) {
+        if (!impatient && stage.solveCarefully(reduction, seconds)) {
             return true;
         }
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);

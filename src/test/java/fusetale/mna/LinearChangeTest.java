@@ -68,6 +68,46 @@ class LinearChangeTest {
                 .isNull();
     }
 
+    @Test
+    void everyUnknownAnswersEveryInputAsFactoredAnew() {
+        // two conductances one after the other, then a meter's load with a source of its own
+        Layout before = new Layout(ladder(47, 0.33));
+        Layout after = new Layout(ladder(56, 0.47));
+        double stage = 50e-6;
+        Reduction laid = Solve.found(Reduction.of(before, 0, stage))
+                .changed(after, java.util.Objects.requireNonNull(LinearChange.between(before, after)));
+        Network metered = ladder(56, 0.47, 1e4);
+        Norton meter = new Norton(after.network.node("c"), 0, 1 / 1e4, 0);
+        Layout widened = new Layout(metered);
+
+        Reduction corrected = java.util.Objects.requireNonNull(laid).with(widened, meter);
+        Reduction anew = Solve.found(Reduction.of(widened, 0, stage));
+
+        assertThat(corrected.inputs).isEqualTo(anew.inputs);
+        double[] all = new double[anew.inputs];
+        for (int j = 0; j < anew.inputs; j++) {
+            all[j] = 1 + j;
+            assertThat(corrected.columns[j]).containsExactly(anew.columns[j], within(1e-12));
+        }
+        assertThat(corrected.unknowns(all)).containsExactly(anew.unknowns(all), within(1e-11));
+        assertThat(corrected.voltageRow(2, 3)).containsExactly(anew.voltageRow(2, 3), within(1e-12));
+        assertThat(corrected.branchRow(widened.branch("V")))
+                .containsExactly(anew.branchRow(widened.branch("V")), within(1e-12));
+    }
+
+    private static Network ladder(double first, double second, double... meterOhms) {
+        Network.Builder builder = Network.builder("0")
+                .voltage("V", "a", "0", new SourceShape.Constant(1))
+                .resistor("R1", "a", "b", first)
+                .capacitor("C", "b", "0", 1e-6)
+                .resistor("R2", "b", "c", second)
+                .resistor("R3", "c", "0", 10);
+        for (double ohms : meterOhms) {
+            builder.resistor("~load", "c", "0", ohms).current("~current", "0", "c", new SourceShape.Constant(0));
+        }
+        return builder.build();
+    }
+
     private static Network held(double ohms) {
         return Network.builder("0")
                 .voltage("V", "a", "0", new SourceShape.Constant(1))
