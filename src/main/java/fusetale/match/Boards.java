@@ -2,7 +2,9 @@ package fusetale.match;
 
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Hypotheses with amounts: what is compared. An amount is taken at five places of its range, each in the middle of a fifth
@@ -15,6 +17,11 @@ final class Boards {
     private final List<Hypothesis> hypotheses = new ArrayList<>();
     private final List<Board> all = new ArrayList<>();
     private final List<Integer> first = new ArrayList<>();
+    private final Map<Repair, Integer> repairNumbers = new LinkedHashMap<>();
+    private final List<Repair> repairs = new ArrayList<>();
+    /** By hypothesis, the number of its repair. */
+    private final List<Integer> repairOf = new ArrayList<>();
+
     private final int shipped;
 
     /**
@@ -44,6 +51,10 @@ final class Boards {
     final void add(Hypothesis hypothesis) {
         int h = hypotheses.size();
         hypotheses.add(hypothesis);
+        repairOf.add(repairNumbers.computeIfAbsent(hypothesis.repair(), r -> {
+            repairs.add(r);
+            return repairs.size() - 1;
+        }));
         first.add(all.size());
         if (!hypothesis.varies()) {
             all.add(new Board(all.size(), h, MIDDLE, hypothesis.weight(), hypothesis.usual()));
@@ -80,6 +91,16 @@ final class Boards {
 
     Hypothesis of(Board board) {
         return hypotheses.get(board.hypothesis());
+    }
+
+    /** All repairs, in the order of the first hypothesis that asks for each. */
+    List<Repair> repairs() {
+        return repairs;
+    }
+
+    /** Number of a board's repair among {@link #repairs}. */
+    int repairOf(Board board) {
+        return repairOf.get(board.hypothesis());
     }
 
     /** The boards of one hypothesis, by rising amount. */

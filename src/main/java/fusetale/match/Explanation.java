@@ -87,10 +87,11 @@ final class Explanation {
 
     private Candidate candidate(Repair repair, double share) {
         int best = Objects.requireNonNull(posterior.best(bench.boards(), repair));
+        int number = bench.boards().repairOf(posterior.boards().get(best));
         Map<Integer, double[]> byHypothesis = new LinkedHashMap<>();
         for (int k = 0; k < posterior.shares().length; k++) {
             Boards.Board board = posterior.boards().get(k);
-            if (bench.boards().of(board).repair().equals(repair)) {
+            if (bench.boards().repairOf(board) == number) {
                 double[] sum = byHypothesis.computeIfAbsent(board.hypothesis(), h -> new double[] {0, -1, 0});
                 sum[0] += posterior.shares()[k];
                 if (posterior.shares()[k] > sum[1]) {

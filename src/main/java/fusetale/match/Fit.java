@@ -1,5 +1,6 @@
 package fusetale.match;
 
+import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -21,6 +22,7 @@ final class Fit {
     private final double[] mistake;
     private final Expectation[] expectations;
     private final double[] spread;
+    private final boolean complete;
 
     Fit(
             double logLikelihood,
@@ -35,6 +37,12 @@ final class Fit {
         this.mistake = mistake;
         this.expectations = expectations;
         this.spread = spread;
+        this.complete = Arrays.stream(expectations).noneMatch(e -> e.kind() == Expectation.Kind.UNKNOWN);
+    }
+
+    /** Whether the board lets expect something of all that was found. */
+    boolean isComplete() {
+        return complete;
     }
 
     /** Natural logarithm of p(evidence | board), slips included. */
@@ -102,7 +110,7 @@ final class Fit {
             }
         }
         if (q > 0) {
-            log += figures(expected, common, java.util.Arrays.copyOf(figures, q), logEach, away);
+            log += figures(expected, common, Arrays.copyOf(figures, q), logEach, away);
         }
         for (int j = 0; j < n; j++) {
             spread[j] = Math.sqrt(
@@ -114,7 +122,7 @@ final class Fit {
     /** Ln of how much likelier the board could become, if all that is not known of it were just what was found. */
     double open(Common common) {
         double log = 0;
-        for (int j = 0; j < expectations.length; j++) {
+        for (int j = 0; j < expectations.length && !complete; j++) {
             if (expectations[j].kind() == Expectation.Kind.UNKNOWN) {
                 log += (common.shown(j) instanceof Shown.Figure ? SHARPEST : 0) - common.logBroad(j);
             }

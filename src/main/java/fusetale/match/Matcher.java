@@ -42,6 +42,7 @@ public final class Matcher {
     private final @Nullable DictionaryFile file;
     private Workbench.@Nullable Weighing last;
     private @Nullable Findings lastFindings;
+    private boolean whole;
 
     /**
      * How to work.
@@ -256,7 +257,9 @@ public final class Matcher {
 
     /** Whether every supposition was looked at. */
     private boolean whole() {
-        return bench.boards().list().stream().allMatch(b -> !b.middle() || bench.known(b));
+        // what is known once stays so
+        whole = whole || bench.boards().list().stream().allMatch(b -> !b.middle() || bench.known(b));
+        return whole;
     }
 
     private static boolean reachable(Ask ask, Set<String> outOfReach) {

@@ -155,13 +155,10 @@ final class Planner {
 
     private List<Scored> scored(Predicate<Ask> wanted, boolean powered) throws UnfitArrangement {
         List<Ask> all = prepared(powered).stream().filter(wanted).toList();
-        List<Scored> first = new ArrayList<>();
-        for (Ask ask : all) {
-            if (stopped.getAsBoolean()) {
-                break;
-            }
-            scored(ask).ifPresent(first::add);
-        }
+        List<Scored> first = new ArrayList<>((bench.sideBySide() ? all.parallelStream() : all.stream())
+                .filter(ask -> !stopped.getAsBoolean())
+                .flatMap(ask -> scored(ask).stream())
+                .toList());
         first.sort(Comparator.comparingDouble(Scored::bits).reversed());
         // what leads is looked at once more with how it varies over good machines
         Map<String, List<Check>> toDraw = new LinkedHashMap<>();

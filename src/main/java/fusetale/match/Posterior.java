@@ -2,8 +2,10 @@ package fusetale.match;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -88,11 +90,15 @@ final class Posterior {
 
     /** Probability of each repair, likeliest first; repairs of one probability in the order of the boards. */
     Map<Repair, Double> repairs(Boards all) {
-        Map<Repair, Double> sums = new LinkedHashMap<>();
+        double[] sums = new double[all.repairs().size()];
+        Set<Integer> there = new LinkedHashSet<>();
         for (int k = 0; k < shares.length; k++) {
-            sums.merge(all.of(boards.get(k)).repair(), shares[k], Double::sum);
+            int number = all.repairOf(boards.get(k));
+            there.add(number);
+            sums[number] += shares[k];
         }
-        List<Map.Entry<Repair, Double>> entries = new ArrayList<>(sums.entrySet());
+        List<Map.Entry<Repair, Double>> entries = new ArrayList<>();
+        there.forEach(r -> entries.add(Map.entry(all.repairs().get(r), sums[r])));
         entries.sort(Map.Entry.<Repair, Double>comparingByValue().reversed());
         Map<Repair, Double> sorted = new LinkedHashMap<>();
         entries.forEach(e -> sorted.put(e.getKey(), e.getValue()));
@@ -102,9 +108,10 @@ final class Posterior {
     /** Place of the likeliest board of a repair; null where it has none. */
     @Nullable
     Integer best(Boards all, Repair repair) {
+        int wanted = all.repairs().indexOf(repair);
         Integer best = null;
         for (int k = 0; k < shares.length; k++) {
-            boolean of = all.of(boards.get(k)).repair().equals(repair);
+            boolean of = all.repairOf(boards.get(k)) == wanted;
             if (of && (best == null || shares[k] > shares[best])) {
                 best = k;
             }

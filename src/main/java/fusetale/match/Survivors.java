@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,7 +31,7 @@ final class Survivors {
     private final List<Repair> groups = new ArrayList<>();
     private final double[] shares;
     private final Map<Integer, List<Place>> byHypothesis = new LinkedHashMap<>();
-    private final Map<String, Differing> differing = new HashMap<>();
+    private final Map<String, Differing> differing = new ConcurrentHashMap<>();
     /** How drawn machines stand at what was read. */
     private final double[][] drawnOfEvidence;
 
@@ -67,7 +68,7 @@ final class Survivors {
         }
 
         @Nullable
-        Given given() {
+        synchronized Given given() {
             if (!asked) {
                 asked = true;
                 given = Given.of(fit, common);
@@ -260,12 +261,14 @@ final class Survivors {
     /** The law of one more reading, given all that was read. */
     private final class Spread {
         private final Wanted wanted;
+        private final Outlook outlook;
         private final int machines;
         private final double own;
         private final double[] shared;
 
         Spread(Ask ask, Wanted wanted) {
             this.wanted = wanted;
+            this.outlook = bench.outlook(wanted);
             double[] drawn = bench.drawn(ask);
             this.machines = drawn.length;
             this.own = Common.covariance(drawn, drawn);
@@ -276,7 +279,8 @@ final class Survivors {
         }
 
         Foresight.Alive of(Place place, int number) {
-            Expectation e = bench.expect(place.board(), wanted, replaced);
+            Expectation e =
+                    replaced.isEmpty() ? outlook.of(place.board()) : bench.expect(place.board(), wanted, replaced);
             return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
         }
 

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * One machine as supposed, and what of it has been worked out so far. Grows; readings once worked out stay.
@@ -29,6 +30,7 @@ final class Trial {
 
     private final Map<String, Shows> byArrangement = new ConcurrentHashMap<>();
     private final Map<String, Unlike> unlike = new ConcurrentHashMap<>();
+    private final AtomicInteger grown = new AtomicInteger();
 
     Trial(Supposition supposition, Set<String> blownBefore) {
         this.supposition = supposition;
@@ -118,6 +120,12 @@ final class Trial {
     void add(String arrangement, Shows shows) {
         byArrangement.merge(arrangement, shows, Shows::and);
         unlike.remove(arrangement);
+        grown.incrementAndGet();
+    }
+
+    /** How often something was added. */
+    int grown() {
+        return grown.get();
     }
 
     /**

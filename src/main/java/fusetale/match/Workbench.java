@@ -11,6 +11,7 @@ import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -24,7 +25,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -55,6 +55,9 @@ final class Workbench {
     private final Boards boards;
     private final Dictionary dictionary;
     private final Asks asks;
+    private final boolean sideBySide;
+    private final Scales scales;
+    private final Map<Wanted, Outlook> outlooks = new ConcurrentHashMap<>();
     private final Circuit circuit;
     private final List<Trial> trials = new ArrayList<>();
     private final String asFoundKey;
@@ -66,10 +69,17 @@ final class Workbench {
     /** A board after some parts were replaced, and some fuses melted. */
     private record Mended(int board, Set<String> replaced, Set<String> melted) {}
 
+    private @Nullable Readily lastReadily;
+
+    /** Boards that were asked what they show without solving, and where. */
+    private record Readily(List<Boards.Board> boards, List<String> arrangements) {}
+
     Workbench(Circuit circuit, Meter meter, int threads, int draws, long seed, List<Hypothesis> hypotheses) {
         this.boards = new Boards(hypotheses);
         this.dictionary = new Dictionary(circuit, meter, threads, draws, seed);
         this.asks = new Asks(circuit);
+        this.sideBySide = threads > 1;
+        this.scales = new Scales(this, sideBySide);
         this.asFoundKey = Dictionary.key(dictionary.asFound());
         this.circuit = circuit;
         tryAll();
@@ -110,6 +120,11 @@ final class Workbench {
 
     Boards boards() {
         return boards;
+    }
+
+    /** Whether several threads may work at once. */
+    boolean sideBySide() {
+        return sideBySide;
     }
 
     Dictionary dictionary() {
@@ -208,7 +223,7 @@ final class Workbench {
     }
 
     /** The fuse that may have melted or may have held (decision 5 of the design); both are weighed. */
-    private Set<String> mayHaveMelted(Boards.Board board) {
+    Set<String> mayHaveMelted(Boards.Board board) {
         return trial(board)
                 .in(asFoundKey)
                 .filter(s -> !s.mayMelt().isEmpty())
@@ -239,6 +254,16 @@ final class Workbench {
     /** What drivers commanded show of boards whose fault lies elsewhere: known at once. */
     void readily(List<Boards.Board> some, List<Arrangement> arrangements, BooleanSupplier stopped) {
         dictionary.readily(some.stream().map(this::trial).toList(), arrangements, stopped);
+    }
+
+    /** The same, unless just these were asked of just these arrangements the last time. */
+    private void readilyOnce(List<Boards.Board> some, List<Arrangement> arrangements, BooleanSupplier stopped) {
+        Readily now =
+                new Readily(some, arrangements.stream().map(Dictionary::key).toList());
+        if (!now.equals(lastReadily)) {
+            readily(some, arrangements, stopped);
+            lastReadily = stopped.getAsBoolean() ? null : now;
+        }
     }
 
     private void borrow(Boards.Board board, Arrangement arrangement) {
@@ -288,10 +313,7 @@ final class Workbench {
     }
 
     private List<Ask> asksOutOfOrder(Case findings) {
-        Boards.Board healthy = boards.all().get(0);
-        Expectation[] expected = expected(healthy, findings, false);
-        double[] away = Fit.of(expected, common(findings, List.of(healthy), List.<Expectation[]>of(expected)))
-                .away();
+        double[] away = scales.away(findings);
         List<Ask> all = new ArrayList<>();
         for (int j = 0; j < away.length; j++) {
             if (Math.abs(away[j]) > OUT_OF_ORDER) {
@@ -329,6 +351,11 @@ final class Workbench {
         return shows.solvable() && !there;
     }
 
+    /** What boards on which nothing was replaced let expect of an ask. */
+    Outlook outlook(Wanted ask) {
+        return outlooks.computeIfAbsent(ask, a -> new Outlook(this, a));
+    }
+
     /** What a board lets expect of an ask, a fuse that only may melt still whole. */
     Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced) {
         return expect(board, ask, replaced, false);
@@ -364,67 +391,25 @@ final class Workbench {
         return may.isEmpty() ? null : after(next, replaced, may);
     }
 
-    /**
-     * What all boards share of the evidence.
-     *
-     * @param expected what each board lets expect of each, a fuse that may melt still whole
-     */
-    private Common common(Case findings, List<Boards.Board> known, List<Expectation[]> expected) {
-        int n = findings.size();
-        double[][] drawn = new double[n][];
-        double[] broad = new double[n];
-        for (int j = 0; j < n; j++) {
-            Evidence e = findings.evidence().get(j);
-            drawn[j] = drawn(e.ask());
-            if (e.shown() instanceof Shown.Seen seen) {
-                Expectation good = expect(boards.all().get(0), findings.wanted().get(j), Set.of());
-                broad[j] = Math.log(Seeing.broad(seen, good.sight()));
-                continue;
-            }
-            Pool pool = new Pool();
-            for (int k = 0; k < known.size(); k++) {
-                pool.add(expected.get(k)[j], known.get(k).weight());
-            }
-            MeterFunction function = ((Ask.Metered) e.ask()).check().function();
-            broad[j] = Math.log(pool.of(function, e.shown()));
-        }
-        return new Common(findings.evidence(), drawn, broad);
-    }
-
     double[] drawn(Ask ask) {
         double[] away = ask instanceof Ask.Metered m ? dictionary.drawn(m) : null;
         return away == null ? new double[0] : away;
     }
 
-    private Fit fit(Boards.Board board, Case findings, Expectation[] holds, Common common) {
-        Fit fit = Fit.of(holds, common);
-        return mayHaveMelted(board).isEmpty() ? fit : Fit.either(fit, Fit.of(expected(board, findings, true), common));
-    }
-
-    private Expectation[] expected(Boards.Board board, Case findings, boolean melted) {
-        Expectation[] expected = new Expectation[findings.size()];
-        for (int j = 0; j < expected.length; j++) {
-            expected[j] =
-                    expect(board, findings.wanted().get(j), findings.replaced().get(j), melted);
+    /** Changes whenever more is worked out of what {@link #expect} looks at, parts replaced left aside. */
+    long stamp(Boards.Board board) {
+        long stamp = trial(board).grown() + ((long) dictionary.healthy().grown() << Integer.SIZE);
+        if (boards.of(board).varies()) {
+            for (Boards.Board beside : boards.of(board.hypothesis())) {
+                stamp += beside.number() == board.number() ? 0 : trial(beside).grown();
+            }
         }
-        return expected;
+        return stamp;
     }
 
     /** Weighs all boards of the list of which it is known what they show as found. */
     Weighing weigh(Case findings) {
-        return weigh(findings, boards::fromTheStart);
-    }
-
-    private Weighing weigh(Case findings, Predicate<Boards.Board> listed) {
-        List<Boards.Board> known =
-                full(boards.all().stream().filter(this::known).filter(listed).toList());
-        List<Expectation[]> expected =
-                known.stream().map(b -> expected(b, findings, false)).toList();
-        Common common = common(findings, known, expected);
-        List<Fit> fits = IntStream.range(0, known.size())
-                .mapToObj(k -> fit(known.get(k), findings, expected.get(k), common))
-                .toList();
-        return new Weighing(findings, common, Posterior.of(known, fits, common, findings.repeated()));
+        return scales.weigh(findings, boards::fromTheStart);
     }
 
     /**
@@ -482,18 +467,19 @@ final class Workbench {
             Predicate<Boards.Board> listed,
             Sharper sharper,
             BooleanSupplier stopped) {
-        readily(boards.all().stream().filter(this::known).filter(listed).toList(), arrangements, stopped);
+        readilyOnce(boards.all().stream().filter(this::known).filter(listed).toList(), arrangements, stopped);
         Set<String> tried = new HashSet<>();
         Nearness nearness = null;
         while (true) {
-            Weighing weighing = weigh(findings, listed);
+            Weighing weighing = scales.weigh(findings, listed);
             Map<Integer, Double> likely = likely(weighing);
+            BitSet complete = complete(weighing);
             Map<Integer, List<Boards.Board>> lacking = Map.of();
             Stage stage = Stage.MIDDLE_AMOUNTS;
             for (Stage next : Stage.values()) {
                 if (lacking.isEmpty()) {
                     stage = next;
-                    lacking = lacking(next, likely.keySet(), findings, tried);
+                    lacking = lacking(next, likely.keySet(), findings, complete, tried);
                 }
             }
             if (lacking.isEmpty() || stopped.getAsBoolean()) {
@@ -514,13 +500,27 @@ final class Workbench {
         AMOUNTS
     }
 
+    /** Boards of which all is known that was asked, by number. */
+    private BitSet complete(Weighing weighing) {
+        BitSet complete = new BitSet();
+        Posterior p = weighing.posterior();
+        for (int k = 0; k < p.boards().size(); k++) {
+            Boards.Board board = p.boards().get(k);
+            complete.set(
+                    board.number(),
+                    p.fits().get(k).isComplete() && mayHaveMelted(board).isEmpty());
+        }
+        return complete;
+    }
+
     /** Boards of a stage that lack something, by hypothesis; what cannot be worked out is not tried for ever. */
     private Map<Integer, List<Boards.Board>> lacking(
-            Stage stage, Set<Integer> likely, Case findings, Set<String> tried) {
+            Stage stage, Set<Integer> likely, Case findings, BitSet complete, Set<String> tried) {
         Map<Integer, List<Boards.Board>> all = new LinkedHashMap<>();
         for (int h : likely) {
             List<Boards.Board> of = boards.of(h).stream()
                     .filter(b -> stage == Stage.MIDDLE_AMOUNTS ? b.middle() : !b.middle())
+                    .filter(b -> !complete.get(b.number()))
                     .filter(b -> !known(b) || (stage != Stage.AMOUNTS_AS_FOUND && lacks(b, findings)))
                     .toList();
             if (!of.isEmpty() && !tried.contains(stage + " " + h)) {
@@ -573,18 +573,6 @@ final class Workbench {
 
         /** Called before each round. */
         void told(Weighing weighing, int done, int of);
-    }
-
-    /** While only some amounts of a hypothesis are known, they carry the weight of all. */
-    private List<Boards.Board> full(List<Boards.Board> known) {
-        Map<Integer, Integer> counts = new LinkedHashMap<>();
-        known.forEach(b -> counts.merge(b.hypothesis(), 1, Integer::sum));
-        return known.stream()
-                .map(b -> {
-                    double weight = boards.of(b).weight() / counts.getOrDefault(b.hypothesis(), 1);
-                    return new Boards.Board(b.number(), b.hypothesis(), b.place(), weight, b.supposition());
-                })
-                .toList();
     }
 
     /**
