@@ -73,7 +73,8 @@ public final class Matcher {
     }
 
     /**
-     * Weighs all suppositions. The first answer comes after a few seconds, from what was solved by then; each further one is
+     * Weighs all suppositions. The first answer comes after a few seconds, from what was solved by then,
+     * or at once from what an earlier run kept; each further one is
      * handed over as the dictionary grows; the last one, from the whole of it, is returned.
      *
      * @param sharper told each better answer, in the calling thread
@@ -85,7 +86,10 @@ public final class Matcher {
             throws UnfitArrangement {
         Case found = Case.of(findings);
         Sharpening sharpening = new Sharpening(findings, sharper, stopped);
-        if (!whole()) {
+        if (whole() && last == null) {
+            // what an earlier run kept says most at once, before any arrangement is made ready
+            sharpening.tellNow(() -> bench.weigh(found));
+        } else if (!whole()) {
             // nine in ten commands are answered as they should be: the first answer does not wait for them
             asFound(found, bench.prepareUnanswered(found, stopped), FIRST_BOARDS, sharpening, progress);
         }
@@ -173,13 +177,17 @@ public final class Matcher {
 
         void tell(Supplier<Workbench.Weighing> answer) {
             if ((System.nanoTime() - started) / NANOS > due) {
-                Workbench.Weighing weighing = answer.get();
-                // whoever is told may ask at once what to measure next
-                last = weighing;
-                lastFindings = findings;
-                sharper.accept(new Explanation(bench, weighing).ranking(howFar()));
-                due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
+                tellNow(answer);
             }
+        }
+
+        void tellNow(Supplier<Workbench.Weighing> answer) {
+            Workbench.Weighing weighing = answer.get();
+            // whoever is told may ask at once what to measure next
+            last = weighing;
+            lastFindings = findings;
+            sharper.accept(new Explanation(bench, weighing).ranking(howFar()));
+            due = (System.nanoTime() - started) / NANOS + EACH_SECONDS;
         }
     }
 

@@ -130,10 +130,15 @@ class MatcherTest {
                     .singleElement()
                     .satisfies(f -> assertThat(Files.size(f)).isGreaterThan(1000));
         }
-        // nothing is left to be solved: the first thing told of the work is that all is there
-        List<Integer> done = new ArrayList<>();
-        matcher(own).rank(Findings.of(List.of(read)), r -> {}, (at, of) -> done.add(at - of), () -> false);
-        assertThat(done.get(0)).isZero();
+        // nothing is left to be solved: the answer is told at once, and then of the work that all is there
+        List<String> told = new ArrayList<>();
+        matcher(own)
+                .rank(
+                        Findings.of(List.of(read)),
+                        r -> told.add(r.candidates().get(0).repair().words()),
+                        (at, of) -> told.add(at - of + " of the work"),
+                        () -> false);
+        assertThat(told).startsWith(fresh.candidates().get(0).repair().words(), "0 of the work");
         Ranking kept = rank(matcher(own), read);
         assertThat(kept.candidates()).hasSameSizeAs(fresh.candidates());
         for (int k = 0; k < fresh.candidates().size(); k++) {
