@@ -45,10 +45,7 @@ final class Sleepers {
     private double closeVolts;
     /** Counts changes of who sleeps. */
     private int turns;
-    /**
-     * Stretch of each sleeping port's voltage [V] over which its current stays as it is; empty where it must be looked at,
-     * everything for a port that is awake.
-     */
+    /** Stretch of each sleeping port's voltage [V] over which its current stays as it is; empty where it must be looked at. */
     private final double[] quietFrom;
 
     private final double[] quietTo;
@@ -94,33 +91,19 @@ final class Sleepers {
     void wakeAll() {
         Arrays.fill(awake, true);
         forget();
-        for (int d = 0; d < awake.length; d++) {
-            keepAwake(d);
-        }
-    }
-
-    /** Marks all ports of a device as awake. */
-    private void keepAwake(int d) {
-        int end = values.firstPort[d] + values.points[d].amps.length;
-        for (int p = values.firstPort[d]; p < end; p++) {
-            quietFrom[p] = Double.NEGATIVE_INFINITY;
-            quietTo[p] = Double.POSITIVE_INFINITY;
-        }
     }
 
     /** Decides anew who sleeps, from the port voltages. */
     void sort(Reduction reduction) {
-        forget();
         for (int d = 0; d < awake.length; d++) {
             values.evaluate(d);
             awake[d] = values.slopeRatio(reduction, d) >= DORMANT_SLOPE;
-            if (awake[d]) {
-                keepAwake(d);
-            } else {
+            if (!awake[d]) {
                 PortPoint at = values.points[d];
                 System.arraycopy(at.amps, 0, values.amps, values.firstPort[d], at.amps.length);
             }
         }
+        forget();
     }
 
     /** Sums and stretches of another story say nothing: an answer must not depend on what was solved before. */
@@ -193,15 +176,13 @@ final class Sleepers {
             return;
         }
         for (int p = 0; p < quietFrom.length; p++) {
-            if (!awake[values.deviceOf[p]] && Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
+            if (Math.abs(reduction.ownOhms[p]) > quietOhms[p]) {
                 quietFrom[p] = Double.POSITIVE_INFINITY;
             }
         }
         for (int d : values.stateful) {
-            if (!awake[d]) {
-                // its states follow the step size
-                quietFrom[values.firstPort[d]] = Double.POSITIVE_INFINITY;
-            }
+            // its states follow the step size
+            quietFrom[values.firstPort[d]] = Double.POSITIVE_INFINITY;
         }
         quietFor = reduction;
     }
@@ -243,13 +224,14 @@ final class Sleepers {
         double[] out = values.out;
         int[] row = reduction.portRow;
         for (int p = from; p < quietFrom.length; p++) {
+            if (awake[values.deviceOf[p]]) {
+                continue;
+            }
             double v = out[row[p]];
             if (!(v >= quietFrom[p] && v <= quietTo[p])) {
                 return p;
             }
-            if (!awake[values.deviceOf[p]]) {
-                values.volts[p] = v;
-            }
+            values.volts[p] = v;
         }
         return quietFrom.length;
     }
@@ -361,13 +343,13 @@ final class Sleepers {
 
     private void wake(Reduction reduction, int d) {
         awake[d] = true;
-        keepAwake(d);
         turns++;
         PortPoint at = values.points[d];
         int first = values.firstPort[d];
         for (int k = 0; k < at.amps.length; k++) {
             int p = first + k;
             reduction.addPort(values.out, p, -values.amps[p]);
+            quietFrom[p] = Double.POSITIVE_INFINITY;
             at.present[k] = 0;
             at.proposed[k] = values.volts[p];
         }
@@ -386,8 +368,6 @@ final class Sleepers {
         for (int d = 0; d < awake.length; d++) {
             if (awake[d] && values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
                 awake[d] = false;
-                int first = values.firstPort[d];
-                Arrays.fill(quietFrom, first, first + values.points[d].amps.length, Double.POSITIVE_INFINITY);
                 turns++;
             }
         }
