@@ -370,9 +370,14 @@ public final class Screens {
                 Path file = Files.createTempDirectory("fusetale-wrong").resolve("readings.csv");
                 return Files.writeString(
                         file,
-                        "arrangement,function,from,to,value,unit,meter,note\n"
-                                + "as found,fuse,F1,,blown,,,\n,dc,TP1,,18.2,V,,\n,dc,TP9,,0.02,V,,wrong point\n"
-                                + "power off,ohms,TP2,,much,,,\n,replaced,R22,,,,,\n");
+                        """
+                        arrangement,function,from,to,value,unit,meter,note
+                        as found,fuse,F1,,blown,,,
+                        ,dc,TP1,,18.2,V,,
+                        ,dc,TP9,,0.02,V,,wrong point
+                        power off,ohms,TP2,,much,,,
+                        ,replaced,R22,,,,,
+                        """);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
