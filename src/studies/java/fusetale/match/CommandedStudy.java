@@ -68,7 +68,7 @@ public final class CommandedStudy {
                 if (whole == null) {
                     continue;
                 }
-                Commanded command = telling.get(driven);
+                Commanded command = Objects.requireNonNull(telling.get(driven));
                 Optional<Foretold> told = whole.untouched() ? Optional.of(whole) : command.under(now, found.foretold());
                 untouched += whole.untouched() ? 1 : 0;
                 together += !whole.untouched() && told.isPresent() ? 1 : 0;
@@ -107,7 +107,13 @@ public final class CommandedStudy {
             Map<String, Commanded> telling) {
         List<String> known = new ArrayList<>(shown.keySet());
         return known.stream()
-                .flatMap(d -> command.like(now, found.foretold(), telling.get(d), shown.get(d)).stream())
+                .flatMap(d -> command
+                        .like(
+                                now,
+                                found.foretold(),
+                                Objects.requireNonNull(telling.get(d)),
+                                Objects.requireNonNull(shown.get(d)))
+                        .stream())
                 .findFirst();
     }
 

@@ -481,7 +481,7 @@ public final class MatchEvaluation {
                         place + 1,
                         p,
                         order.isEmpty() ? "" : order.get(0).words(),
-                        order.isEmpty() ? 0 : repairs.get(order.get(0)),
+                        order.isEmpty() ? 0 : repairs.getOrDefault(order.get(0), 0.0),
                         weighing.posterior().somethingElse(),
                         raised ? ", raised" : ""));
             }
