@@ -212,7 +212,7 @@ public final class MatchEvaluation {
 
     private static int counted(Observation seen) {
         return seen.sight() == Observation.Sight.STOPS
-                ? Integer.parseInt(seen.detail().split(" ")[1])
+                ? Integer.parseInt(seen.detail().split(" ", -1)[1])
                 : -1;
     }
 
@@ -306,7 +306,7 @@ public final class MatchEvaluation {
         Session session = new Session(left);
         for (int m = 0; m <= most; m++) {
             Workbench.Weighing weighing = session.weigh(findings);
-            mark(weighing, truth, m, tally, number, findings);
+            markAfter(weighing, truth, m, tally, number);
             Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
             double best = repairs.values().stream().findFirst().orElse(0.0);
             if (!reached && best >= SURE) {
@@ -319,7 +319,7 @@ public final class MatchEvaluation {
             if (m == most) {
                 break;
             }
-            Optional<Ask> doubted = session.doubted(weighing, findings, asked);
+            Optional<Ask> doubted = session.doubted(weighing, asked);
             if (doubted.isPresent() && !run.equals("random")) {
                 tally.flagged += doubted.get().equals(slipped) ? 1 : 0;
                 tally.falseFlags += doubted.get().equals(slipped) ? 0 : 1;
@@ -331,7 +331,7 @@ public final class MatchEvaluation {
             if (next.isEmpty()) {
                 // nothing more to learn: the answer stands
                 for (int rest = m + 1; rest <= most; rest++) {
-                    mark(weighing, truth, rest, tally, number, findings);
+                    markAfter(weighing, truth, rest, tally, number);
                 }
                 break;
             }
@@ -396,7 +396,7 @@ public final class MatchEvaluation {
         }
 
         /** A reading that does not fit the rest, to be taken again; each once. */
-        Optional<Ask> doubted(Workbench.Weighing weighing, Findings findings, List<Ask> asked) {
+        Optional<Ask> doubted(Workbench.Weighing weighing, List<Ask> asked) {
             double[] suspicion = weighing.posterior().suspicion();
             for (int j = 0; j < suspicion.length; j++) {
                 Ask ask = weighing.findings().evidence().get(j).ask();
@@ -426,16 +426,16 @@ public final class MatchEvaluation {
         }
     }
 
-    private void mark(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number, Findings findings)
+    private void markAfter(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number)
             throws Exception {
         for (int at = 0; at < MARKS.length; at++) {
             if (MARKS[at] == m) {
-                mark(weighing, truth, at, tally, number, findings.size());
+                mark(weighing, truth, at, tally, number);
             }
         }
     }
 
-    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number, int readings)
+    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number)
             throws Exception {
         Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
         List<Repair> order = List.copyOf(repairs.keySet());
