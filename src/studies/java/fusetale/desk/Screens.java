@@ -368,9 +368,7 @@ public final class Screens {
         private static Path wrong() {
             try {
                 Path file = Files.createTempDirectory("fusetale-wrong").resolve("readings.csv");
-                return Files.writeString(
-                        file,
-                        """
+                return Files.writeString(file, """
                         arrangement,function,from,to,value,unit,meter,note
                         as found,fuse,F1,,blown,,,
                         ,dc,TP1,,18.2,V,,

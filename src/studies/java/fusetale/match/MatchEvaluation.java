@@ -426,8 +426,7 @@ public final class MatchEvaluation {
         }
     }
 
-    private void markAfter(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number)
-            throws Exception {
+    private void markAfter(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number) throws Exception {
         for (int at = 0; at < MARKS.length; at++) {
             if (MARKS[at] == m) {
                 mark(weighing, truth, at, tally, number);
@@ -435,8 +434,7 @@ public final class MatchEvaluation {
         }
     }
 
-    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number)
-            throws Exception {
+    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number) throws Exception {
         Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
         List<Repair> order = List.copyOf(repairs.keySet());
         Repair right = truth.hypothesis.repair();

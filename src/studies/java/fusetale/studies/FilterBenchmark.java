@@ -60,13 +60,32 @@ public final class FilterBenchmark {
      */
     record FaultClass(String name, String part, double low, double high) {}
 
-    /**
-     * One drawn circuit.
-     *
-     * @param of index of its class
-     * @param volts at every frequency [V]
-     */
-    record Truth(int of, double[] volts) {
+    /** One drawn circuit. */
+    static final class Truth {
+        private final int of;
+        private final double[] volts;
+
+        /**
+         * A circuit of a class.
+         *
+         * @param of index of its class
+         * @param volts at every frequency [V]. Kept.
+         */
+        Truth(int of, double[] volts) {
+            this.of = of;
+            this.volts = volts;
+        }
+
+        /** Index of its class. */
+        int of() {
+            return of;
+        }
+
+        /** At every frequency [V]. Not to be modified. */
+        double[] volts() {
+            return volts;
+        }
+
         /** The same at some of the frequencies only. */
         Truth at(int... kept) {
             return new Truth(of, Arrays.stream(kept).mapToDouble(k -> volts[k]).toArray());
