@@ -28,8 +28,9 @@ public record Loads(Map<String, Double> watts, Map<String, Double> outerWatts, L
      * @param supposed what is wrong with it by now: that a capacitor stands the wrong way round is not seen in its voltage
      */
     public static Loads of(Seen seen, Seen asBuilt, Supposition supposed) {
-        Losses.Heat heat = Losses.of(seen, asBuilt.circuit());
-        return new Loads(heat.watts(), heat.outerWatts(), Wears.of(seen, asBuilt, supposed));
+        Seen tabled = seen.tabled();
+        Losses.Heat heat = Losses.of(tabled, asBuilt.circuit());
+        return new Loads(heat.watts(), heat.outerWatts(), Wears.of(tabled, asBuilt, supposed));
     }
 
     /** Heat of a body [W]. */

@@ -100,6 +100,7 @@ final class Play {
     /** Lets time go by in one state until something changes the machine, or to the end; gives when. */
     private double untilAChange(States.State state, double start) {
         List<DrawnBody> live = live(state);
+        List<Wearing> processes = processes(state);
         double seconds = start;
         Optional<Coming> change = Optional.empty();
         while (seconds < horizonSeconds && change.isEmpty()) {
@@ -107,7 +108,7 @@ final class Play {
             double step = Math.min(grown, horizonSeconds - seconds);
             Heats heats = heats(state);
             List<Warmth> later = warmed(live, heats, step);
-            List<Ripe> ripe = ripe(state, heats.hotRatio);
+            List<Ripe> ripe = ripe(processes, heats.hotRatio);
             change = tell(coming(live, later, ripe, step), seconds, step);
             double share = change.map(Coming::share).orElse(1.0);
             if (share < 1) {
@@ -143,7 +144,7 @@ final class Play {
         Set<Integer> live = new HashSet<>();
         for (DrawnBody body : bodies) {
             double own = Math.max(state.cold(body), state.hot(body));
-            double shared = all[body.first] + state.outer(body.body.part());
+            double shared = all[body.first] + state.outer(body);
             double most = Math.max(body.network.settledKelvin(own, shared), body.warmth.riseKelvin());
             if (body.limits.stream().anyMatch(l -> !l.passed && l.kelvin < most * ROOM)) {
                 live.add(body.first);
@@ -240,7 +241,7 @@ final class Play {
                 weighted += cold * ratio;
             }
             own[body.index] = watts;
-            all[body.first] += watts + (body.index == body.first ? state.outer(body.body.part()) : 0);
+            all[body.first] += watts + (body.index == body.first ? state.outer(body) : 0);
         }
         return new Heats(own, all, weight > 0 ? weighted / weight : 0);
     }
@@ -272,16 +273,36 @@ final class Play {
      */
     private record Ripe(Wear wear, Worn worn, double seconds) {}
 
-    private List<Ripe> ripe(States.State state, double hotRatio) {
-        List<Ripe> ripe = new ArrayList<>();
+    /**
+     * A process in one state of this machine.
+     *
+     * @param wear the process
+     * @param worn how far it has come
+     * @param logCold logarithm of the time it takes cold [s]
+     * @param logHot the same hot
+     */
+    private record Wearing(Wear wear, Worn worn, double logCold, double logHot) {}
+
+    private List<Wearing> processes(States.State state) {
+        List<Wearing> processes = new ArrayList<>();
         for (States.Pair pair : state.wears()) {
             String key = pair.cold().target() + " " + pair.cold().harm();
-            Worn how = worn.computeIfAbsent(key, k -> new Worn());
-            if (!how.happened) {
-                double even = draw.even(key);
-                double cold = Math.log(pair.cold().within().at(even));
-                double hot = Math.log(pair.hot().within().at(even));
-                ripe.add(new Ripe(pair.cold(), how, Math.exp(cold + hotRatio * (hot - cold))));
+            double even = draw.even(key);
+            processes.add(new Wearing(
+                    pair.cold(),
+                    worn.computeIfAbsent(key, k -> new Worn()),
+                    Math.log(pair.cold().within().at(even)),
+                    Math.log(pair.hot().within().at(even))));
+        }
+        return processes;
+    }
+
+    private static List<Ripe> ripe(List<Wearing> processes, double hotRatio) {
+        List<Ripe> ripe = new ArrayList<>(processes.size());
+        for (Wearing each : processes) {
+            if (!each.worn().happened) {
+                double log = each.logCold() + hotRatio * (each.logHot() - each.logCold());
+                ripe.add(new Ripe(each.wear(), each.worn(), Math.exp(log)));
             }
         }
         return ripe;

@@ -35,10 +35,10 @@ final class States {
     static final class State {
         private final double[] cold;
         private final double[] hot;
-        private final Map<String, Double> outer;
+        private final double[] outer;
         private final List<Pair> wears;
 
-        private State(double[] cold, double[] hot, Map<String, Double> outer, List<Pair> wears) {
+        private State(double[] cold, double[] hot, double[] outer, List<Pair> wears) {
             this.cold = cold;
             this.hot = hot;
             this.outer = outer;
@@ -55,9 +55,9 @@ final class States {
             return hot[body.index];
         }
 
-        /** Heat of a part that is none of its bodies' [W]. */
-        double outer(String part) {
-            return outer.getOrDefault(part, 0.0);
+        /** Heat of a body's part that is none of its bodies' [W]. */
+        double outer(DrawnBody body) {
+            return outer[body.index];
         }
 
         /** What wears, cold beside hot. */
@@ -91,7 +91,13 @@ final class States {
         }
         Set<String> warm = warm(cold.get());
         Optional<Loads> hot = warm.isEmpty() ? cold : loads(board.after(happened, warm));
-        return hot.map(h -> new State(watts(cold.get()), watts(h), cold.get().outerWatts(), pairs(cold.get(), h)));
+        return hot.map(h -> new State(watts(cold.get()), watts(h), outer(cold.get()), pairs(cold.get(), h)));
+    }
+
+    private double[] outer(Loads loads) {
+        return bodies.stream()
+                .mapToDouble(b -> loads.outerWatts().getOrDefault(b.part(), 0.0))
+                .toArray();
     }
 
     private double[] watts(Loads loads) {

@@ -1,6 +1,5 @@
 package fusetale.aftermath;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -40,24 +39,24 @@ public record ThermalNetwork(List<Stage> stages) {
         }
     }
 
-    /**
-     * Rises over each stage.
-     *
-     * @param kelvin from the inside out [K]
-     */
-    public record Warmth(List<Double> kelvin) {
-        /** Copies the list. */
-        public Warmth {
-            kelvin = List.copyOf(kelvin);
-        }
+    /** Rises over each stage [K], from the inside out. Immutable. */
+    public static final class Warmth {
+        private final double[] kelvin;
+        private final double riseKelvin;
 
-        /** Rise of the innermost over the air [K]. */
-        public double riseKelvin() {
+        /** {@code kelvin}: kept, and never modified again. */
+        private Warmth(double[] kelvin) {
+            this.kelvin = kelvin;
             double sum = 0;
             for (double each : kelvin) {
                 sum += each;
             }
-            return sum;
+            this.riseKelvin = sum;
+        }
+
+        /** Rise of the innermost over the air [K]. */
+        public double riseKelvin() {
+            return riseKelvin;
         }
     }
 
@@ -76,7 +75,7 @@ public record ThermalNetwork(List<Stage> stages) {
 
     /** As cool as the air. */
     public Warmth cool() {
-        return new Warmth(stages.stream().map(s -> 0.0).toList());
+        return new Warmth(new double[stages.size()]);
     }
 
     /** Rise of the innermost over the air in the end [K], under constant heats [W]: its own and that of all that share. */
@@ -102,10 +101,10 @@ public record ThermalNetwork(List<Stage> stages) {
      * @param allWatts heat of all bodies that share its outer stages, its own included [W]
      */
     public Warmth after(Warmth now, double seconds, double ownWatts, double allWatts) {
-        List<Double> later = new ArrayList<>(stages.size());
-        for (int k = 0; k < stages.size(); k++) {
+        double[] later = new double[stages.size()];
+        for (int k = 0; k < later.length; k++) {
             Stage stage = stages.get(k);
-            later.add(stage.later(now.kelvin().get(k), seconds, stage.shared() ? allWatts : ownWatts));
+            later[k] = stage.later(now.kelvin[k], seconds, stage.shared() ? allWatts : ownWatts);
         }
         return new Warmth(later);
     }

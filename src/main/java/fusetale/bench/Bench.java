@@ -189,6 +189,8 @@ public final class Bench {
     }
 
     private static final double NEARLY_RATIO = 0.01;
+    /** From so many checks on it is quicker to work out all voltages of a state at once. */
+    private static final int MANY_CHECKS = 40;
 
     /**
      * The same, but with the power on without the meter's load, amperes aside, and with the power off without following what
@@ -220,9 +222,11 @@ public final class Bench {
     }
 
     private Solved<Seen> readings(PeriodicState state, List<Check> checks, Load loads, BooleanSupplier stopped) {
+        PeriodicState bare = checks.size() < MANY_CHECKS ? state : state.tabled();
+        LoadedStates.Bare asked = new LoadedStates.Bare(state, bare);
         LoadedStates loaded = loads == Load.NEARLY
-                ? new LoadedStates(solver(null), meter, loading(), settings(), state, NEARLY_RATIO)
-                : new LoadedStates(solver(null), meter, loading(), settings(), state);
+                ? new LoadedStates(solver(null), meter, loading(), settings(), asked, NEARLY_RATIO)
+                : new LoadedStates(solver(null), meter, loading(), settings(), asked);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
@@ -239,7 +243,7 @@ public final class Bench {
             }
             Solved<Waveform> volts = loads != Load.NONE
                     ? loaded.volts(check, one, two, stopped)
-                    : new Solved.Found<>(state.volts(one, two));
+                    : new Solved.Found<>(bare.volts(one, two));
             if (!(volts instanceof Solved.Found<Waveform> wave)) {
                 return new Solved.Failed<>(((Solved.Failed<Waveform>) volts).reason());
             }

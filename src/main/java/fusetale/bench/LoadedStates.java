@@ -20,22 +20,16 @@ final class LoadedStates {
     private final Meter meter;
     private final Loading loading;
     private final PeriodicSettings settings;
-    private final PeriodicState bare;
+    private final Bare bare;
     private final double lostRatio;
     private final List<Known> known = new ArrayList<>();
 
-    LoadedStates(Solver solver, Meter meter, Loading loading, PeriodicSettings settings, PeriodicState bare) {
+    LoadedStates(Solver solver, Meter meter, Loading loading, PeriodicSettings settings, Bare bare) {
         this(solver, meter, loading, settings, bare, LOST_RATIO);
     }
 
     /** The same with another share of a reading that may be lost unseen. */
-    LoadedStates(
-            Solver solver,
-            Meter meter,
-            Loading loading,
-            PeriodicSettings settings,
-            PeriodicState bare,
-            double lostRatio) {
+    LoadedStates(Solver solver, Meter meter, Loading loading, PeriodicSettings settings, Bare bare, double lostRatio) {
         this.lostRatio = lostRatio;
         this.solver = solver;
         this.meter = meter;
@@ -43,6 +37,14 @@ final class LoadedStates {
         this.settings = settings;
         this.bare = bare;
     }
+
+    /**
+     * The machine without a meter.
+     *
+     * @param state where a solve with the meter starts
+     * @param asked the same, for its voltages
+     */
+    record Bare(PeriodicState state, PeriodicState asked) {}
 
     /**
      * A reading with what it was taken from.
@@ -58,7 +60,7 @@ final class LoadedStates {
      * range holds what is left.
      */
     Solved<Waveform> volts(Check check, int one, int two, BooleanSupplier stopped) {
-        Waveform wave = bare.volts(one, two);
+        Waveform wave = bare.asked().volts(one, two);
         MeterRange range = picked(check, wave);
         while (true) {
             double inputOhms = meter.inputOhms(check.function(), range);
@@ -79,7 +81,7 @@ final class LoadedStates {
     }
 
     private Solved<Waveform> volts(Check check, int one, int two, double inputOhms, BooleanSupplier stopped) {
-        Waveform without = bare.volts(one, two);
+        Waveform without = bare.asked().volts(one, two);
         Reading reading = meter.voltsReading(check, meter.volts(check.function(), without));
         double value = Math.abs(reading.value());
         double allowed = Math.max(lostRatio * value, ACCURACY_RATIO * reading.halfWidth());
@@ -106,7 +108,7 @@ final class LoadedStates {
             return new Solved.Found<>(Waveform.steady(0));
         }
         Solved<PeriodicState> solved =
-                solver.with(new Norton(one, two, 1 / ohms, 0)).periodicState(settings, bare, stopped);
+                solver.with(new Norton(one, two, 1 / ohms, 0)).periodicState(settings, bare.state(), stopped);
         if (!(solved instanceof Solved.Found<PeriodicState> found)) {
             return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
         }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a healthy machine may show: for each check the range from low to high.
@@ -25,9 +26,9 @@ import java.util.function.DoubleConsumer;
  * 2s because about 95 of 100 machines lie within it (root sum of squares: JCGM 100:2008, 5.1.2; mains at its limits: a worst
  * case). With 24 draws s is known to about ±15 %.
  *
- * <p>All looks run side by side on the machine's cores. Cost: draws + 4 looks, each starting from the nominal state. What the meter's load takes away is worked out for the
- * nominal machine only, and taken off the others in the same proportion. With the power off there is no mains to vary: draws
- * + 1 looks.
+ * <p>All looks run side by side on the machine's cores. Cost: draws + 3 looks, each starting from the nominal state. What the
+ * meter's load takes away is worked out for the nominal machine only, and taken off the others in the same proportion. With
+ * the power off there is no mains to vary: draws + 1 looks.
  *
  * @param nominal what the machine shows with every value as printed and the mains at the arrangement's voltage
  * @param ranges one a check, in their order
@@ -88,6 +89,8 @@ public record Spread(Seen nominal, List<Range> ranges) {
      * Computes the spread.
      *
      * @param circuit the healthy machine
+     * @param bench the same on the bench; belongs to the calling thread
+     * @param near a look at the same or a neighbouring machine to start from
      * @param checks what to measure; none that {@link Bench#refusal} refuses
      * @param progress told from 0 to 1, never less than before, from several threads but never from two at once
      * @param stopped asked now and then; true ends the work with {@link NotSolved.Kind#STOPPED}
@@ -95,21 +98,20 @@ public record Spread(Seen nominal, List<Range> ranges) {
      */
     public static Solved<Spread> of(
             Circuit circuit,
-            Arrangement arrangement,
-            Meter meter,
+            Bench bench,
+            @Nullable Seen near,
             List<Check> checks,
             Settings settings,
             DoubleConsumer progress,
             BooleanSupplier stopped)
             throws UnfitArrangement {
-        Bench bench = Bench.of(circuit, arrangement, meter);
-        Solved<Seen> nominal = bench.look(checks, null, stopped);
+        Solved<Seen> nominal = bench.look(checks, near, stopped);
         if (!(nominal instanceof Solved.Found<Seen> found)) {
             return new Solved.Failed<>(((Solved.Failed<Seen>) nominal).reason());
         }
         Seen loaded = found.value();
         Solved<Seen> plain =
-                arrangement.powerOn() ? bench.lookWithoutLoad(checks, loaded, stopped) : new Solved.Found<>(loaded);
+                bench.arrangement().powerOn() ? bench.glance(loaded, checks, stopped) : new Solved.Found<>(loaded);
         if (!(plain instanceof Solved.Found<Seen> bare)) {
             return new Solved.Failed<>(((Solved.Failed<Seen>) plain).reason());
         }

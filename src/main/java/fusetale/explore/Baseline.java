@@ -23,8 +23,9 @@ import java.util.function.DoubleConsumer;
  * @param near the settled machine looked at once more beside itself: its lamps are then linearised where every supposition will
  *     linearise them, and what was worked out for its linear part is theirs too
  * @param spread readings and their ranges, in the order of the checks
+ * @param currents the settled machine for whoever asks for most of its voltages and currents
  */
-record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread) {
+record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread, Seen currents) {
     static Solved<Baseline> of(Question question, DoubleConsumer progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Circuit healthy = question.healthy();
@@ -46,8 +47,8 @@ record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread) {
         }
         Solved<Spread> spreading = Spread.of(
                 left,
-                question.arrangement(),
-                question.meter(),
+                Bench.of(left, question.arrangement(), question.meter()),
+                rest.seen(),
                 question.checks(),
                 new Spread.Settings(
                         question.options().draws(), question.options().seed()),
@@ -56,7 +57,8 @@ record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread) {
         if (!(spreading instanceof Solved.Found<Spread> spread)) {
             return new Solved.Failed<>(reason(spreading));
         }
-        return new Solved.Found<>(new Baseline(asArranged, rest, near, spread.value()));
+        return new Solved.Found<>(
+                new Baseline(asArranged, rest, near, spread.value(), rest.seen().tabled()));
     }
 
     /** The look that the readings as built were taken from. */

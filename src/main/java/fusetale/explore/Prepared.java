@@ -162,11 +162,15 @@ public final class Prepared {
         }
         boolean powerOn = question.arrangement().powerOn();
         Circuit asArranged = baseline.asArranged();
-        List<Stress> all = powerOn ? Strains.of(settled.seen(), asArranged) : List.of();
+        Seen built = baseline.currents();
+        boolean asBuilt = question.supposition().isNothing();
+        Seen now = asBuilt ? built : settled.seen().tabled();
+        Seen first = settled.melted().isEmpty() ? now : settled.first().tabled();
+        List<Stress> overAsBuilt = powerOn ? Strains.of(built, asArranged) : List.of();
+        List<Stress> all = asBuilt || !powerOn ? overAsBuilt : Strains.of(now, asArranged);
         List<Stress> over = Outcome.past(all);
-        List<Stress> overAsBuilt =
-                powerOn ? Outcome.past(Strains.of(baseline.settled().seen(), asArranged)) : List.of();
-        List<Doubt> doubts = new Doubts(settled, over, overAsBuilt, compared, played).inOrder(seen.remarks(), powerOn);
+        List<Doubt> doubts =
+                new Doubts(settled, over, Outcome.past(overAsBuilt), compared, played).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
                 question,
@@ -183,23 +187,22 @@ public final class Prepared {
                         seen.work().passes(),
                         taken.solves(),
                         seen.work().residual()),
-                noticed(question, baseline, settled),
+                noticed(question, baseline, now),
                 taken.contacts(),
                 AtTheBench.NOTHING,
                 SwapChanges.NONE,
                 played.aftermath(),
-                powerOn ? Flow.of(baseline.settled().seen(), settled.first()) : List.of());
+                powerOn ? Flow.of(built, first) : List.of());
     }
 
-    private static List<Noticed> noticed(Question question, Baseline baseline, Settled settled) {
+    private static List<Noticed> noticed(Question question, Baseline baseline, Seen now) {
         Warmth warmth = new Surfaces(baseline.asArranged());
         Set<String> pulled = Set.copyOf(question.arrangement().pulledFuses());
-        List<Observation> built =
-                Observations.of(question.healthy(), baseline.settled().seen(), pulled, warmth);
+        List<Observation> built = Observations.of(question.healthy(), baseline.currents(), pulled, warmth);
         if (question.supposition().isNothing()) {
             return Noticed.beside(built, built);
         }
         Set<String> absent = Fates.absent(question.arrangement(), question.supposition());
-        return Noticed.beside(built, Observations.of(question.healthy(), settled.seen(), absent, warmth));
+        return Noticed.beside(built, Observations.of(question.healthy(), now, absent, warmth));
     }
 }

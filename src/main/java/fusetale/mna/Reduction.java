@@ -76,7 +76,7 @@ final class Reduction {
         add(input, count, out);
     }
 
-    /** Adds to {@code out} what the first {@code count} inputs do; four columns at a time, for the traffic. Modified. */
+    /** Adds to {@code out} what the first {@code count} inputs do. Modified. */
     private void add(double[] input, int count, double[] out) {
         int j = 0;
         if (blocks != null) {
@@ -86,7 +86,16 @@ final class Reduction {
                 }
             }
         }
-        for (; j + 3 < count; j += 4) {
+        addAll(out, columns, input, j, count, outputs);
+    }
+
+    /**
+     * Adds columns {@code from} to {@code end}, each times its input, over the first {@code n}; four at a time, for the
+     * traffic. {@code y}: Modified.
+     */
+    static void addAll(double[] y, double[][] columns, double[] input, int from, int end, int n) {
+        int j = from;
+        for (; j + 3 < end; j += 4) {
             double a = input[j];
             double b = input[j + 1];
             double c = input[j + 2];
@@ -95,12 +104,12 @@ final class Reduction {
             double[] cb = columns[j + 1];
             double[] cc = columns[j + 2];
             double[] cd = columns[j + 3];
-            for (int k = 0; k < outputs; k++) {
-                out[k] += a * ca[k] + b * cb[k] + c * cc[k] + d * cd[k];
+            for (int k = 0; k < n; k++) {
+                y[k] += a * ca[k] + b * cb[k] + c * cc[k] + d * cd[k];
             }
         }
-        for (; j < count; j++) {
-            axpy(out, columns[j], input[j], outputs);
+        for (; j < end; j++) {
+            axpy(y, columns[j], input[j], n);
         }
     }
 

@@ -58,11 +58,7 @@ abstract sealed class UnitAnswers {
         @Override
         double[] unknowns(double[] input) {
             double[] z = new double[unknowns];
-            for (int j = 0; j < columns.length; j++) {
-                if (input[j] != 0) {
-                    Reduction.axpy(z, columns[j], input[j], z.length);
-                }
-            }
+            Reduction.addAll(z, columns, input, 0, columns.length, unknowns);
             return z;
         }
     }
