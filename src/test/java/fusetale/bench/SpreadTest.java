@@ -35,7 +35,14 @@ class SpreadTest {
 
     private static Spread spread(Circuit circuit, Arrangement arrangement, Check check, Spread.Settings settings) {
         try {
-            return Spread.of(circuit, arrangement, METER, List.of(check), settings, p -> {}, () -> false)
+            return Spread.of(
+                            circuit,
+                            Bench.of(circuit, arrangement, METER),
+                            null,
+                            List.of(check),
+                            settings,
+                            p -> {},
+                            () -> false)
                     .orElse(reason -> {
                         throw new AssertionError(reason);
                     });
@@ -137,8 +144,8 @@ class SpreadTest {
 
         Spread.of(
                 circuit,
-                Arrangement.powered(circuit),
-                METER,
+                Bench.of(circuit, Arrangement.powered(circuit), METER),
+                null,
                 List.of(VOLTS),
                 new Spread.Settings(4, 1),
                 told::add,
@@ -154,8 +161,8 @@ class SpreadTest {
 
         Solved<Spread> spread = Spread.of(
                 circuit,
-                Arrangement.powered(circuit),
-                METER,
+                Bench.of(circuit, Arrangement.powered(circuit), METER),
+                null,
                 List.of(VOLTS),
                 Spread.Settings.USUAL,
                 p -> {},

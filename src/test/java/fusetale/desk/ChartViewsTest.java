@@ -8,6 +8,7 @@ import fusetale.desk.aftermath.AftermathView;
 import fusetale.desk.aftermath.StoryRow.Moment;
 import fusetale.desk.bars.BarsView;
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Hands;
 import fusetale.desk.kit.Palette;
 import fusetale.desk.kit.Scaled;
 import fusetale.desk.strip.HowFarView;
@@ -180,17 +181,17 @@ class ChartViewsTest {
 
         assertThat(strip.count()).isEqualTo(5);
         for (int k = 1; k <= 5; k++) {
-            robot.type(KeyCode.DOWN);
+            Hands.pushEach(robot, KeyCode.DOWN);
             assertThat(focused().getAccessibleText()).startsWith(rows.get(k).spoken());
         }
         assertThat(strip.first()).isEqualTo(1);
-        robot.type(KeyCode.END);
+        Hands.pushEach(robot, KeyCode.END);
         assertThat(focused().getAccessibleText())
                 .startsWith(rows.get(rows.size() - 1).spoken());
-        robot.type(KeyCode.HOME);
-        robot.type(KeyCode.PAGE_DOWN);
+        Hands.pushEach(robot, KeyCode.HOME);
+        Hands.pushEach(robot, KeyCode.PAGE_DOWN);
         assertThat(focused().getAccessibleText()).startsWith(rows.get(5).spoken());
-        robot.type(KeyCode.PAGE_UP);
+        Hands.pushEach(robot, KeyCode.PAGE_UP);
         assertThat(focused().getAccessibleText()).startsWith(rows.get(0).spoken());
     }
 
@@ -200,7 +201,7 @@ class ChartViewsTest {
         List<Check> told = new ArrayList<>();
         robot.interact(() -> strip.setOnChosen(told::add));
         focusFirst(strip, ".strip-row");
-        robot.type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
+        Hands.pushEach(robot, KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
 
         assertThat(told).containsExactly(strip.rows().rows().get(2).check());
     }
@@ -243,7 +244,7 @@ class ChartViewsTest {
             waves.setOnChosen(told::add);
         });
         focusFirst(waves, ".wave-small");
-        robot.type(KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.ENTER);
+        Hands.pushEach(robot, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.ENTER);
 
         assertThat(told).containsExactly(waves.models().get(1));
         assertThat(focused().getAccessibleText())
@@ -259,15 +260,15 @@ class ChartViewsTest {
             view.focusCursor();
         });
         WaveModel model = models.get(0);
-        robot.type(KeyCode.END);
+        Hands.pushEach(robot, KeyCode.END);
         assertThat(view.cursor()).isEqualTo(model.seconds());
-        robot.type(KeyCode.HOME, KeyCode.RIGHT, KeyCode.RIGHT);
+        Hands.pushEach(robot, KeyCode.HOME, KeyCode.RIGHT, KeyCode.RIGHT);
         double at = model.seconds() / 100;
 
         assertThat(view.cursor()).isCloseTo(at, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(focused().getAccessibleText())
                 .contains(model.title(), model.builtSaid(at), model.supposedSaid(at), WaveModel.time(at));
-        robot.type(KeyCode.LEFT, KeyCode.LEFT, KeyCode.LEFT);
+        Hands.pushEach(robot, KeyCode.LEFT, KeyCode.LEFT, KeyCode.LEFT);
         assertThat(view.cursor()).isZero();
     }
 
@@ -277,11 +278,11 @@ class ChartViewsTest {
         List<WaveModel> models = WaveModel.of(Answers.shortedLeg());
         robot.interact(() -> view.setModels(models));
         focusFirst(view, ".wave-choice");
-        robot.type(KeyCode.SPACE);
+        Hands.pushEach(robot, KeyCode.SPACE);
         assertThat(view.shown()).containsExactly(models.get(0));
-        robot.type(KeyCode.DOWN, KeyCode.SPACE);
+        Hands.pushEach(robot, KeyCode.DOWN, KeyCode.SPACE);
         assertThat(view.shown()).containsExactly(models.get(0), models.get(1));
-        robot.type(KeyCode.DOWN, KeyCode.SPACE);
+        Hands.pushEach(robot, KeyCode.DOWN, KeyCode.SPACE);
 
         assertThat(view.shown()).containsExactly(models.get(1), models.get(2));
         assertThat(view.toCsv()).startsWith("time [ms]," + models.get(1).label() + " healthy");
@@ -296,7 +297,7 @@ class ChartViewsTest {
             view.setOnChosen(told::add);
         });
         focusFirst(view, ".bar-row");
-        robot.type(KeyCode.DOWN, KeyCode.ENTER, KeyCode.END, KeyCode.ENTER);
+        Hands.pushEach(robot, KeyCode.DOWN, KeyCode.ENTER, KeyCode.END, KeyCode.ENTER);
 
         assertThat(view.function()).isEqualTo(MeterFunction.DC_VOLTS);
         assertThat(told).extracting(Check::from).containsExactly("TP2", "TP5");
@@ -312,7 +313,7 @@ class ChartViewsTest {
             view.setOnStep(told::add);
         });
         focusFirst(view, ".time-row");
-        robot.type(KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.LEFT, KeyCode.LEFT);
+        Hands.pushEach(robot, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.LEFT, KeyCode.LEFT);
 
         assertThat(told).extracting(Moment::after).containsExactly(1, 2, 1, 0);
         assertThat(told.get(0).supposition().faults())
@@ -333,7 +334,7 @@ class ChartViewsTest {
             view.setOnStep(told::add);
         });
         focusFirst(view, ".story");
-        robot.type(KeyCode.DOWN, KeyCode.ENTER, KeyCode.RIGHT);
+        Hands.pushEach(robot, KeyCode.DOWN, KeyCode.ENTER, KeyCode.RIGHT);
         String first = Objects.requireNonNull(view.model())
                 .stories()
                 .get(1)

@@ -12,6 +12,7 @@ import fusetale.desk.help.Glossary;
 import fusetale.desk.help.HelpView;
 import fusetale.desk.help.KeyLine;
 import fusetale.desk.help.OnThisBoard;
+import fusetale.desk.kit.Hands;
 import fusetale.desk.kit.OnScreen;
 import fusetale.desk.kit.Palette;
 import fusetale.desk.preferences.PreferencesModel;
@@ -287,9 +288,9 @@ class PagesTest {
             }
             // a text area keeps Tab for itself unless Ctrl is held
             if (owner instanceof TextArea) {
-                robot.push(KeyCode.CONTROL, KeyCode.TAB);
+                Hands.push(robot, KeyCode.CONTROL, KeyCode.TAB);
             } else {
-                robot.push(KeyCode.TAB);
+                Hands.push(robot, KeyCode.TAB);
             }
         }
 
@@ -301,7 +302,7 @@ class PagesTest {
     void escapeLeaves(Which which, FxRobot robot) {
         shown(which, Palette.LIGHT, 1);
 
-        robot.push(KeyCode.ESCAPE);
+        Hands.push(robot, KeyCode.ESCAPE);
 
         assertThat(left).isEqualTo(1);
     }

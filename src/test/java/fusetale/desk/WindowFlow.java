@@ -1,5 +1,6 @@
 package fusetale.desk;
 
+import fusetale.desk.kit.Hands;
 import fusetale.desk.state.DeskModel;
 import fusetale.store.Preferences;
 import fusetale.store.Store;
@@ -82,12 +83,10 @@ abstract class WindowFlow extends ApplicationTest {
     }
 
     void key(KeyCode... codes) {
-        push(codes);
-        WaitForAsyncUtils.waitForFxEvents();
+        Hands.push(this, codes);
     }
 
     void keys(String text) {
-        text.chars().forEach(c -> write((char) c));
-        WaitForAsyncUtils.waitForFxEvents();
+        Hands.type(this, text);
     }
 }

@@ -51,7 +51,7 @@ class ReadingsRoundTripTest {
         ReadingsReader reader = new ReadingsReader(FERRY);
         String base = new ReadingsWriter(FERRY).text(findings(random), METER)
                 + ",ohms,TP4,gnd,1e999,,,\n,dc,TP4,,1e308 kV,,,\n,start-up,,,999 of 4,,,\n,heat,J1.1,,hot,,,\n";
-        for (int run = 0; run < 1000; run++) {
+        for (int run = 0; run < 500; run++) {
             StringBuilder text = new StringBuilder(base);
             for (int k = 1 + random.nextInt(6); k > 0; k--) {
                 int at = random.nextInt(text.length());

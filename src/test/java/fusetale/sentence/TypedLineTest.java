@@ -200,7 +200,7 @@ class TypedLineTest {
         Scribble scribble = new Scribble(circuit, sentences, 3);
         Sentence now = Sentence.atFirst(circuit);
         int understood = 0;
-        for (int i = 0; i < 800; i++) {
+        for (int i = 0; i < 400; i++) {
             String line = scribble.next();
             Understood answer = sentences.understood(now, line);
             assertThat(sentences.completions(now, line)).as(line).hasSizeLessThanOrEqualTo(12);

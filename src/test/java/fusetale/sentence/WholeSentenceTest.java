@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a sentence says is the whole state, and reads back as the same state. */
 class WholeSentenceTest {
-    private static final int STATES = 400;
+    private static final int STATES = 200;
     private static final Circuit NIGHT_FERRY = read("circuits/night-ferry.yaml");
     private static final Sentences FERRY = new Sentences(NIGHT_FERRY);
 

@@ -3,6 +3,7 @@ package fusetale.desk.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import fusetale.desk.kit.Hands;
 import fusetale.desk.kit.OnScreen;
 import fusetale.desk.kit.Palette;
 import fusetale.store.Preferences;
@@ -66,7 +67,7 @@ class SheetViewTest {
 
     @Test
     void enterPrintsAllPages(FxRobot robot) {
-        robot.push(KeyCode.ENTER);
+        Hands.push(robot, KeyCode.ENTER);
 
         assertThat(printed).singleElement().satisfies(pages -> assertThat(pages).hasSize(2));
         assertThat(texts()).contains("Sent to the printer.");
@@ -75,12 +76,12 @@ class SheetViewTest {
     @Test
     void whereThereIsNoPrinterThatIsSaidAndThePdfIsTheNextStep(FxRobot robot) {
         result = Printing.Result.NO_PRINTER;
-        robot.push(KeyCode.ENTER);
+        Hands.push(robot, KeyCode.ENTER);
 
         assertThat(texts()).anyMatch(t -> t.contains("no printer"));
         Node owner = OnScreen.on(() -> Objects.requireNonNull(stage).getScene().getFocusOwner());
         assertThat(((Button) owner).getText()).contains("PDF");
-        robot.push(KeyCode.SPACE);
+        Hands.push(robot, KeyCode.SPACE);
         assertThat(saved).isEqualTo(1);
     }
 
