@@ -26,6 +26,8 @@ final class AwakePorts {
     int devices;
     /** The right side, and after {@link #solve} the step dv. */
     final double[] right;
+    /** A step taken before. */
+    private final double[] last;
     /** Whether the factors belong to the ports as gathered, and are still good enough. */
     boolean factored;
 
@@ -53,6 +55,7 @@ final class AwakePorts {
         this.port = new int[layout.ports];
         this.device = new int[points.length];
         this.right = new double[layout.ports];
+        this.last = new double[layout.ports];
         this.siemens = new double
                 [Arrays.stream(points).mapToInt(at -> at.siemens.length).sum()];
         this.matrix = new double[layout.ports * layout.ports];
@@ -266,6 +269,22 @@ final class AwakePorts {
             right[r] *= mostVolts / most;
         }
         return most > mostVolts;
+    }
+
+    /** Keeps the step in {@link #right} for {@link #turnsBack}, where that will be asked. */
+    void taken(boolean asked) {
+        if (asked) {
+            System.arraycopy(right, 0, last, 0, ports);
+        }
+    }
+
+    /** Whether the step in {@link #right} leads back where the one kept last came from. */
+    boolean turnsBack() {
+        double along = 0;
+        for (int r = 0; r < ports; r++) {
+            along += right[r] * last[r];
+        }
+        return along < 0;
     }
 
     private void build() {

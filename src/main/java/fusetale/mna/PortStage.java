@@ -18,9 +18,12 @@ final class PortStage {
     private static final int MOST_ITERATIONS = 60;
     /** The whole of a careful step is shortened to this [V]: a stage that saturates else throws its neighbours far off. */
     private static final double CAREFUL_VOLTS = 2;
-
     /** After so many iterations a careful step is shortened to half: where two ports throw each other to and fro. */
     private static final int CAREFUL_ITERATIONS = 40;
+    /** At the last try it is shortened to half where it turns back instead. */
+    private static final double TURNED_BACK = 0.5;
+    /** And becomes longer again where it goes on: a junction that breaks down may have eighty volts to go. */
+    private static final double GOES_ON = 1.3;
 
     private static final int MOST_CAREFUL_ITERATIONS = 600;
     /** Factors are kept while each iteration's step is at most this part of the one before. */
@@ -56,6 +59,7 @@ final class PortStage {
     private final AwakePorts newton;
     private double closeVolts;
     private boolean careful;
+    private boolean lastTry;
     private boolean sortFirst;
     /** How often the sleepers have been looked at in this stage. */
     private int looks;
@@ -116,6 +120,14 @@ final class PortStage {
         careful = true;
         boolean solved = solve(reduction, seconds, Relaxation.NONE);
         careful = false;
+        return solved;
+    }
+
+    /** The same with steps that are shortened only where they turn back: where no shorter step in time is left. */
+    boolean solveAtLast(Reduction reduction, double seconds) {
+        lastTry = true;
+        boolean solved = solveCarefully(reduction, seconds);
+        lastTry = false;
         return solved;
     }
 
@@ -196,6 +208,7 @@ final class PortStage {
      */
     private boolean iterate(Reduction reduction, Relaxation relaxation) {
         double before = 0;
+        double carefulVolts = CAREFUL_VOLTS;
         int most = careful ? MOST_CAREFUL_ITERATIONS : MOST_ITERATIONS;
         for (int iteration = 0; iteration < most; iteration++) {
             solves++;
@@ -207,8 +220,14 @@ final class PortStage {
                 return false;
             }
             newton.solve();
-            boolean shortened = careful && newton.shorten(CAREFUL_VOLTS / (1L << (iteration / CAREFUL_ITERATIONS)));
+            if (lastTry && iteration > 0) {
+                carefulVolts = Math.min(CAREFUL_VOLTS, carefulVolts * (newton.turnsBack() ? TURNED_BACK : GOES_ON));
+            } else if (careful) {
+                carefulVolts = CAREFUL_VOLTS / (1L << (iteration / CAREFUL_ITERATIONS));
+            }
+            boolean shortened = careful && newton.shorten(carefulVolts);
             double moved = step();
+            newton.taken(lastTry);
             if (!(moved < Double.POSITIVE_INFINITY)) {
                 newton.factored = false;
                 return false;

@@ -53,6 +53,15 @@ final class Shooting {
     private static final int SETTLING_CYCLES = 2;
 
     private static final int MOST_STRAYS = 3;
+    /**
+     * Newton's iterations on the stages after which all is given up: a relay or a thyristor that is starved may chatter at every
+     * shortest step, some minutes of it, and never repeat. What does repeat takes some ten thousand, at most three million.
+     */
+    private static final long MOST_SOLVES = 4_000_000;
+    /** Newton is tried again after so many cycles of plain stepping, and each time it fails after so many times more. */
+    private static final int FIRST_TRY = 20;
+
+    private static final int TRIES_RATIO = 3;
     /** Far off, after the inverse has been worked out so often Newton gets nowhere: strides do. */
     private static final int MOST_RENEWALS = 3;
     /** States outside the shooting must repeat to this ratio of full scale, at least a volt. */
@@ -65,7 +74,11 @@ final class Shooting {
     private final Stepper stepper;
     private final Layout layout;
     private final PeriodicSettings settings;
+    private final BooleanSupplier asked;
+    /** Asked to stop, or enough has been tried. */
     private final BooleanSupplier stopped;
+
+    private long solvesBefore;
     private final PeriodMap map;
     private final PeriodMap.Keep start;
     private final PeriodMap.Keep end;
@@ -82,11 +95,12 @@ final class Shooting {
     /** Whether the search began with a neighbour, even where that led nowhere. */
     private boolean neighbourGiven;
 
-    Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier stopped) {
+    Shooting(Stepper stepper, PeriodicSettings settings, BooleanSupplier asked) {
         this.stepper = stepper;
         this.layout = stepper.layout;
         this.settings = settings;
-        this.stopped = stopped;
+        this.asked = asked;
+        this.stopped = () -> asked.getAsBoolean() || stepper.stage.solves - solvesBefore > MOST_SOLVES;
         stepper.accuracy(settings.accuracy());
         this.map = new PeriodMap(stepper, settings, stopped);
         this.start = map.start;
@@ -99,12 +113,12 @@ final class Shooting {
      * at last by letting the machine run on.
      */
     Solved<PeriodicState> solve(SampledRun.@Nullable Restart near) {
-        long solvesBefore = stepper.stage.solves;
+        solvesBefore = stepper.stage.solves;
         stepper.stage.foresight.forget();
         neighbourGiven = near != null;
         if (near != null) {
             load(near);
-            Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR, solvesBefore);
+            Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR);
             if (settled(found)) {
                 return found;
             }
@@ -114,13 +128,12 @@ final class Shooting {
             if (mesh == null) {
                 return failed();
             }
-            Solved<PeriodicState> found =
-                    inStrides ? strides(solvesBefore) : passes(mesh, settings.mostPasses(), solvesBefore);
+            Solved<PeriodicState> found = inStrides ? strides() : passes(mesh, settings.mostPasses());
             if (settled(found)) {
                 return found;
             }
         }
-        return plainStepping(solvesBefore);
+        return plainStepping();
     }
 
     private @Nullable Mesh settledFromRest() {
@@ -137,13 +150,13 @@ final class Shooting {
     }
 
     /** Newton's passes from where strides of many cycles lead. */
-    private Solved<PeriodicState> strides(long solvesBefore) {
+    private Solved<PeriodicState> strides() {
         Mesh mesh = settings.mostPasses() > 0 ? new PseudoTransient(map, stopped).approach() : null;
         inverse = null;
         if (mesh == null) {
             return stopped.getAsBoolean() ? stoppedOnRequest() : noPeriodicState();
         }
-        return passes(mesh, settings.mostPasses(), solvesBefore);
+        return passes(mesh, settings.mostPasses());
     }
 
     /** Found, or stopped on request: nothing more to try. */
@@ -151,7 +164,7 @@ final class Shooting {
         return !(answer instanceof Solved.Failed<PeriodicState> f) || f.reason().kind() == NotSolved.Kind.STOPPED;
     }
 
-    private Solved<PeriodicState> passes(@Nullable Mesh first, int most, long solvesBefore) {
+    private Solved<PeriodicState> passes(@Nullable Mesh first, int most) {
         Search search = new Search(first, most == MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
         for (int pass = 1; pass <= most || (pass <= 2 * most && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
@@ -183,7 +196,7 @@ final class Shooting {
             boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
                 if (!refined(search, norm)) {
-                    return answer(search, mesh, residual, norm, solvesBefore);
+                    return answer(search, mesh, residual, norm);
                 }
             } else if ((search.near && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
@@ -386,9 +399,10 @@ final class Shooting {
     }
 
     /** Runs on, cycle by cycle, until the state repeats by itself. */
-    private Solved<PeriodicState> plainStepping(long solvesBefore) {
+    private Solved<PeriodicState> plainStepping() {
         stepper.rest();
         Mesh mesh = null;
+        int nextTry = FIRST_TRY;
         for (int k = 0; k < settings.mostCycles(); k++) {
             if (stopped.getAsBoolean()) {
                 return stoppedOnRequest();
@@ -398,19 +412,50 @@ final class Shooting {
                 mesh = map.adaptiveCycle();
                 map.restore(start);
             }
-            if (mesh == null || !map.fixedCycle(mesh, false)) {
+            if (mesh != null && !map.fixedCycle(mesh, false)) {
+                // steps laid some cycles ago are too long by now
+                map.restore(start);
+                mesh = map.adaptiveCycle();
+                continue;
+            }
+            if (mesh == null) {
                 return failed();
             }
             double norm = map.norm(map.residual());
             if (norm <= settings.periodicity()) {
-                return found("stepping", false, mesh, norm, solvesBefore);
+                return found("stepping", false, mesh, norm);
+            }
+            if (norm <= FAR && k >= nextTry) {
+                // what creeps on for hundreds of cycles from here is what Newton is quick at
+                nextTry = TRIES_RATIO * k;
+                Solved<PeriodicState> found = newtonFromHere(mesh);
+                if (settled(found)) {
+                    return found;
+                }
             }
         }
         return noPeriodicState();
     }
 
+    /** Newton's passes from the present state, to which it comes back where they lead nowhere. */
+    private Solved<PeriodicState> newtonFromHere(Mesh mesh) {
+        PeriodMap.Keep here = new PeriodMap.Keep(stepper);
+        map.save(here);
+        double[] scale = stepper.scale.clone();
+        int[] carried = stepper.carriedStates();
+        inverse = null;
+        Solved<PeriodicState> found = passes(mesh, settings.mostPasses());
+        if (!settled(found)) {
+            // nor must full scales of where they went astray let a cycle pass that does not repeat
+            System.arraycopy(scale, 0, stepper.scale, 0, scale.length);
+            stepper.carryStates(carried);
+            map.restore(here);
+        }
+        return found;
+    }
+
     /** The cycle just taken, which repeats; where no neighbour was given, made ready for those to come first. */
-    private Solved<PeriodicState> answer(Search search, Mesh mesh, double[] residual, double norm, long solvesBefore) {
+    private Solved<PeriodicState> answer(Search search, Mesh mesh, double[] residual, double norm) {
         double missed = norm;
         if (!neighbourGiven) {
             origin.copy(start);
@@ -425,7 +470,7 @@ final class Shooting {
                 }
             }
         }
-        return found("shooting", search.near, mesh, missed, solvesBefore);
+        return found("shooting", search.near, mesh, missed);
     }
 
     private Solved<PeriodicState> noPeriodicState() {
@@ -435,11 +480,14 @@ final class Shooting {
                 "no state that repeats was found within " + map.cycles() + " cycles"));
     }
 
-    private static Solved<PeriodicState> stoppedOnRequest() {
+    private Solved<PeriodicState> stoppedOnRequest() {
+        if (!asked.getAsBoolean()) {
+            return noPeriodicState();
+        }
         return new Solved.Failed<>(new NotSolved(NotSolved.Kind.STOPPED, List.of(), "stopped on request"));
     }
 
-    private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm, long solvesBefore) {
+    private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
         boolean same = map.cycles() == 1;
         double[][] vectors = {
@@ -464,7 +512,7 @@ final class Shooting {
 
     private void load(SampledRun.Restart near) {
         if (!near.layout.sameStates(layout)) {
-            loadByName(near);
+            stepper.beginByName(near);
             return;
         }
         System.arraycopy(near.x, 0, stepper.x, 0, stepper.x.length);
@@ -514,37 +562,6 @@ final class Shooting {
             }
         }
         return ratio > LEAST_SOURCE_RATIO && ratio < 1 / LEAST_SOURCE_RATIO ? ratio : 1;
-    }
-
-    /** Takes over what a neighbour of another shape has under the same names. */
-    private void loadByName(SampledRun.Restart near) {
-        stepper.rest();
-        Layout theirs = near.layout;
-        for (int s = 0; s < layout.states; s++) {
-            int t = theirs.stateNamed(layout.cells.get(s).name());
-            if (t >= 0) {
-                stepper.x[s] = near.x[t];
-                stepper.scale[s] = near.scale[t];
-            }
-        }
-        for (Layout.Device d : layout.devices) {
-            for (Layout.Device t : theirs.devices) {
-                if (t.name().equals(d.name()) && t.law().ports() == d.law().ports()) {
-                    System.arraycopy(
-                            near.volts,
-                            t.firstPort(),
-                            stepper.stage.volts,
-                            d.firstPort(),
-                            d.law().ports());
-                    System.arraycopy(
-                            near.own,
-                            t.firstState(),
-                            stepper.own,
-                            d.firstState(),
-                            d.law().states());
-                }
-            }
-        }
     }
 
     /**

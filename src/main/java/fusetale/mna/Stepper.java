@@ -147,6 +147,28 @@ final class Stepper {
         slopeKnown = false;
     }
 
+    /** Starts from what a neighbour of another shape has under the same names; all else at rest. */
+    void beginByName(SampledRun.Restart from) {
+        rest();
+        Layout theirs = from.layout;
+        for (int s = 0; s < layout.states; s++) {
+            int t = theirs.stateNamed(layout.cells.get(s).name());
+            if (t >= 0) {
+                x[s] = from.x[t];
+                scale[s] = from.scale[t];
+            }
+        }
+        for (Layout.Device d : layout.devices) {
+            for (Layout.Device t : theirs.devices) {
+                PortLaw law = d.law();
+                if (t.name().equals(d.name()) && t.law().ports() == law.ports()) {
+                    System.arraycopy(from.volts, t.firstPort(), stage.volts, d.firstPort(), law.ports());
+                    System.arraycopy(from.own, t.firstState(), own, d.firstState(), law.states());
+                }
+            }
+        }
+    }
+
     /** Lets full scales fall, so that a surge long gone does not hide errors of today. */
     void ageScale() {
         for (int s = 0; s < scale.length; s++) {
@@ -238,7 +260,7 @@ final class Stepper {
         System.arraycopy(x, 0, stage.input, 0, x.length);
         System.arraycopy(own, 0, stage.ownStart, 0, own.length);
         double middle = start + Sdirk.GAMMA * h;
-        if (!solveStage(reduction, middle)) {
+        if (!solveStage(reduction, middle, level == 0)) {
             return false;
         }
         if (record) {
@@ -259,7 +281,7 @@ final class Stepper {
             ownSlopeMiddle[s] = (stage.ownEnd[s] - own[s]) * perSecond;
             stage.ownStart[s] = own[s] + Sdirk.EXTRAPOLATION * (stage.ownEnd[s] - own[s]);
         }
-        if (!solveStage(reduction, start + h)) {
+        if (!solveStage(reduction, start + h, level == 0)) {
             return false;
         }
         if (record) {
@@ -279,20 +301,23 @@ final class Stepper {
         return true;
     }
 
-    private boolean solveStage(Reduction reduction, double seconds) {
+    /** {@code shortest}: whether no shorter step can be tried where this one finds no balance. */
+    private boolean solveStage(Reduction reduction, double seconds, boolean shortest) {
         for (int s = 0; s < layout.sources.size(); s++) {
             stage.input[layout.states + s] = layout.sources.get(s).shape().at(seconds);
         }
         if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
             return true;
         }
-        System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
-        System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+        goBack();
         if (!impatient && stage.solveCarefully(reduction, seconds)) {
             return true;
         }
-        System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
-        System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+        goBack();
+        if (!impatient && shortest && stage.solveAtLast(reduction, seconds)) {
+            return true;
+        }
+        goBack();
         failure = new NotSolved(
                 NotSolved.Kind.STEP_TOO_SMALL,
                 java.util.List.of(),
@@ -300,10 +325,14 @@ final class Stepper {
         return false;
     }
 
-    /** Undoes a step that was attempted and is not wanted. */
-    void refuse() {
+    private void goBack() {
         System.arraycopy(voltsBefore, 0, stage.volts, 0, voltsBefore.length);
         System.arraycopy(ampsBefore, 0, stage.amps, 0, ampsBefore.length);
+    }
+
+    /** Undoes a step that was attempted and is not wanted. */
+    void refuse() {
+        goBack();
         stage.sortSleepers();
     }
 

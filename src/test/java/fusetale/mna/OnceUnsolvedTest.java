@@ -53,11 +53,20 @@ class OnceUnsolvedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {2, 4, 10, 15, 60, 103, 120})
+    @ValueSource(longs = {2, 4, 10, 15, 60, 103, 120, 5129, 5387})
     void supplyIsSolved(long seed) {
         assertThat(Trial.of(RandomNetworks.draw(Nature.SUPPLY, seed).network(), 60)
                         .refusals())
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {5002, 5067})
+    void brokenSupplyIsSolved(long seed) {
+        Trial.Verdict verdict =
+                Trial.of(RandomNetworks.draw(Nature.BROKEN, seed).network(), 60);
+        assertThat(verdict.refusals()).isEmpty();
+        assertThat(verdict.findings()).isEmpty();
     }
 
     @Test
