@@ -123,10 +123,7 @@ final class Planner {
                 : best >= SURE
                         ? NextReadings.Verdict.SETTLED
                         : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
-        Advice confirm = scored.stream()
-                .max(Comparator.comparingDouble(s -> refutes(s.lumped())))
-                .map(this::advice)
-                .orElse(null);
+        Advice confirm = scored.isEmpty() ? null : advice(scored.get(mostRefuting(scored)));
         return new NextReadings(advice, verdict, replace(repairs, advice), confirm);
     }
 
@@ -324,6 +321,15 @@ final class Planner {
         }
         Foresight foresight = alive.lumped(ask);
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
+    }
+
+    private int mostRefuting(List<Scored> scored) {
+        double[] refutes = scored.stream().mapToDouble(s -> refutes(s.lumped())).toArray();
+        int most = 0;
+        for (int k = 1; k < refutes.length; k++) {
+            most = refutes[k] > refutes[most] ? k : most;
+        }
+        return most;
     }
 
     /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */

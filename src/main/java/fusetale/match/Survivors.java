@@ -1,13 +1,12 @@
 package fusetale.match;
 
-import fusetale.bench.Check;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,7 +30,7 @@ final class Survivors {
     private final List<Repair> groups = new ArrayList<>();
     private final double[] shares;
     private final Map<Integer, List<Place>> byHypothesis = new LinkedHashMap<>();
-    private final Map<String, Differing> differing = new ConcurrentHashMap<>();
+    private final Map<String, Contrast> contrasts = new ConcurrentHashMap<>();
     /** How drawn machines stand at what was read. */
     private final double[][] drawnOfEvidence;
 
@@ -75,13 +74,6 @@ final class Survivors {
             }
             return given;
         }
-    }
-
-    /** In one arrangement, the boards that show something else than the healthy machine, by check or by what is looked at. */
-    private static final class Differing {
-        final Map<Check, Set<Integer>> checks = new HashMap<>();
-        final Map<String, Set<Integer>> sights = new HashMap<>();
-        final Set<Integer> unsolved = new LinkedHashSet<>();
     }
 
     Survivors(Workbench bench, Workbench.Weighing weighing) {
@@ -165,7 +157,7 @@ final class Survivors {
 
     /** Forgets what was compared, after more was worked out. */
     void again() {
-        differing.clear();
+        contrasts.clear();
     }
 
     /** What an ask would show, all repairs apart. */
@@ -225,36 +217,15 @@ final class Survivors {
 
     /** Boards whose hypothesis shows something else there than the healthy machine, at any of its amounts. */
     private List<Place> apart(Wanted wanted) {
-        Differing here = differing.computeIfAbsent(wanted.bench(), this::compare);
-        Set<Integer> hypotheses = new LinkedHashSet<>(
-                wanted.ask() instanceof Ask.Metered m
-                        ? here.checks.getOrDefault(m.check(), Set.of())
-                        : here.sights.getOrDefault(wanted.sight(), Set.of()));
-        hypotheses.addAll(here.unsolved);
+        BitSet hypotheses = contrasts
+                .computeIfAbsent(wanted.bench(), a -> bench.contrast(a, byHypothesis.keySet(), replaced))
+                .apart(wanted);
         List<Place> all = new ArrayList<>();
-        hypotheses.forEach(h -> all.addAll(byHypothesis.getOrDefault(h, List.of())));
-        return all;
-    }
-
-    private Differing compare(String arrangement) {
-        Differing all = new Differing();
-        Trial.Shows healthy = bench.dictionary().healthy().in(arrangement).orElse(Trial.Shows.UNSOLVED);
-        for (int hypothesis : byHypothesis.keySet()) {
-            for (Boards.Board board : bench.boards().of(hypothesis)) {
-                Trial.Unlike unlike = bench.after(board, replaced).unlike(arrangement, healthy);
-                unlike.checks()
-                        .forEach(c -> all.checks
-                                .computeIfAbsent(c, k -> new LinkedHashSet<>())
-                                .add(hypothesis));
-                unlike.sights()
-                        .forEach(s -> all.sights
-                                .computeIfAbsent(s, k -> new LinkedHashSet<>())
-                                .add(hypothesis));
-                if (unlike.unsolved()) {
-                    all.unsolved.add(hypothesis);
-                }
+        byHypothesis.forEach((hypothesis, those) -> {
+            if (hypotheses.get(hypothesis)) {
+                all.addAll(those);
             }
-        }
+        });
         return all;
     }
 

@@ -12,6 +12,7 @@ import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
@@ -58,6 +60,7 @@ final class Workbench {
     private final boolean sideBySide;
     private final Scales scales;
     private final Map<Wanted, Outlook> outlooks = new ConcurrentHashMap<>();
+    private final Map<String, Contrast> contrasts = new ConcurrentHashMap<>();
     private final Circuit circuit;
     private final List<Trial> trials = new ArrayList<>();
     private final String asFoundKey;
@@ -354,6 +357,15 @@ final class Workbench {
     /** What boards on which nothing was replaced let expect of an ask. */
     Outlook outlook(Wanted ask) {
         return outlooks.computeIfAbsent(ask, a -> new Outlook(this, a));
+    }
+
+    /** What tells hypotheses from the healthy machine in an arrangement, parts that are new by now taken into account. */
+    Contrast contrast(String arrangement, Collection<Integer> hypotheses, Set<String> replaced) {
+        return replaced.isEmpty()
+                ? Objects.requireNonNull(contrasts.compute(
+                        arrangement,
+                        (a, known) -> (known == null ? Contrast.of(a) : known).upToDate(this, hypotheses, replaced)))
+                : Contrast.of(arrangement).upToDate(this, hypotheses, replaced);
     }
 
     /** What a board lets expect of an ask, a fuse that only may melt still whole. */

@@ -11,9 +11,11 @@ import fusetale.circuit.CircuitReader;
 import fusetale.circuit.MeterFunction;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +64,33 @@ class ScalesTest {
 
             assertThat(shares(bench.weigh(some))).isEqualTo(shares(afresh(some)));
         }
+    }
+
+    /** What differs from the healthy machine, remembered while ever more is worked out, is what comparing all afresh gives. */
+    @Test
+    void whatDiffersFromTheHealthyMachineIsComparedAgainWhereMoreIsKnown() throws Exception {
+        Case all = found(FOUND);
+        List<Arrangement> arrangements = bench.prepare(all, () -> false);
+        String powered = Dictionary.key(Arrangement.powered(BOARD));
+        List<Integer> hypotheses = IntStream.range(0, 14).boxed().toList();
+        List<Boards.Board> boards = bench.boards().list();
+        int half = boards.size() / 2;
+        int differed = 0;
+        for (List<Boards.Board> more : List.of(boards.subList(0, half), boards.subList(half, boards.size()))) {
+            bench.work(more, arrangements, all, () -> false);
+            Contrast remembered = bench.contrast(powered, hypotheses, Set.of());
+            Contrast afresh = Contrast.of(powered).upToDate(bench, hypotheses, Set.of());
+            int differs = 0;
+            for (Evidence e : FOUND) {
+                BitSet apart = remembered.apart(Wanted.of(e.ask()));
+                assertThat(apart).isEqualTo(afresh.apart(Wanted.of(e.ask())));
+                differs += apart.cardinality();
+            }
+            assertThat(differs).isGreaterThan(differed);
+            differed = differs;
+        }
+        assertThat(bench.contrast(powered, hypotheses, Set.of()))
+                .isSameAs(bench.contrast(powered, hypotheses, Set.of()));
     }
 
     @Test
