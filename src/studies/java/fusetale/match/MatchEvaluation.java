@@ -42,6 +42,8 @@ import java.util.concurrent.TimeUnit;
  * <p>{@code mistake}: one of the first three figures ten times too large or too small; {@code left-out}: no supposition of the
  * true parts in the dictionary, and where nothing more is asked, what the answer says to measure to be sure; {@code biased}: all readings 2 % high; {@code coarse}: a meter four times worse.
  *
+ * <p>Of a true part that was left out a twin is told where what leads shows the same at every point: nothing can raise it.
+ *
  * <p>{@code -Dfusetale.dictionaries=FOLDER} starts from what {@code match} has kept there; {@code -Dfusetale.strange=true}
  * draws again where nothing seen is out of order, since such a machine is not brought in; {@code -Dfusetale.tell=true} tells
  * every step.
@@ -247,9 +249,9 @@ public final class MatchEvaluation {
         final int[] group = new int[MARKS.length];
         final double[] log2 = new double[MARKS.length];
         final double[] brier = new double[MARKS.length];
-        final double[][] said = new double[MARKS.length][6];
-        final int[][] were = new int[MARKS.length][6];
-        final int[][] count = new int[MARKS.length][6];
+        final List<List<Calibration.Told>> told = Arrays.stream(MARKS)
+                .<List<Calibration.Told>>mapToObj(m -> new ArrayList<>())
+                .toList();
         int reached;
         int reachedRight;
         int readings;
@@ -257,6 +259,8 @@ public final class MatchEvaluation {
         int slips;
         int falseFlags;
         int alarms;
+        int twins;
+        int twinAlarms;
         double minutes;
         final StringBuilder misses = new StringBuilder();
     }
@@ -305,8 +309,8 @@ public final class MatchEvaluation {
         List<Ask> asked = new ArrayList<>();
         Session session = new Session(left);
         for (int m = 0; m <= most; m++) {
-            Workbench.Weighing weighing = session.weigh(findings);
-            markAfter(weighing, truth, m, tally, number);
+            Workbench.Weighing weighing = session.weigh(Case.of(findings));
+            markAfter(weighing, truth, m, tally, number, leftOut);
             Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
             double best = repairs.values().stream().findFirst().orElse(0.0);
             if (!reached && best >= SURE) {
@@ -331,7 +335,7 @@ public final class MatchEvaluation {
             if (next.isEmpty()) {
                 // nothing more to learn: the answer stands
                 for (int rest = m + 1; rest <= most; rest++) {
-                    markAfter(weighing, truth, rest, tally, number);
+                    markAfter(weighing, truth, rest, tally, number, leftOut);
                 }
                 break;
             }
@@ -379,8 +383,7 @@ public final class MatchEvaluation {
             this.left = left;
         }
 
-        Workbench.Weighing weigh(Findings findings) throws Exception {
-            Case found = Case.of(findings);
+        Workbench.Weighing weigh(Case found) throws Exception {
             List<Arrangement> arrangements = bench.prepare(found, () -> false);
             List<Boards.Board> missing = bench.boards().all().stream()
                     .filter(b -> b.middle() && !bench.known(b))
@@ -426,15 +429,22 @@ public final class MatchEvaluation {
         }
     }
 
-    private void markAfter(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number) throws Exception {
+    private void markAfter(Workbench.Weighing weighing, Truth truth, int m, Tally tally, int number, boolean leftOut)
+            throws Exception {
         for (int at = 0; at < MARKS.length; at++) {
             if (MARKS[at] == m) {
-                mark(weighing, truth, at, tally, number);
+                mark(weighing, truth, at, tally, number, leftOut);
             }
         }
     }
 
-    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number) throws Exception {
+    /** Whether the parts that were left out, were they in the list, could not be told from what leads without them. */
+    private boolean twin(Case findings, Repair leader, Repair right) throws Exception {
+        return alike(new Session(List.of()).weigh(findings), leader, right);
+    }
+
+    private void mark(Workbench.Weighing weighing, Truth truth, int at, Tally tally, int number, boolean leftOut)
+            throws Exception {
         Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
         List<Repair> order = List.copyOf(repairs.keySet());
         Repair right = truth.hypothesis.repair();
@@ -452,19 +462,18 @@ public final class MatchEvaluation {
         tally.brier[at] += brier / 2;
         boolean group = place == 0 || (place > 0 && alike(weighing, order.get(0), right));
         tally.group[at] += group ? 1 : 0;
-        for (Map.Entry<Repair, Double> e : repairs.entrySet()) {
-            if (e.getValue() > 0.02) {
-                int bucket = (int) Math.min(5, e.getValue() * 6);
-                tally.said[at][bucket] += e.getValue();
-                tally.were[at][bucket] += e.getKey().equals(right) ? 1 : 0;
-                tally.count[at][bucket]++;
-            }
-        }
+        tally.told
+                .get(at)
+                .add(new Calibration.Told(
+                        repairs.values().stream().mapToDouble(d -> d).toArray(), place));
         if (MARKS[at] == 8 || (at == MARKS.length - 1)) {
             // as the product tells it: something else is likely, or the leader stands by a slip
             boolean slip = Arrays.stream(weighing.posterior().suspicion()).anyMatch(x -> x > 0.3);
             boolean raised = weighing.posterior().somethingElse() > 0.2 || slip;
             tally.alarms += raised ? 1 : 0;
+            boolean twin = leftOut && !order.isEmpty() && twin(weighing.findings(), order.get(0), right);
+            tally.twins += twin ? 1 : 0;
+            tally.twinAlarms += twin && raised ? 1 : 0;
             if (place != 0) {
                 tally.misses.append(String.format(
                         Locale.ROOT,
@@ -481,7 +490,16 @@ public final class MatchEvaluation {
                         order.isEmpty() ? "" : order.get(0).words(),
                         order.isEmpty() ? 0 : repairs.getOrDefault(order.get(0), 0.0),
                         weighing.posterior().somethingElse(),
-                        raised ? ", raised" : ""));
+                        (raised ? ", raised" : "") + (twin ? ", twin" : "")));
+            } else if (raised) {
+                tally.misses.append(String.format(
+                        Locale.ROOT,
+                        "    case %d: %s leads with %.2f, something else %.2f, most suspicious reading %.2f%n",
+                        number,
+                        right.words(),
+                        p,
+                        weighing.posterior().somethingElse(),
+                        Arrays.stream(weighing.posterior().suspicion()).max().orElse(0)));
             }
         }
     }
@@ -499,37 +517,24 @@ public final class MatchEvaluation {
                 continue;
             }
             double n = t.n[at];
-            double ece = 0;
-            int all = 0;
-            StringBuilder table = new StringBuilder();
-            for (int b = 0; b < 6; b++) {
-                if (t.count[at][b] > 0) {
-                    ece += Math.abs(t.said[at][b] - t.were[at][b]);
-                    all += t.count[at][b];
-                    table.append(String.format(
-                            Locale.ROOT,
-                            " %.2f->%.2f (%d)",
-                            t.said[at][b] / t.count[at][b],
-                            (double) t.were[at][b] / t.count[at][b],
-                            t.count[at][b]));
-                }
-            }
+            Calibration calibration = Calibration.of(t.told.get(at));
             System.out.printf(
                     Locale.ROOT,
-                    "  intake + %d: first %.3f, among three %.3f, alike %.3f, log2 loss %.2f, Brier %.3f, ECE %.3f;%s%n",
+                    "  intake + %d: first %.3f, among three %.3f, alike %.3f, log2 loss %.2f, Brier %.3f, ECE %.3f (were all shares right %.3f);%s%n",
                     MARKS[at],
                     t.first[at] / n,
                     t.three[at] / n,
                     t.group[at] / n,
                     t.log2[at] / n,
                     t.brier[at] / n,
-                    ece / Math.max(1, all),
-                    table);
+                    calibration.error(),
+                    Calibration.ofAPerfectTeller(t.told.get(at)),
+                    calibration.words());
         }
         System.out.printf(
                 Locale.ROOT,
                 "  0.9 reached in %.3f, with %.2f readings, right %.3f; %.1f minutes a case; %d slips, %d flagged, falsely %d;"
-                        + " something else raised %d of %d%n%s",
+                        + " something else raised %d of %d; twins %d, of them raised %d%n%s",
                 (double) t.reached / truths.size(),
                 (double) t.readings / Math.max(1, t.reached),
                 (double) t.reachedRight / Math.max(1, t.reached),
@@ -539,6 +544,8 @@ public final class MatchEvaluation {
                 t.falseFlags,
                 t.alarms,
                 t.n[MARKS.length - 1],
+                t.twins,
+                t.twinAlarms,
                 t.misses);
     }
 }
