@@ -42,9 +42,9 @@ final class LoadedStates {
      * The machine without a meter.
      *
      * @param state where a solve with the meter starts
-     * @param asked the same, for its voltages
+     * @param curves the same, for its voltages
      */
-    record Bare(PeriodicState state, PeriodicState asked) {}
+    record Bare(PeriodicState state, PeriodicState curves) {}
 
     /**
      * A reading with what it was taken from.
@@ -60,7 +60,7 @@ final class LoadedStates {
      * range holds what is left.
      */
     Solved<Waveform> volts(Check check, int one, int two, BooleanSupplier stopped) {
-        Waveform wave = bare.asked().volts(one, two);
+        Waveform wave = bare.curves().volts(one, two);
         MeterRange range = picked(check, wave);
         while (true) {
             double inputOhms = meter.inputOhms(check.function(), range);
@@ -81,7 +81,7 @@ final class LoadedStates {
     }
 
     private Solved<Waveform> volts(Check check, int one, int two, double inputOhms, BooleanSupplier stopped) {
-        Waveform without = bare.asked().volts(one, two);
+        Waveform without = bare.curves().volts(one, two);
         Reading reading = meter.voltsReading(check, meter.volts(check.function(), without));
         double value = Math.abs(reading.value());
         double allowed = Math.max(lostRatio * value, ACCURACY_RATIO * reading.halfWidth());

@@ -166,11 +166,11 @@ public final class Prepared {
         boolean asBuilt = question.supposition().isNothing();
         Seen now = asBuilt ? built : settled.seen().tabled();
         Seen first = settled.melted().isEmpty() ? now : settled.first().tabled();
-        List<Stress> overAsBuilt = powerOn ? Strains.of(built, asArranged) : List.of();
-        List<Stress> all = asBuilt || !powerOn ? overAsBuilt : Strains.of(now, asArranged);
+        List<Stress> allAsBuilt = powerOn ? Strains.of(built, asArranged) : List.of();
+        List<Stress> all = asBuilt || !powerOn ? allAsBuilt : Strains.of(now, asArranged);
         List<Stress> over = Outcome.past(all);
         List<Doubt> doubts =
-                new Doubts(settled, over, Outcome.past(overAsBuilt), compared, played).inOrder(seen.remarks(), powerOn);
+                new Doubts(settled, over, Outcome.past(allAsBuilt), compared, played).inOrder(seen.remarks(), powerOn);
         List<Trace> traces = powerOn ? new Traces(question, baseline, settled, seen).chosen(compared) : List.of();
         return new Outcome(
                 question,

@@ -271,11 +271,9 @@ final class AwakePorts {
         return most > mostVolts;
     }
 
-    /** Keeps the step in {@link #right} for {@link #turnsBack}, where that will be asked. */
-    void taken(boolean asked) {
-        if (asked) {
-            System.arraycopy(right, 0, last, 0, ports);
-        }
+    /** Keeps the step in {@link #right} for {@link #turnsBack}. */
+    void taken() {
+        System.arraycopy(right, 0, last, 0, ports);
     }
 
     /** Whether the step in {@link #right} leads back where the one kept last came from. */

@@ -227,7 +227,9 @@ final class PortStage {
             }
             boolean shortened = careful && newton.shorten(carefulVolts);
             double moved = step();
-            newton.taken(lastTry);
+            if (lastTry) {
+                newton.taken();
+            }
             if (!(moved < Double.POSITIVE_INFINITY)) {
                 newton.factored = false;
                 return false;
