@@ -80,12 +80,13 @@ public final class ReadingsReader {
         } else if (csv.rows().isEmpty()) {
             gathered.problem(0, "", WORDS.say("empty"), "", "");
         } else {
-            rows(csv.rows(), gathered);
+            rows(csv.rows(), gathered, !text.endsWith("\n") && !text.endsWith("\r"));
         }
         return gathered.done();
     }
 
-    private void rows(List<CsvRows.Row> rows, Gathered gathered) {
+    /** {@code open}: whether the last line does not end, as where a file is cut short. */
+    private void rows(List<CsvRows.Row> rows, Gathered gathered, boolean open) {
         CsvRows.Row head = rows.get(0);
         Map<Column, Integer> columns = columns(head, gathered);
         if (columns.isEmpty()) {
@@ -99,6 +100,10 @@ public final class ReadingsReader {
                 }
             }
             Row cells = new Row(row, columns, new ArrayList<>());
+            if (open && row.equals(rows.get(rows.size() - 1)) && cells.endsBeforeItsValue()) {
+                gathered.problem(row.line(), "", WORDS.say("cut"), WORDS.say("cut.allowed"), "");
+                continue;
+            }
             row(cells, gathered);
             cells.wrong().stream()
                     .sorted(Comparator.comparing(w -> columns.getOrDefault(w.column(), -1)))
@@ -173,6 +178,14 @@ public final class ReadingsReader {
             return CsvRows.asMeant(row.cell(columns.getOrDefault(column, -1))).strip();
         }
 
+        boolean endsBeforeItsValue() {
+            return row.cells().size() <= columns.getOrDefault(Column.VALUE, -1) && !tellsOfNewParts();
+        }
+
+        boolean tellsOfNewParts() {
+            return SightWords.plain(cell(Column.FUNCTION)).equals(WORDS.say("replaced"));
+        }
+
         String written(Column column) {
             return CsvRows.asMeant(row.written(columns.getOrDefault(column, -1)));
         }
@@ -190,7 +203,7 @@ public final class ReadingsReader {
 
     private void row(Row row, Gathered gathered) {
         String function = row.cell(Column.FUNCTION);
-        if (SightWords.plain(function).equals(WORDS.say("replaced"))) {
+        if (row.tellsOfNewParts()) {
             row.understood(() -> parts(row.cell(Column.FROM))).ifPresent(gathered::replaced);
             return;
         }

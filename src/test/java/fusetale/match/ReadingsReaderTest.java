@@ -146,6 +146,23 @@ class ReadingsReaderTest {
         assertThat(file.lines()).containsExactly(6);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"as", "as found,", ",dc,TP", ",dc,TP5,gnd"})
+    void aLastLineThatIsCutBeforeItsValueIsTold(String cut) {
+        ReadingsFile file = read(",dc,TP4,,46,V,,\n" + cut);
+
+        assertThat(file.problems()).singleElement().satisfies(p -> {
+            assertThat(p.line()).isEqualTo(3);
+            assertThat(p.found()).contains("cut short");
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {",dc,TP5,gnd,", ",dc,TP5\n", ",replaced,F201", ""})
+    void aLastLineThatWasLeftOpenIsNot(String last) {
+        assertThat(read(",dc,TP4,,46,V,,\n" + last).problems()).isEmpty();
+    }
+
     @Test
     void whatWasReplacedBeginsTheMachineAnew() {
         ReadingsFile file = read(",fuse,F201,,blown,,,\n,replaced,F201,,,,,\n,replaced,BR201,,,,,\n,dc,TP4,,46,V,,\n");
