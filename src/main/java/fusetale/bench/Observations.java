@@ -198,7 +198,7 @@ public final class Observations {
         int of = controller.checks().size();
         for (int k = 0; k < of; k++) {
             Controller.StartUpCheck check = controller.checks().get(k);
-            double volts = seen.volts(check.net(), controller.ground()).mean();
+            double volts = seen.meanVolts(check.net(), controller.ground());
             if (volts < check.lowestVolts().si() || volts > check.highestVolts().si()) {
                 add(controller.name(), Sight.STOPS, "at " + k + " of " + of + ", before " + check.label());
                 return;

@@ -151,6 +151,18 @@ public final class Seen {
         return Waveform.steady(point().volts(one, two));
     }
 
+    /**
+     * Mean voltage [V] between two nets without a meter: quicker than {@link #volts} where that is all that is asked for.
+     *
+     * @throws IllegalArgumentException where there is no such net
+     */
+    public double meanVolts(Net from, Net to) {
+        int one = modelled.node(from);
+        int two = modelled.node(to);
+        PeriodicState periodic = state;
+        return periodic != null ? periodic.meanVolts(one, two) : point().volts(one, two);
+    }
+
     /** With the power off there is one. */
     private OperatingPoint point() {
         return Objects.requireNonNull(rest);

@@ -36,7 +36,7 @@ final class Charges {
         List<Charge> charges = new ArrayList<>();
         for (Part part : seen.circuit().parts()) {
             if (part instanceof Electrolytic c) {
-                double volts = Math.abs(seen.volts(c.plus(), c.minus()).mean());
+                double volts = Math.abs(seen.meanVolts(c.plus(), c.minus()));
                 if (volts > SAFE_VOLTS) {
                     double farads = c.farads().si();
                     double seconds =

@@ -223,7 +223,7 @@ final class SwapSide {
         double own = amps(r.name() + ".ground")
                 .map(a -> watts(a, r.in(), r.ground()))
                 .orElse(0.0);
-        double dropped = seen.volts(r.in(), r.out()).mean();
+        double dropped = seen.meanVolts(r.in(), r.out());
         put(SwapFigure.DC_OUTPUT, amps.mean(), ratings.averageAmps());
         junction(r, ratings, watts(amps, r.in(), r.out()) + own);
         SafeCurrent safe = SafeCurrent.of(

@@ -12,8 +12,6 @@ final class AwakePorts {
     private static final int FEW_PORTS = 16;
     /** A resistance between two ports that is less than this part of their own is none. */
     private static final double FELT = 1e-9;
-    /** A step along the tangent may be this part of a law's reach. */
-    private static final double STRAIGHT = 0.01;
 
     private final StageValues values;
     private final PortPoint[] points;
@@ -194,8 +192,8 @@ final class AwakePorts {
                 double dv = Math.abs(right[r]);
                 double next = fresh ? 0 : dv * Math.min(1, contraction);
                 if (dv > next) {
-                    double straight = STRAIGHT * values.laws[d].reachVolts(points[d], k);
-                    next = !(dv <= straight) ? dv : fresh ? dv * dv * (STRAIGHT / 2) / straight : next;
+                    double straight = PortLaw.STRAIGHT * values.laws[d].reachVolts(points[d], k);
+                    next = !(dv <= straight) ? dv : fresh ? dv * dv * (PortLaw.STRAIGHT / 2) / straight : next;
                 }
                 most = Math.max(most, next);
             }

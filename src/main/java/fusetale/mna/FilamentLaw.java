@@ -25,6 +25,9 @@ public final class FilamentLaw implements PortLaw {
     /** Coefficients of the series below are those of the exponent 1.2; its next term is under the last bit here. */
     private static final double SERIES_RATIO = 0.01;
 
+    /** What a tangent may err by, of the current: 0.1 nA of an indicator's 0.2 A. */
+    private static final double TANGENT_RATIO = 5e-10;
+
     private static final double SETTLED_KELVIN = 1e-8;
     private static final int MOST_PASSES = 200;
 
@@ -164,6 +167,25 @@ public final class FilamentLaw implements PortLaw {
         double heating = at.stepSeconds / joulesPerKelvin * at.endByStart[0];
         double square = siemens / (4 * here * here * ohmsGrowth(at.end[0]) * heating);
         return Math.min(bound, square / (Math.sqrt(v * v + square) + v));
+    }
+
+    /**
+     * In a step i = v/R − q·v³ about, q as above: dv away the tangent errs by 3·q·|v|·dv², here by {@link #TANGENT_RATIO} of v/R.
+     */
+    @Override
+    public double straightVolts(PortPoint at, int port, double reachVolts) {
+        if (Double.isInfinite(at.stepSeconds)) {
+            return STRAIGHT * reachVolts;
+        }
+        double siemens = at.siemens[0] + baselineSiemens - at.ampsByStart[0] * at.endByVolts[0] / at.endByStart[0];
+        double heating = at.stepSeconds / joulesPerKelvin * at.endByStart[0];
+        return Math.sqrt(TANGENT_RATIO / (3 * siemens * ohmsGrowth(at.end[0]) * heating));
+    }
+
+    /** The current goes with T^−1.2: off by a ratio u, the tangent errs by 1.2·2.2/2·u² of it. */
+    @Override
+    public double straightRatio(PortPoint at, int state) {
+        return Math.sqrt(TANGENT_RATIO / (RESISTANCE_EXPONENT * (RESISTANCE_EXPONENT + 1) / 2));
     }
 
     /** Resistance [ohm] at a temperature [K]. */

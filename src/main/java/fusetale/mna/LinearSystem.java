@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.sparse.csc.decomposition.lu.LuUpLooking_DSCC;
 
@@ -15,6 +16,9 @@ import org.ejml.sparse.csc.decomposition.lu.LuUpLooking_DSCC;
 final class LinearSystem {
     /** Below this the scaled matrix is singular to working accuracy: a few units of rounding of numbers near 1. */
     private static final double SMALLEST_PIVOT = 1e-15;
+
+    /** Right sides that are solved for at once. */
+    private static final int AT_ONCE = 4;
 
     private final int size;
     private final int[] order;
@@ -114,46 +118,84 @@ final class LinearSystem {
      * @param b right side in, solution out. Modified.
      */
     void solve(double[] b) {
+        solve(new double[][] {b}, 0, 1);
+    }
+
+    /**
+     * Solves for some of several right sides in place, going through the factors once for four of them. Several threads may do so
+     * at once.
+     *
+     * @param b right sides in, solutions out. Modified.
+     * @param from the first to solve for
+     * @param end after the last
+     */
+    void solve(double[][] b, int from, int end) {
+        double[] work = new double[AT_ONCE * size];
+        for (int j = from; j < end; j += AT_ONCE) {
+            four(b, j, Math.min(end, j + AT_ONCE), work);
+        }
+    }
+
+    /** {@code work}: side by side, {@link #AT_ONCE} values a row. Modified. */
+    private void four(double[][] b, int from, int end, double[] work) {
+        Arrays.fill(work, 0);
         int[] rowOf = lu.getPinv();
-        double[] work = new double[size];
         int first = size;
-        for (int k = 0; k < size; k++) {
-            double value = b[order[k]];
-            if (value != 0) {
-                work[rowOf[k]] = value * rowScale[k];
-                first = Math.min(first, rowOf[k]);
+        for (int j = from; j < end; j++) {
+            for (int k = 0; k < size; k++) {
+                double value = b[j][order[k]];
+                if (value != 0) {
+                    work[AT_ONCE * rowOf[k] + j - from] = value * rowScale[k];
+                    first = Math.min(first, rowOf[k]);
+                }
             }
         }
         lower(lu.getL(), work, first);
         upper(lu.getU(), work);
-        for (int k = 0; k < size; k++) {
-            b[order[k]] = work[k] * columnScale[k];
+        for (int j = from; j < end; j++) {
+            for (int k = 0; k < size; k++) {
+                b[j][order[k]] = work[AT_ONCE * k + j - from] * columnScale[k];
+            }
         }
     }
 
     /** A unit of one input leaves most of the columns untouched: they are passed over. The diagonal comes first and is 1. */
     private static void lower(DMatrixSparseCSC l, double[] x, int first) {
         for (int c = first; c < l.numCols; c++) {
-            double value = x[c];
-            if (value != 0) {
-                for (int k = l.col_idx[c] + 1; k < l.col_idx[c + 1]; k++) {
-                    x[l.nz_rows[k]] -= l.nz_values[k] * value;
-                }
-            }
+            subtract(l, c, l.col_idx[c] + 1, l.col_idx[c + 1], x);
         }
     }
 
     /** The diagonal comes last. */
     private static void upper(DMatrixSparseCSC u, double[] x) {
         for (int c = u.numCols - 1; c >= 0; c--) {
-            if (x[c] != 0) {
-                int diagonal = u.col_idx[c + 1] - 1;
-                double value = x[c] / u.nz_values[diagonal];
-                x[c] = value;
-                for (int k = u.col_idx[c]; k < diagonal; k++) {
-                    x[u.nz_rows[k]] -= u.nz_values[k] * value;
-                }
+            int diagonal = u.col_idx[c + 1] - 1;
+            double perPivot = 1 / u.nz_values[diagonal];
+            for (int j = AT_ONCE * c; j < AT_ONCE * c + AT_ONCE; j++) {
+                x[j] *= perPivot;
             }
+            subtract(u, c, u.col_idx[c], diagonal, x);
+        }
+    }
+
+    /** Takes the entries of a column, each times that column's values, off the rows where they stand. */
+    private static void subtract(DMatrixSparseCSC m, int column, int from, int end, double[] x) {
+        double a = x[AT_ONCE * column];
+        double b = x[AT_ONCE * column + 1];
+        double c = x[AT_ONCE * column + 2];
+        double d = x[AT_ONCE * column + 3];
+        if (a == 0 && b == 0 && c == 0 && d == 0) {
+            return;
+        }
+        int[] rows = m.nz_rows;
+        double[] values = m.nz_values;
+        for (int k = from; k < end; k++) {
+            int at = AT_ONCE * rows[k];
+            double value = values[k];
+            x[at] -= value * a;
+            x[at + 1] -= value * b;
+            x[at + 2] -= value * c;
+            x[at + 3] -= value * d;
         }
     }
 

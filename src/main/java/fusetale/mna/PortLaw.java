@@ -14,6 +14,9 @@ public interface PortLaw {
     /** A slope [S] below this is none: exp(−40) of a junction's at an ampere. */
     double NO_SIEMENS = 1e-15;
 
+    /** A step along the tangent may be this part of a law's reach. */
+    double STRAIGHT = 0.01;
+
     /** Number of ports, 1 or more. */
     int ports();
 
@@ -110,6 +113,26 @@ public interface PortLaw {
      * @param at an evaluated point. Not modified.
      */
     default double reachVolts(PortPoint at, int port) {
+        return 0;
+    }
+
+    /**
+     * How far [V] the voltage of a port may be from where {@code at} was evaluated for the tangents there to give currents and states to
+     * less than a solver minds: by default a hundredth of {@link #reachVolts}.
+     *
+     * @param at an evaluated point. Not modified.
+     * @param reachVolts what {@link #reachVolts} says there
+     */
+    default double straightVolts(PortPoint at, int port, double reachVolts) {
+        return STRAIGHT * reachVolts;
+    }
+
+    /**
+     * The same of a state before the stage, as a ratio of itself; 0 where the law does not say.
+     *
+     * @param at an evaluated point. Not modified.
+     */
+    default double straightRatio(PortPoint at, int state) {
         return 0;
     }
 

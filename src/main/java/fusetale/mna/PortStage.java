@@ -162,17 +162,6 @@ final class PortStage {
     }
 
     private void prepare(Reduction reduction, double seconds, Relaxation relaxation) {
-        if (relaxation.sourceRatio() != 1) {
-            for (int s = layout.states; s < values.firstPortInput; s++) {
-                input[s] *= relaxation.sourceRatio();
-            }
-        }
-        reduction.multiply(input, values.firstPortInput, out);
-        if (relaxation.sourceRatio() != 1) {
-            for (int s = layout.states; s < values.firstPortInput; s++) {
-                input[s] /= relaxation.sourceRatio();
-            }
-        }
         values.seconds = seconds;
         values.stepSeconds = reduction.stageSeconds;
         if (relaxation.shuntSiemens() > 0) {
@@ -185,7 +174,23 @@ final class PortStage {
         if (foresight.sees(seconds)) {
             sleepers.foresee(reduction, foresight, seconds);
         }
-        sleepers.addCurrents(reduction);
+        sleepers.putCurrents(reduction);
+        addInputs(reduction, relaxation.sourceRatio());
+    }
+
+    /** Adds what predicted states and sources do to the outputs. */
+    private void addInputs(Reduction reduction, double sourceRatio) {
+        if (sourceRatio != 1) {
+            for (int s = layout.states; s < values.firstPortInput; s++) {
+                input[s] *= sourceRatio;
+            }
+        }
+        reduction.add(input, values.firstPortInput, out);
+        if (sourceRatio != 1) {
+            for (int s = layout.states; s < values.firstPortInput; s++) {
+                input[s] /= sourceRatio;
+            }
+        }
     }
 
     /** Starts the awake ports where they are to be expected. */
@@ -207,6 +212,9 @@ final class PortStage {
      * taken would be close enough.
      */
     private boolean iterate(Reduction reduction, Relaxation relaxation) {
+        if (newton.ports == 0) {
+            return true;
+        }
         double before = 0;
         double carefulVolts = CAREFUL_VOLTS;
         int most = careful ? MOST_CAREFUL_ITERATIONS : MOST_ITERATIONS;

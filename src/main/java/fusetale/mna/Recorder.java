@@ -1,11 +1,16 @@
 package fusetale.mna;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
-/** Keeps the inputs of every stage of a pass, in buffers that only grow; one thread. */
+/** Keeps the inputs of every stage of a pass, in blocks that are used again until a tape takes them along; one thread. */
 final class Recorder {
+    /** Stages in a block: one array for a whole pass of a machine would be too large for the nursery of the collector. */
+    private static final int BLOCK = 64;
+
     private final int width;
-    private double[] inputs = new double[0];
+    private List<double[]> blocks = new ArrayList<>();
     private double[] seconds = new double[0];
     private double[] weights = new double[0];
     private int[] levels = new int[0];
@@ -32,39 +37,45 @@ final class Recorder {
     void add(double time, double weight, int level, double[] input) {
         if (size == seconds.length) {
             int more = Math.max(512, 2 * size);
-            inputs = Arrays.copyOf(inputs, more * width);
             seconds = Arrays.copyOf(seconds, more);
             weights = Arrays.copyOf(weights, more);
             levels = Arrays.copyOf(levels, more);
         }
-        System.arraycopy(input, 0, inputs, size * width, width);
+        if (size == BLOCK * blocks.size()) {
+            blocks.add(new double[BLOCK * width]);
+        }
+        System.arraycopy(input, 0, blocks.get(size / BLOCK), size % BLOCK * width, width);
         seconds[size] = time;
         weights[size] = weight;
         levels[size] = level;
         size++;
     }
 
-    /** An immutable copy of what was kept. */
+    /** What was kept, for good: its blocks go with it, and the recorder is empty. */
     Tape tape() {
-        return new Tape(
+        int used = (size + BLOCK - 1) / BLOCK;
+        Tape tape = new Tape(
                 width,
-                Arrays.copyOf(inputs, size * width),
+                blocks.subList(0, used).toArray(double[][]::new),
                 Arrays.copyOf(seconds, size),
                 Arrays.copyOf(weights, size),
                 Arrays.copyOf(levels, size));
+        blocks = new ArrayList<>(blocks.subList(used, blocks.size()));
+        size = 0;
+        return tape;
     }
 
     /** Inputs of every stage, in order. Its arrays are never written again. */
     static final class Tape {
         final int width;
-        final double[] inputs;
         final double[] seconds;
         final double[] weights;
         final int[] levels;
+        private final double[][] blocks;
 
-        Tape(int width, double[] inputs, double[] seconds, double[] weights, int[] levels) {
+        Tape(int width, double[][] blocks, double[] seconds, double[] weights, int[] levels) {
             this.width = width;
-            this.inputs = inputs;
+            this.blocks = blocks;
             this.seconds = seconds;
             this.weights = weights;
             this.levels = levels;
@@ -72,6 +83,19 @@ final class Recorder {
 
         int size() {
             return seconds.length;
+        }
+
+        /** The array that holds a stage's inputs, from {@link #place} on. */
+        double[] block(int stage) {
+            return blocks[stage / BLOCK];
+        }
+
+        int place(int stage) {
+            return stage % BLOCK * width;
+        }
+
+        double input(int stage, int input) {
+            return block(stage)[place(stage) + input];
         }
     }
 }

@@ -66,18 +66,8 @@ final class Reduction {
         }
     }
 
-    /**
-     * Outputs for given inputs, the first {@code count} of them.
-     *
-     * @param out at least {@link #outputs} long. Modified.
-     */
-    void multiply(double[] input, int count, double[] out) {
-        Arrays.fill(out, 0, outputs, 0.0);
-        add(input, count, out);
-    }
-
     /** Adds to {@code out} what the first {@code count} inputs do. Modified. */
-    private void add(double[] input, int count, double[] out) {
+    void add(double[] input, int count, double[] out) {
         int j = 0;
         if (blocks != null) {
             for (; j < count; j++) {
@@ -207,16 +197,17 @@ final class Reduction {
         double[][] full = new double[nx + nu + layout.ports][layout.unknowns];
         for (int s = 0; s < layout.slowStates; s++) {
             layout.stateColumn(s, perSecond, full[s]);
-            system.solve(full[s]);
         }
         for (int s = 0; s < nu; s++) {
             layout.sourceColumn(s, full[nx + s]);
-            system.solve(full[nx + s]);
         }
         for (int p = 0; p < layout.ports; p++) {
+            layout.portColumn(p, full[nx + nu + p]);
+        }
+        system.solve(full, 0, layout.slowStates);
+        system.solve(full, nx, full.length);
+        for (int p = 0; p < layout.ports; p++) {
             double[] column = full[nx + nu + p];
-            layout.portColumn(p, column);
-            system.solve(column);
             int state = layout.portState[p];
             if (state >= 0) {
                 // its charge enters where its current does

@@ -32,8 +32,6 @@ final class Sleepers {
     /** After a correction no larger than this [V] a law is its tangent. */
     private static final double LINEAR_VOLTS = 5e-5;
 
-    /** Tangents hold for this part of a law's reach. */
-    private static final double STRAIGHT = 0.01;
     /** Own states that differ by this ratio have the same currents, to {@link #CURRENT_SHARE} and more. */
     private static final double STEADY_RATIO = 1e-9;
 
@@ -49,6 +47,12 @@ final class Sleepers {
     private final double[] quietFrom;
 
     private final double[] quietTo;
+    /** How far [V] each sleeping port may go from where it was looked at: for its slope to hold, and for its tangents to. */
+    private final double[] reach;
+
+    private final double[] straight;
+    /** How far the predicted own states may be from those it was looked at with. */
+    private final double[] straightStart;
     /** Port resistance [ohm] that the stretch was worked out for. */
     private final double[] quietOhms;
     /** Predicted own states that each sleeper was evaluated for. */
@@ -68,6 +72,9 @@ final class Sleepers {
         int ports = values.layout.ports;
         this.quietFrom = new double[ports];
         this.quietTo = new double[ports];
+        this.reach = new double[ports];
+        this.straight = new double[ports];
+        this.straightStart = new double[values.layout.deviceStates];
         this.quietOhms = new double[ports];
         this.quietStart = new double[values.layout.deviceStates];
         wakeAll();
@@ -133,12 +140,15 @@ final class Sleepers {
             int first = values.firstPort[d];
             foresight.expect(values.laws[d], at, first, seconds, values.volts);
             System.arraycopy(at.proposed, 0, values.volts, first, at.proposed.length);
-            look(d);
-            boolean rests = values.slopeRatio(reduction, d) <= WAKING_SLOPE;
+            boolean rests = isStraight(d);
+            if (!rests) {
+                look(d);
+                rests = values.slopeRatio(reduction, d) <= WAKING_SLOPE;
+            }
             for (int k = 0; k < at.amps.length && rests; k++) {
-                values.amps[first + k] = at.amps[k];
-                quietFrom[first + k] = at.volts[k];
-                quietTo[first + k] = at.volts[k];
+                values.amps[first + k] = tangent(d, k);
+                quietFrom[first + k] = values.volts[first + k];
+                quietTo[first + k] = values.volts[first + k];
             }
         }
     }
@@ -146,12 +156,60 @@ final class Sleepers {
     /** Evaluates a sleeper where it is. */
     private void look(int d) {
         values.evaluate(d);
+        PortPoint at = values.points[d];
+        int firstPort = values.firstPort[d];
+        for (int k = 0; k < at.amps.length; k++) {
+            double reachVolts = values.laws[d].reachVolts(at, k);
+            reach[firstPort + k] = reachVolts;
+            straight[firstPort + k] = values.laws[d].straightVolts(at, k, reachVolts);
+        }
         int first = values.firstState[d];
-        System.arraycopy(values.ownStart, first, quietStart, first, values.points[d].end.length);
+        for (int s = 0; s < at.end.length; s++) {
+            double start = values.ownStart[first + s];
+            quietStart[first + s] = start;
+            straightStart[first + s] = Math.abs(start) * values.laws[d].straightRatio(at, s);
+        }
     }
 
-    /** Adds what the sleeping currents do to the outputs. */
-    void addCurrents(Reduction reduction) {
+    /** Whether a sleeper's tangents hold where it is. */
+    private boolean isStraight(int d) {
+        int first = values.firstPort[d];
+        if (!(quietFrom[first] < Double.POSITIVE_INFINITY)) {
+            return false;
+        }
+        PortPoint at = values.points[d];
+        for (int k = 0; k < at.volts.length; k++) {
+            if (!(Math.abs(values.volts[first + k] - at.volts[k]) <= straight[first + k])) {
+                return false;
+            }
+        }
+        int firstState = values.firstState[d];
+        for (int s = firstState; s < firstState + at.end.length; s++) {
+            if (!(Math.abs(values.ownStart[s] - quietStart[s]) <= straightStart[s])) {
+                return isSteady(d);
+            }
+        }
+        return true;
+    }
+
+    /** A sleeper's current [A] by its tangents. */
+    private double tangent(int d, int port) {
+        PortPoint at = values.points[d];
+        int n = at.amps.length;
+        int own = at.end.length;
+        double amps = at.amps[port];
+        for (int j = 0; j < n; j++) {
+            amps += at.siemens[port * n + j] * (values.volts[values.firstPort[d] + j] - at.volts[j]);
+        }
+        for (int s = 0; s < own; s++) {
+            int state = values.firstState[d] + s;
+            amps += at.ampsByStart[port * own + s] * (values.ownStart[state] - quietStart[state]);
+        }
+        return amps;
+    }
+
+    /** Sets the outputs to what the sleeping currents do to them. */
+    void putCurrents(Reduction reduction) {
         double[] sum = sums[reduction.slot];
         double[] of = summed[reduction.slot];
         if (sum == null || of == null) {
@@ -167,7 +225,7 @@ final class Sleepers {
                 of[p] = amps;
             }
         }
-        Reduction.axpy(values.out, sum, 1, reduction.outputs);
+        System.arraycopy(sum, 0, values.out, 0, reduction.outputs);
     }
 
     /** Stretches worked out for a port that saw less resistance, or for another step size, are too wide now. */
@@ -277,15 +335,11 @@ final class Sleepers {
 
     /** Reads a sleeper's voltages; whether its tangents still hold there. */
     private boolean place(Reduction reduction, int d) {
-        PortPoint at = values.points[d];
         int first = values.firstPort[d];
-        boolean straight = quietFrom[first] < Double.POSITIVE_INFINITY && (at.end.length == 0 || isSteady(d));
-        for (int k = 0; k < at.volts.length; k++) {
-            double v = values.out[reduction.portRow[first + k]];
-            values.volts[first + k] = v;
-            straight = straight && Math.abs(v - at.volts[k]) <= STRAIGHT * values.laws[d].reachVolts(at, k);
+        for (int p = first; p < first + values.points[d].volts.length; p++) {
+            values.volts[p] = values.out[reduction.portRow[p]];
         }
-        return straight;
+        return isStraight(d);
     }
 
     /** One correction of each port; the largest change of a voltage [V], 0 where all were good enough. */
@@ -297,10 +351,7 @@ final class Sleepers {
         double most = 0;
         for (int k = 0; k < n; k++) {
             int p = first + k;
-            double change = at.amps[k] - values.amps[p];
-            for (int j = 0; j < n; j++) {
-                change += at.siemens[k * n + j] * (values.volts[first + j] - at.volts[j]);
-            }
+            double change = tangent(d, k) - values.amps[p];
             if (change == 0) {
                 continue;
             }
@@ -322,6 +373,10 @@ final class Sleepers {
         PortPoint at = values.points[d];
         int first = values.firstPort[d];
         int n = at.amps.length;
+        if (at.end.length > 0 && !isSteady(d)) {
+            // looked at in the next stage anyway
+            return;
+        }
         for (int k = 0; k < n; k++) {
             int p = first + k;
             double answer = 0;
@@ -332,9 +387,8 @@ final class Sleepers {
                 answer = Math.max(answer, slope * Math.abs(reduction.ownOhms[first + j]));
             }
             // over its reach a slope at most doubles, and n ports move at once
-            double reach = values.laws[d].reachVolts(at, k);
             double within = Math.min(CURRENT_SHARE * closeVolts / answer, CLOSE_AMPS / siemens) / (2 * n);
-            double half = Math.min(reach, within);
+            double half = Math.min(reach[p], within);
             quietOhms[p] = Math.abs(reduction.ownOhms[p]);
             quietFrom[p] = values.volts[p] - half;
             quietTo[p] = values.volts[p] + half;

@@ -1,5 +1,6 @@
 package fusetale.mna;
 
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -29,37 +30,52 @@ final class SparsePattern {
     SparsePattern(double[] g, double[] c, int size) {
         this.size = size;
         BitSet[] neighbours = new BitSet[size];
-        int entries = 0;
         for (int r = 0; r < size; r++) {
             neighbours[r] = new BitSet(size);
         }
+        int entries = 0;
+        int[] below = new int[size + 1];
+        int[] columns = new int[size];
         for (int r = 0; r < size; r++) {
             for (int k = 0; k < size; k++) {
                 if (g[r * size + k] != 0 || c[r * size + k] != 0) {
-                    entries++;
+                    if (entries == columns.length) {
+                        columns = Arrays.copyOf(columns, 2 * entries);
+                    }
+                    columns[entries++] = k;
                     neighbours[r].set(k);
                     neighbours[k].set(r);
                 }
             }
+            below[r + 1] = entries;
         }
         this.columnStart = new int[size + 1];
         this.rows = new int[entries];
         this.g = new double[entries];
         this.c = new double[entries];
         this.order = fewestFirst(neighbours);
-        int at = 0;
+        int[] placeOf = new int[size];
         for (int k = 0; k < size; k++) {
-            columnStart[k] = at;
-            for (int r = 0; r < size; r++) {
-                int place = order[r] * size + order[k];
-                if (g[place] != 0 || c[place] != 0) {
-                    rows[at] = r;
-                    this.g[at] = g[place];
-                    this.c[at++] = c[place];
-                }
+            placeOf[order[k]] = k;
+        }
+        for (int e = 0; e < entries; e++) {
+            columnStart[placeOf[columns[e]] + 1]++;
+        }
+        for (int k = 0; k < size; k++) {
+            columnStart[k + 1] += columnStart[k];
+        }
+        int[] next = columnStart.clone();
+        for (int r = 0; r < size; r++) {
+            // rows in order of elimination, so that they ascend within each column
+            int from = order[r];
+            for (int e = below[from]; e < below[from + 1]; e++) {
+                int place = from * size + columns[e];
+                int at = next[placeOf[columns[e]]]++;
+                rows[at] = r;
+                this.g[at] = g[place];
+                this.c[at] = c[place];
             }
         }
-        columnStart[size] = at;
     }
 
     /** The entries of G + C·perSecond. */

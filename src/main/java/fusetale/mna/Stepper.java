@@ -27,6 +27,11 @@ final class Stepper {
      */
     private static final double NEWTON_VOLTS = 0.003;
 
+    /** One over each of the two parts of a step. */
+    private static final double EARLY = 1 / Sdirk.GAMMA;
+
+    private static final double LATE = 1 / (1 - Sdirk.GAMMA);
+
     final Layout layout;
     final Reductions reductions;
     final PortStage stage;
@@ -45,6 +50,10 @@ final class Stepper {
     private final double[] slope;
     private final double[] voltsBefore;
     private final double[] ampsBefore;
+    /** Least full scale of each slow state. */
+    private final double[] scaleFloor;
+
+    private final SourceShape[] sources;
     private final double[] ownScale;
     private final double[] ownSlope;
     private final double[] ownSlopeMiddle;
@@ -77,6 +86,11 @@ final class Stepper {
         this.slopeMiddle = new double[layout.slowStates];
         this.voltsBefore = new double[layout.ports];
         this.ampsBefore = new double[layout.ports];
+        this.scaleFloor = new double[layout.slowStates];
+        for (int s = 0; s < scaleFloor.length; s++) {
+            scaleFloor[s] = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
+        }
+        this.sources = layout.sources.stream().map(s -> s.shape()).toArray(SourceShape[]::new);
         this.ownScale = new double[layout.deviceStates];
         this.ownSlope = new double[layout.deviceStates];
         this.ownSlopeMiddle = new double[layout.deviceStates];
@@ -253,7 +267,7 @@ final class Stepper {
             return false;
         }
         Reduction reduction = found.value();
-        double h = reductions.grainSeconds() * Math.scalb(1.0, level);
+        double h = reductions.grainSeconds() * (1L << level);
         double start = reductions.grainSeconds() * tick;
         System.arraycopy(stage.volts, 0, voltsBefore, 0, voltsBefore.length);
         System.arraycopy(stage.amps, 0, ampsBefore, 0, ampsBefore.length);
@@ -303,8 +317,8 @@ final class Stepper {
 
     /** {@code shortest}: whether no shorter step can be tried where this one finds no balance. */
     private boolean solveStage(Reduction reduction, double seconds, boolean shortest) {
-        for (int s = 0; s < layout.sources.size(); s++) {
-            stage.input[layout.states + s] = layout.sources.get(s).shape().at(seconds);
+        for (int s = 0; s < sources.length; s++) {
+            stage.input[layout.states + s] = sources[s].at(seconds);
         }
         if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
             return true;
@@ -359,11 +373,10 @@ final class Stepper {
         if (!slopeKnown) {
             return 0;
         }
-        double h = reductions.grainSeconds() * Math.scalb(1.0, level);
+        double h = reductions.grainSeconds() * (1L << level);
         double most = 0;
         for (int s = 0; s < slope.length; s++) {
-            double floor = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
-            double full = Math.max(floor, Math.max(scale[s], Math.abs(xNext[s])));
+            double full = Math.max(scaleFloor[s], Math.max(scale[s], Math.abs(xNext[s])));
             most = Math.max(most, bend(slope[s], slopeMiddle[s], slopeNext[s]) * h / full);
         }
         for (int s = 0; s < own.length; s++) {
@@ -375,6 +388,6 @@ final class Stepper {
 
     /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step; its magnitude. */
     private static double bend(double start, double middle, double end) {
-        return 2 * Math.abs((end - middle) / (1 - Sdirk.GAMMA) - (middle - start) / Sdirk.GAMMA);
+        return 2 * Math.abs((end - middle) * LATE - (middle - start) * EARLY);
     }
 }

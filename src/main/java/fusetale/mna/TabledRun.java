@@ -21,7 +21,7 @@ final class TabledRun implements PeriodicState {
         this.unknowns = new double[layout.unknowns][tape.size()];
         double[] input = new double[tape.width];
         for (int k = 0; k < tape.size(); k++) {
-            System.arraycopy(tape.inputs, k * tape.width, input, 0, tape.width);
+            System.arraycopy(tape.block(k), tape.place(k), input, 0, tape.width);
             double[] z = reduction(k).unknowns(input);
             for (int row = 0; row < z.length; row++) {
                 unknowns[row][k] = z[row];
@@ -79,10 +79,10 @@ final class TabledRun implements PeriodicState {
         double[] values = across(layout.portOne[p], layout.portTwo[p]);
         for (int k = 0; k < values.length; k++) {
             double volts = values[k];
-            double amps = siemens * volts + tape.inputs[k * tape.width + current];
+            double amps = siemens * volts + tape.input(k, current);
             if (state >= 0) {
                 double farads = layout.cells.get(state).farads();
-                amps += farads / reduction(k).stageSeconds * (volts - tape.inputs[k * tape.width + state]);
+                amps += farads / reduction(k).stageSeconds * (volts - tape.input(k, state));
             }
             values[k] = amps;
         }

@@ -128,8 +128,7 @@ public final class BatchTiming {
                     .toList();
         }
         return seen.circuit().points().stream()
-                .map(p ->
-                        Double.doubleToLongBits(seen.volts(p.at(), p.against()).mean()))
+                .map(p -> Double.doubleToLongBits(seen.meanVolts(p.at(), p.against())))
                 .toList();
     }
 
