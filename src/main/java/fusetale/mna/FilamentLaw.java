@@ -27,6 +27,8 @@ public final class FilamentLaw implements PortLaw {
 
     /** What a tangent may err by, of the current: 0.1 nA of an indicator's 0.2 A. */
     private static final double TANGENT_RATIO = 5e-10;
+    /** How far the temperature may be off for that: what a filament's on filtered direct current moves by in four stages. */
+    private static final double STRAIGHT_RATIO = 6e-6;
 
     private static final double SETTLED_KELVIN = 1e-8;
     private static final int MOST_PASSES = 200;
@@ -170,7 +172,8 @@ public final class FilamentLaw implements PortLaw {
     }
 
     /**
-     * In a step i = v/R − q·v³ about, q as above: dv away the tangent errs by 3·q·|v|·dv², here by {@link #TANGENT_RATIO} of v/R.
+     * In a step i = v/R − q·v³ about, q as above: dv away the tangent errs by 3·q·|v|·dv², here by {@link #TANGENT_RATIO} of v/R; and
+     * where the temperature differs by a ratio u as well, by 1.2·u·dv/R, here by four times that ratio of the rated voltage over R.
      */
     @Override
     public double straightVolts(PortPoint at, int port, double reachVolts) {
@@ -179,13 +182,14 @@ public final class FilamentLaw implements PortLaw {
         }
         double siemens = at.siemens[0] + baselineSiemens - at.ampsByStart[0] * at.endByVolts[0] / at.endByStart[0];
         double heating = at.stepSeconds / joulesPerKelvin * at.endByStart[0];
-        return Math.sqrt(TANGENT_RATIO / (3 * siemens * ohmsGrowth(at.end[0]) * heating));
+        double alone = Math.sqrt(TANGENT_RATIO / (3 * siemens * ohmsGrowth(at.end[0]) * heating));
+        return Math.min(alone, ratedVolts * 4 * TANGENT_RATIO / (RESISTANCE_EXPONENT * STRAIGHT_RATIO));
     }
 
-    /** The current goes with T^−1.2: off by a ratio u, the tangent errs by 1.2·2.2/2·u² of it. */
+    /** The current goes with T^−1.2: off by a ratio u, the tangent errs by 1.2·2.2/2·u² of it, a tenth of {@link #TANGENT_RATIO}. */
     @Override
     public double straightRatio(PortPoint at, int state) {
-        return Math.sqrt(TANGENT_RATIO / (RESISTANCE_EXPONENT * (RESISTANCE_EXPONENT + 1) / 2));
+        return STRAIGHT_RATIO;
     }
 
     /** Resistance [ohm] at a temperature [K]. */

@@ -1,6 +1,7 @@
 package fusetale.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
@@ -31,6 +32,9 @@ class TabledTest {
             Waveform one = seen.volts(net, circuit.ground());
             volts = Math.max(volts, Math.max(one.highest(), -one.lowest()));
             assertAlike(net.name(), tabled.volts(net, circuit.ground()), one);
+            assertThat(seen.meanVolts(net, circuit.ground()))
+                    .as(net.name())
+                    .isCloseTo(one.mean(), within(ROUNDING_RATIO * Math.max(1, one.rms())));
         }
         assertThat(volts).isGreaterThan(10);
         double amps = 0;

@@ -155,4 +155,27 @@ class FilamentLawTest extends PortLawContract {
         assertThat(here.endByStart[0]).isCloseTo((warmer.end[0] - cooler.end[0]) / (2 * h), within(1e-2));
         assertThat(here.ampsByStart[0]).isCloseTo((warmer.amps[0] - cooler.amps[0]) / (2 * h), within(1e-7));
     }
+
+    /**
+     * As far from where it was evaluated as the law says, in voltage and temperature together, its tangents give the current to
+     * within three billionths of what the rated voltage drives. Reference: the law itself there.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.5, 600", "3, 1700", "6.3, 2350", "-6.3, 2350", "9, 2400"})
+    void tangentsHoldAsFarAsTheyAreSaidTo(double volts, double kelvin) {
+        double stage = 70e-6;
+        PortPoint here = stage(SMALL, stage, kelvin, volts);
+        double dv = SMALL.straightVolts(here, 0, SMALL.reachVolts(here, 0));
+        double dk = kelvin * SMALL.straightRatio(here, 0);
+        double whole = Math.max(6.3, Math.abs(volts)) / SMALL.ohms(kelvin);
+        assertThat(dv).isBetween(1e-4, 1.0);
+        assertThat(dk).isBetween(1e-4, 1.0);
+        for (double side : new double[] {-1, 1}) {
+            for (double way : new double[] {-1, 1}) {
+                PortPoint there = stage(SMALL, stage, kelvin + way * dk, volts + side * dv);
+                double straight = here.amps[0] + here.siemens[0] * side * dv + here.ampsByStart[0] * way * dk;
+                assertThat(there.amps[0]).isCloseTo(straight, within(3e-9 * whole));
+            }
+        }
+    }
 }

@@ -70,6 +70,30 @@ class LinearSystemTest {
         assertThat(x[0]).isCloseTo(1, within(0.2));
     }
 
+    // Reference: the definition of a solution, A·x = b, for more right sides than are taken at once, and for no others.
+    @Test
+    void severalRightSidesAreSolvedTogether() {
+        Random random = new Random(346);
+        int n = 7;
+        double[] a = random.doubles(49, -1, 1).toArray();
+        double[][] right = IntStream.range(0, 8)
+                .mapToObj(j -> random.doubles(n, -1, 1).toArray())
+                .toArray(double[][]::new);
+        double[][] x = java.util.Arrays.stream(right).map(double[]::clone).toArray(double[][]::new);
+        LinearSystem.factor(a.clone(), n).system().solve(x, 1, 7);
+        assertThat(x[0]).isEqualTo(right[0]);
+        assertThat(x[7]).isEqualTo(right[7]);
+        for (int j = 1; j < 7; j++) {
+            for (int r = 0; r < n; r++) {
+                double sum = 0;
+                for (int c = 0; c < n; c++) {
+                    sum += a[r * n + c] * x[j][c];
+                }
+                assertThat(sum).isCloseTo(right[j][r], within(1e-12));
+            }
+        }
+    }
+
     @Test
     void smallPivotingAgreesWithTheWrapperOnRandomSystems() {
         Random random = new Random(345);
