@@ -19,6 +19,11 @@ final class PeriodMap {
      * no better than its stages are solved.
      */
     private static final double LEAST_FULL_SCALE = 0.02;
+    /**
+     * And at most this, more than any machine has: a current that grows from cycle to cycle without end must not count as one that
+     * repeats because it has become large.
+     */
+    private static final double MOST_FULL_SCALE = 1e6;
     /** Rough steps may err by so many times as much. */
     private static final double ROUGH = 10;
     /** What a bounded own state may change by in one step, as a part of itself. */
@@ -31,6 +36,7 @@ final class PeriodMap {
     /** The state at the start of the cycle taken last, once it was saved there. */
     final Keep start;
 
+    private double accuracy;
     private double[] errors = new double[0];
     /** Devices with states of their own, and the mean square voltage [V²] of each port over the last cycle. */
     private final Layout.Device[] ownDevices;
@@ -43,10 +49,22 @@ final class PeriodMap {
         this.layout = stepper.layout;
         this.settings = settings;
         this.stopped = stopped;
+        this.accuracy = settings.accuracy();
+        stepper.accuracy(accuracy);
         this.start = new Keep(stepper);
         this.ownDevices =
                 layout.devices.stream().filter(d -> d.law().states() > 0).toArray(Layout.Device[]::new);
         this.squareVolts = new double[layout.ports];
+    }
+
+    /** Local error allowed a step, as a ratio of each state's full scale. */
+    double accuracy() {
+        return accuracy;
+    }
+
+    /** Allows that from now on; the stages are solved as well as before. */
+    void accuracy(double ratio) {
+        accuracy = ratio;
     }
 
     /** Cycles taken so far. */
@@ -99,20 +117,20 @@ final class PeriodMap {
     /** One period with error control; the steps it took, or null where it failed. */
     @Nullable
     Mesh adaptiveCycle() {
-        return adaptiveCycle(settings.accuracy(), settings.coarsest());
+        return adaptiveCycle(accuracy, settings.coarsest());
     }
 
     /** The same with rougher steps: for the way to where fine ones are worth it. */
     @Nullable
     Mesh roughCycle() {
-        return adaptiveCycle(ROUGH * settings.accuracy(), settings.coarsest() + 1);
+        return adaptiveCycle(ROUGH * accuracy, settings.coarsest() + 1);
     }
 
-    private @Nullable Mesh adaptiveCycle(double accuracy, int coarsest) {
+    private @Nullable Mesh adaptiveCycle(double ratio, int coarsest) {
         cycles++;
         stepper.ageScale();
         Arrays.fill(squareVolts, 0);
-        StepControl control = new StepControl(stepper, accuracy, coarsest);
+        StepControl control = new StepControl(stepper, ratio, coarsest);
         if (!control.run(0, Reductions.GRAINS, false, stopped, this::addSquares)) {
             return null;
         }
@@ -143,6 +161,9 @@ final class PeriodMap {
                 return false;
             }
             errors[k] = level == 0 ? 0 : stepper.error(level);
+            if (carry) {
+                stepper.addErrors(level);
+            }
             stepper.accept();
             tick += 1L << level;
             addSquares(1L << level);
@@ -209,6 +230,20 @@ final class PeriodMap {
         return r;
     }
 
+    /**
+     * What the errors of the steps of the last cycle, which carried sensitivities, make of the state at its end, and of the one
+     * that repeats, to which all cycles before have added theirs; the larger, as a ratio of full scale.
+     *
+     * @param inverse of that cycle; null where there is none
+     */
+    double error(@Nullable PeriodInverse inverse) {
+        double[] ofOneCycle = new double[stepper.carried()];
+        for (int j = 0; j < ofOneCycle.length; j++) {
+            ofOneCycle[j] = stepper.byErrors(j);
+        }
+        return Math.max(norm(ofOneCycle), inverse == null ? 0 : norm(inverse.times(ofOneCycle)));
+    }
+
     double norm(double[] residual) {
         double[] full = fullScale();
         double most = 0;
@@ -224,7 +259,7 @@ final class PeriodMap {
         double[] full = new double[stepper.carried()];
         for (int k = 0; k < full.length; k++) {
             full[k] = k < carried.length
-                    ? Math.max(LEAST_FULL_SCALE, stepper.scale[carried[k]])
+                    ? Math.min(MOST_FULL_SCALE, Math.max(LEAST_FULL_SCALE, stepper.scale[carried[k]]))
                     : Math.max(1, Math.abs(start.own[k - carried.length]));
         }
         return full;

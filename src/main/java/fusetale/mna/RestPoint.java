@@ -24,6 +24,14 @@ final class RestPoint implements OperatingPoint {
         return portVolts;
     }
 
+    Reduction reduction() {
+        return reduction;
+    }
+
+    double[] input() {
+        return input;
+    }
+
     @Override
     public double volts(int one, int two) {
         return (one > 0 ? unknowns[one - 1] : 0) - (two > 0 ? unknowns[two - 1] : 0);

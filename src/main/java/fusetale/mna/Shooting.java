@@ -1,6 +1,7 @@
 package fusetale.mna;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -28,12 +29,12 @@ final class Shooting {
     private static final int MOST_SLOW_PASSES = 3;
     /** A step of Newton's that did not lead nearer is halved until this part of it is left. */
     private static final double SMALLEST_PART = 1.0 / 8;
+    /** A step of more than this ratio of full scale says that the one before it led too far. */
+    private static final double WILD = 10;
     /** After so many passes in which all but the junctions repeat, the junctions are taken into the shooting. */
     private static final int MOST_FAST_PASSES = 3;
     /** A residual so many times the best one shows that Newton has lost its way. */
     private static final double ASTRAY = 4;
-    /** A mains that differs by more than this is no neighbour's. */
-    private static final double LEAST_SOURCE_RATIO = 0.7;
     /** A neighbour that has not led next to the answer after so many passes was none. */
     private static final int MOST_PASSES_NEAR = 10;
     /** A step by a neighbour's inverse of more than this ratio of full scale is not taken. */
@@ -87,14 +88,16 @@ final class Shooting {
     private final PeriodMap.Keep end;
     private final PeriodMap.Keep origin;
     private @Nullable PeriodInverse inverse;
-    /** What the neighbour's state changes by with its sources, see {@link SampledRun.Restart#bySources}. */
-    private double[] bySourcesNear = new double[0];
-    /** Its port voltages and full scales: whoever starts from either of the two gets the same bits. */
-    private float[] stageVoltsNear = new float[0];
+    /** Where the search began: whoever starts from there or from what was found in one cycle gets the same bits. */
+    private SampledRun.@Nullable Restart neighbour;
 
-    private double[] scaleNear = new double[0];
     /** Whether the last cycle carried its sensitivities. */
     private boolean sharp;
+    /** What was found on steps that are then made finer. */
+    private @Nullable Solved<PeriodicState> rougher;
+
+    private final FinerSteps finer = new FinerSteps();
+    private boolean tooRough;
     /** Whether the search began with a neighbour, even where that led nowhere. */
     private boolean neighbourGiven;
 
@@ -104,7 +107,6 @@ final class Shooting {
         this.settings = settings;
         this.asked = asked;
         this.stopped = () -> asked.getAsBoolean() || stepper.stage.solves - solvesBefore > MOST_SOLVES;
-        stepper.accuracy(settings.accuracy());
         this.map = new PeriodMap(stepper, settings, stopped);
         this.start = map.start;
         this.end = new PeriodMap.Keep(stepper);
@@ -136,7 +138,8 @@ final class Shooting {
                 return found;
             }
         }
-        return plainStepping();
+        rougher = null;
+        return orRougher(plainStepping());
     }
 
     private @Nullable Mesh settledFromRest() {
@@ -167,9 +170,21 @@ final class Shooting {
         return !(answer instanceof Solved.Failed<PeriodicState> f) || f.reason().kind() == NotSolved.Kind.STOPPED;
     }
 
+    /** Newton's passes; what they found on rougher steps where finer ones lead nowhere. */
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most) {
+        rougher = null;
+        return orRougher(newton(first, most));
+    }
+
+    private Solved<PeriodicState> orRougher(Solved<PeriodicState> found) {
+        Solved<PeriodicState> before = rougher;
+        return before == null || settled(found) ? found : before;
+    }
+
+    private Solved<PeriodicState> newton(@Nullable Mesh first, int most) {
         Search search = new Search(first, most == MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
-        for (int pass = 1; pass <= most || (pass <= 2 * most && search.before <= FAR / 10); pass++) {
+        int last = most;
+        for (int pass = 1; pass <= last || (pass <= 2 * last && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
                 return givenUp();
             }
@@ -198,9 +213,11 @@ final class Shooting {
             double norm = map.norm(residual);
             boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
             if (repeats && map.fastNorm() <= FAST_RATIO) {
-                if (!refined(search, norm)) {
-                    return answer(search, mesh, residual, norm);
+                Solved<PeriodicState> answer = refined(search, norm) ? null : answer(search, mesh, residual, norm);
+                if (answer != null) {
+                    return answer;
                 }
+                last = rougher == null ? last : pass + most;
             } else if ((search.near && isHopeless(pass, norm))
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
                 return noPeriodicState();
@@ -209,10 +226,14 @@ final class Shooting {
                 inverse = null;
                 search.fastPasses = 0;
             } else if (!settledOwn(search, pass, norm) && learnt(search, carry, residual, norm)) {
+                double[] step = step(residual);
+                if (map.norm(step) > WILD && retreated(search, step.length)) {
+                    continue;
+                }
                 search.best = Math.min(search.best, norm);
                 search.origin.copy(start);
                 search.part = 1;
-                search.step = step(residual);
+                search.step = step;
                 search.taken = map.move(search.origin, search.step, search.part);
                 search.length = map.norm(search.step);
                 search.residualBefore = residual;
@@ -281,7 +302,7 @@ final class Shooting {
         if (search.holds
                 && norm <= FAR / 10
                 && search.refinements < MOST_REFINEMENTS
-                && map.worst() > TOLERATED * settings.accuracy()) {
+                && map.worst() > TOLERATED * map.accuracy()) {
             search.refinements++;
             search.passing = true;
             search.otherMap();
@@ -318,6 +339,7 @@ final class Shooting {
             return Double.NaN;
         }
         inverse = PeriodInverse.of(stepper);
+        tooRough = finer.wanted(map, inverse);
         double norm = map.norm(map.residual());
         return norm <= settings.periodicity() ? norm : Double.NaN;
     }
@@ -351,7 +373,7 @@ final class Shooting {
 
     /** Lays the steps anew where corners have moved inside them; false where the steps are fine, or enough was tried. */
     private boolean refined(Search search, double norm) {
-        if (search.refinements >= MOST_REFINEMENTS || map.worst() <= TOLERATED * settings.accuracy()) {
+        if (search.refinements >= MOST_REFINEMENTS || map.worst() <= TOLERATED * map.accuracy()) {
             return false;
         }
         search.refinements++;
@@ -376,9 +398,7 @@ final class Shooting {
             }
         } else if (search.taken.length == residual.length) {
             double left = map.norm(known.times(residual));
-            if (left > search.length && search.part > SMALLEST_PART) {
-                search.part /= 2;
-                retreat(search);
+            if (left > search.length && retreated(search, residual.length)) {
                 return false;
             }
             known.learn(search.taken, map.fullScale(), search.residualBefore, residual);
@@ -428,8 +448,14 @@ final class Shooting {
                 continue;
             }
             double norm = map.norm(map.residual());
-            if (norm <= settings.periodicity()) {
-                return found("stepping", false, mesh, norm);
+            if (norm <= settings.periodicity() && map.fastNorm() <= FAST_RATIO) {
+                rougher = found("stepping", false, mesh, norm);
+                map.restore(start);
+                if (!map.fixedCycle(mesh, true) || !finer.wanted(map, PeriodInverse.of(stepper))) {
+                    return rougher;
+                }
+                mesh = map.adaptiveCycle();
+                continue;
             }
             if (norm <= FAR && k >= nextTry) {
                 // what creeps on for hundreds of cycles from here is what Newton is quick at
@@ -460,9 +486,13 @@ final class Shooting {
         return found;
     }
 
-    /** The cycle just taken, which repeats; where no neighbour was given, made ready for those to come first. */
-    private Solved<PeriodicState> answer(Search search, Mesh mesh, double[] residual, double norm) {
+    /**
+     * The cycle just taken, which repeats; where no neighbour was given, made ready for those to come first. Null where its
+     * steps have proved too long: finer ones are laid.
+     */
+    private @Nullable Solved<PeriodicState> answer(Search search, Mesh mesh, double[] residual, double norm) {
         double missed = norm;
+        tooRough = false;
         if (!neighbourGiven) {
             origin.copy(start);
             double sharpened = sharpen(mesh, residual);
@@ -476,7 +506,18 @@ final class Shooting {
                 }
             }
         }
-        return found("shooting", search.near, mesh, missed);
+        Solved<PeriodicState> found = found("shooting", search.near, mesh, missed);
+        if (!tooRough) {
+            return found;
+        }
+        rougher = found;
+        map.restore(start);
+        search.mesh = map.adaptiveCycle();
+        map.restore(start);
+        search.refinements = 0;
+        search.otherMap();
+        search.goOn(norm);
+        return null;
     }
 
     private Solved<PeriodicState> noPeriodicState() {
@@ -496,17 +537,19 @@ final class Shooting {
 
     private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
-        boolean same = map.cycles() == 1;
+        // in one cycle from a neighbour: its own state again
+        SampledRun.Restart same = map.cycles() == 1 ? neighbour : null;
         double[][] vectors = {
             start.x.clone(),
             start.own.clone(),
             start.volts.clone(),
             start.amps.clone(),
-            same && near ? scaleNear : stepper.scale.clone()
+            same != null && near ? same.scale : stepper.scale.clone()
         };
         // what was found from rest, or repeats as its neighbour did, has neighbours still to come
-        double[] bySources = sharp ? inverseTimesSources() : same ? bySourcesNear : new double[0];
-        float[] stageVolts = !near ? stepper.stage.foresight.cycle(mesh) : same ? stageVoltsNear : new float[0];
+        double[] bySources = sharp ? inverseTimesSources() : same != null ? same.bySources : new double[0];
+        float[] stageVolts =
+                !near ? stepper.stage.foresight.cycle(mesh) : same != null ? same.stageVolts : new float[0];
         PeriodInverse kept = inverse == null ? null : inverse.copy();
         SampledRun.Restart restart = new SampledRun.Restart(
                 layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
@@ -522,53 +565,8 @@ final class Shooting {
             stepper.beginByName(near);
             return;
         }
-        System.arraycopy(near.x, 0, stepper.x, 0, stepper.x.length);
-        System.arraycopy(near.own, 0, stepper.own, 0, stepper.own.length);
-        System.arraycopy(near.volts, 0, stepper.stage.volts, 0, layout.ports);
-        System.arraycopy(near.amps, 0, stepper.stage.amps, 0, layout.ports);
-        System.arraycopy(near.scale, 0, stepper.scale, 0, stepper.scale.length);
-        stepper.carryStates(near.carriedStates);
-        if (near.stageVolts.length > 0) {
-            stepper.stage.foresight.startFrom(near.mesh, near.stageVolts);
-        }
-        double ratio = sourceRatio(near.layout);
-        bySourcesNear = near.bySources;
-        stageVoltsNear = near.stageVolts;
-        scaleNear = near.scale;
-        if (near.bySources.length == stepper.carried()) {
-            map.save(start);
-            map.move(start, near.bySources, ratio - 1);
-        } else {
-            for (int k = 0; k < layout.slowStates; k++) {
-                stepper.x[k] *= ratio;
-            }
-        }
-        stepper.stage.sortSleepers();
-        stepper.jump();
-        inverse = null;
-        PeriodInverse theirs = near.inverse;
-        if (theirs != null && theirs.size() == stepper.carried()) {
-            inverse = theirs.copy();
-        }
-    }
-
-    /**
-     * What all alternating sources are raised by against a neighbour, as where only the mains differs: charges and currents
-     * then are about as much larger; 1 where they do not all go together.
-     */
-    private double sourceRatio(Layout theirs) {
-        double ratio = 0;
-        for (int s = 0; s < layout.sources.size() && layout.sources.size() == theirs.sources.size(); s++) {
-            if (layout.sources.get(s).shape() instanceof SourceShape.Sine mine
-                    && theirs.sources.get(s).shape() instanceof SourceShape.Sine other) {
-                double here = mine.peak() / other.peak();
-                if (ratio != 0 && Math.abs(here - ratio) > 1e-9) {
-                    return 1;
-                }
-                ratio = here;
-            }
-        }
-        return ratio > LEAST_SOURCE_RATIO && ratio < 1 / LEAST_SOURCE_RATIO ? ratio : 1;
+        neighbour = near;
+        inverse = new Neighbour(near).load(map);
     }
 
     /**
@@ -582,17 +580,21 @@ final class Shooting {
         return inverse == null ? 0 : map.norm(inverse.times(residual));
     }
 
-    /** Takes less of Newton's last step: where charge flows in fast and leaks out slowly, it goes too far. */
-    private void retreat(Search search) {
+    /**
+     * Takes less of Newton's last step, where there was one and some of it is left: where charge flows in fast and leaks out
+     * slowly, it goes too far.
+     */
+    private boolean retreated(Search search, int size) {
+        if (search.step.length != size || search.part <= SMALLEST_PART) {
+            return false;
+        }
+        search.part /= 2;
         map.restore(search.origin);
         search.taken = map.move(search.origin, search.step, search.part);
+        return true;
     }
 
     private double[] step(double[] residual) {
-        PeriodInverse h = inverse;
-        if (h == null) {
-            throw new IllegalStateException("no inverse");
-        }
-        return h.times(residual);
+        return Objects.requireNonNull(inverse).times(residual);
     }
 }

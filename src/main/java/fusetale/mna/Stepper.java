@@ -224,7 +224,7 @@ final class Stepper {
 
     /** Sets the sensitivities to those at the start of a period: the identity. */
     void startSensitivities() {
-        int n = carried() + 1;
+        int n = carried() + StageSlopes.MORE_COLUMNS;
         if (sensitivity.length == 0 || sensitivity[0].length != n) {
             sensitivity = new double[layout.states + layout.deviceStates][n];
             sensitivityMiddle = new double[layout.states + layout.deviceStates][n];
@@ -232,7 +232,7 @@ final class Stepper {
         for (double[] row : sensitivity) {
             java.util.Arrays.fill(row, 0);
         }
-        for (int k = 0; k < n - 1; k++) {
+        for (int k = 0; k < carried(); k++) {
             sensitivity[place(k)][k] = 1;
         }
     }
@@ -240,6 +240,11 @@ final class Stepper {
     /** d(carried state j now)/d(ln of all alternating sources), from the start of the period on. */
     double bySources(int j) {
         return sensitivity[place(j)][carried()];
+    }
+
+    /** What the errors of all steps since the start of the period, carried along, make of carried state j now. */
+    double byErrors(int j) {
+        return sensitivity[place(j)][carried() + 1];
     }
 
     /** d(carried state j now)/d(carried state k at the start). */
@@ -377,17 +382,32 @@ final class Stepper {
         double most = 0;
         for (int s = 0; s < slope.length; s++) {
             double full = Math.max(scaleFloor[s], Math.max(scale[s], Math.abs(xNext[s])));
-            most = Math.max(most, bend(slope[s], slopeMiddle[s], slopeNext[s]) * h / full);
+            most = Math.max(most, Math.abs(bend(slope[s], slopeMiddle[s], slopeNext[s])) * h / full);
         }
         for (int s = 0; s < own.length; s++) {
             double full = Math.max(SCALE_FLOOR_OWN, Math.max(ownScale[s], Math.abs(ownNext[s])));
-            most = Math.max(most, bend(ownSlope[s], ownSlopeMiddle[s], ownSlopeNext[s]) * h / full);
+            most = Math.max(most, Math.abs(bend(ownSlope[s], ownSlopeMiddle[s], ownSlopeNext[s])) * h / full);
         }
         return Sdirk.ERROR_CONSTANT * most;
     }
 
-    /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step; its magnitude. */
+    /**
+     * Adds the error of the attempted step to what the sensitivities carry on of those before: to be called once for a step that
+     * carries them.
+     */
+    void addErrors(int level) {
+        if (!slopeKnown) {
+            return;
+        }
+        double h = reductions.grainSeconds() * (1L << level);
+        int column = carried() + 1;
+        for (int s = 0; s < slope.length; s++) {
+            sensitivity[s][column] += Sdirk.ERROR_CONSTANT * h * bend(slope[s], slopeMiddle[s], slopeNext[s]);
+        }
+    }
+
+    /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step. */
     private static double bend(double start, double middle, double end) {
-        return 2 * Math.abs((end - middle) * LATE - (middle - start) * EARLY);
+        return 2 * ((end - middle) * LATE - (middle - start) * EARLY);
     }
 }

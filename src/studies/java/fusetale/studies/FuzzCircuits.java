@@ -16,7 +16,9 @@ import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Draws networks at random and puts each to a {@link Trial}: supplies as designed, supplies broken, tangles. Says how many
- * were tried, how each question ended, and of whatever must not be the seed and the fewest elements that still show it.
+ * were tried, how each question ended, and of whatever must not be the seed and the fewest elements that still show it: an
+ * answer that is not true, and a sound supply without one. A broken supply or a tangle may be refused, for a reason; how often
+ * each was is told beside.
  */
 public final class FuzzCircuits {
     /** After which the search for a periodic state is asked to stop [s]. */
@@ -31,7 +33,8 @@ public final class FuzzCircuits {
     private final AtomicLong next;
     private final long endNanos;
     private final Map<String, Integer> counts = new TreeMap<>();
-    private final Map<String, List<Case>> cases = new LinkedHashMap<>();
+    private final Map<String, List<Case>> findings = new LinkedHashMap<>();
+    private final Map<String, List<Case>> refused = new LinkedHashMap<>();
     private int tried;
 
     private FuzzCircuits(long firstSeed, double seconds) {
@@ -92,16 +95,19 @@ public final class FuzzCircuits {
             counts.merge(nature + ", " + question + ": " + outcome, 1, Integer::sum);
             if (GIVEN_UP.contains(outcome)) {
                 String detail = String.valueOf(verdict.refusals().get(question));
-                add(unsolved(question, outcome), new Case(at.nature(), at.seed(), detail));
+                add(
+                        at.nature() == Nature.SUPPLY ? findings : refused,
+                        unsolved(question, outcome),
+                        new Case(at.nature(), at.seed(), detail));
             }
         });
         for (Trial.Finding finding : verdict.findings()) {
-            add(finding.what(), new Case(at.nature(), at.seed(), finding.detail()));
+            add(findings, finding.what(), new Case(at.nature(), at.seed(), finding.detail()));
         }
     }
 
-    private void add(String what, Case found) {
-        cases.computeIfAbsent(what, w -> new ArrayList<>()).add(found);
+    private static void add(Map<String, List<Case>> to, String what, Case found) {
+        to.computeIfAbsent(what, w -> new ArrayList<>()).add(found);
     }
 
     private static Trial.Verdict tried(Network network) {
@@ -152,6 +158,16 @@ public final class FuzzCircuits {
     private synchronized void print(long firstSeed) {
         say("%d networks of seeds from %d on", tried, firstSeed);
         counts.forEach((what, count) -> say("  %-48s%8d", what, count));
+        print(refused);
+        print(findings);
+        say("%n%d refused, %d findings", size(refused), size(findings));
+    }
+
+    private static int size(Map<String, List<Case>> cases) {
+        return cases.values().stream().mapToInt(List::size).sum();
+    }
+
+    private void print(Map<String, List<Case>> cases) {
         cases.forEach((what, found) -> {
             say("%n%s: %d", what, found.size());
             for (int k = 0; k < found.size(); k++) {
@@ -167,7 +183,6 @@ public final class FuzzCircuits {
                 }
             }
         });
-        say("%n%d findings", cases.values().stream().mapToInt(List::size).sum());
     }
 
     private static void say(String format, Object... values) {

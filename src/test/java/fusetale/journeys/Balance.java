@@ -10,6 +10,7 @@ import fusetale.mna.Work;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.assertj.core.data.Offset;
 
 /**
@@ -37,11 +38,13 @@ public final class Balance {
      *
      * @param name port
      * @param ends its nodes
+     * @param all the ends of all ports of the element
      * @param amps mean current as solved [A]
      * @param lawAmps mean of the law's current at the voltages as solved [A]
      * @param siemens mean slope of the law [S]
      */
-    private record Followed(String name, Element.Ends ends, double amps, double lawAmps, double siemens) {}
+    private record Followed(
+            String name, Element.Ends ends, List<Element.Ends> all, double amps, double lawAmps, double siemens) {}
 
     private Balance(Network network, Run run) {
         this.network = network;
@@ -206,6 +209,7 @@ public final class Balance {
             followed.add(new Followed(
                     ported.name() + "." + k,
                     ported.ports().get(k),
+                    ported.ports(),
                     amps.get(k).mean(),
                     lawCoulombs[k] / length,
                     siemensSeconds[k] / length));
@@ -220,16 +224,33 @@ public final class Balance {
      * @param ratioOfAll allowed besides, of the largest current in the circuit at that moment
      */
     public List<String> unbalanced(double ratio, double floorAmps, double ratioOfAll) {
-        List<String> found = new ArrayList<>();
         double[] anywhere = new double[nodeVolts[0].size()];
         for (double[] node : largest) {
             for (int s = 0; s < anywhere.length; s++) {
                 anywhere[s] = Math.max(anywhere[s], node[s]);
             }
         }
+        return unbalanced(ratio, (n, s) -> floorAmps + ratioOfAll * anywhere[s]);
+    }
+
+    /** What a node's currents may miss zero by besides at a sample [A]. */
+    @FunctionalInterface
+    public interface Allowance {
+        /** At one node and sample. */
+        double amps(int node, int sample);
+    }
+
+    /**
+     * Nodes at which the currents do not add up to zero.
+     *
+     * @param ratio allowed, of the largest current at the node at that moment
+     * @param besides allowed besides
+     */
+    public List<String> unbalanced(double ratio, Allowance besides) {
+        List<String> found = new ArrayList<>();
         for (int n = 0; n < leaving.length; n++) {
-            for (int s = 0; s < anywhere.length; s++) {
-                double allowed = ratio * largest[n][s] + floorAmps + ratioOfAll * anywhere[s];
+            for (int s = 0; s < leaving[n].length; s++) {
+                double allowed = ratio * largest[n][s] + besides.amps(n, s);
                 if (!(Math.abs(leaving[n][s]) <= allowed)) {
                     found.add(network.nodes().get(n) + " at " + nodeVolts[n].seconds(s) + " s: " + leaving[n][s]
                             + " A over, largest " + largest[n][s] + " A");
@@ -248,6 +269,18 @@ public final class Balance {
      * @param floorAmps allowed besides [A]
      */
     public List<String> disobedient(double volts, double ratio, double floorAmps) {
+        return disobedient(ends -> volts, ratio, ends -> floorAmps);
+    }
+
+    /**
+     * Ports whose mean current is not what their law says.
+     *
+     * @param volts how far the voltage between the ends of any of the element's ports may be from the one that gives the current [V]
+     * @param ratio allowed besides, of the largest current at its nodes
+     * @param floorAmps allowed besides [A], by the port's ends
+     */
+    public List<String> disobedient(
+            ToDoubleFunction<Element.Ends> volts, double ratio, ToDoubleFunction<Element.Ends> floorAmps) {
         List<String> found = new ArrayList<>();
         for (Followed f : followed) {
             double most = 0;
@@ -256,7 +289,8 @@ public final class Balance {
                         most,
                         Math.max(largest[f.ends().one()][s], largest[f.ends().two()][s]));
             }
-            double allowed = volts * f.siemens() + ratio * most + floorAmps;
+            double off = f.all().stream().mapToDouble(volts).max().orElse(0);
+            double allowed = off * f.siemens() + ratio * most + floorAmps.applyAsDouble(f.ends());
             if (!(Math.abs(f.amps() - f.lawAmps()) <= allowed)) {
                 found.add(f + ", allowed " + allowed + " A");
             }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One network put to everything the solver can be asked, each answer held against what needs no knowledge of the solver:
@@ -17,14 +18,20 @@ import java.util.Set;
  * none.
  */
 public final class Trial {
-    /** Part of a current that rounding leaves where resistances and conductances cancel, per ohm and siemens: 2⁻⁵². */
-    private static final double CANCELLING_RATIO = 0x1p-52;
-    /** But never more of the largest current anywhere than this. */
-    private static final double MOST_ROUNDING_RATIO = 1e-4;
-    /** A voltage is told to so much of the largest one: eight roundings. */
-    private static final double VOLTS_ROUNDING_RATIO = 0x1p-50;
     /** A state may come back this far from where it was [ratio of full scale], for a cycle taken with other steps. */
     private static final double REPEATS_RATIO = 2e-3;
+
+    /** Linear equations are solved to this ratio of the largest term; a wrong elimination would miss by whole terms. */
+    private static final double SOLVED_RATIO = 1e-6;
+
+    /** Below this, a current is not followed: neither in a sum, nor in what it does to picofarads within a cycle. */
+    private static final double UNFOLLOWED_AMPS = 1e-9;
+
+    /** A step's error is held against this where a winding's current is less. */
+    private static final double LEAST_WINDING_AMPS = 0.1;
+
+    /** How much less a step of the cycle that judges may err by; the others where a stage of the first is not solved. */
+    private static final List<Double> FINER = List.of(300.0, 100.0, 30.0);
 
     /** A part that sleeps is followed to 0.3 μV across the resistance it sees: 3 mohm and an ampere. */
     private static final double LAW_RATIO = 1e-4;
@@ -135,11 +142,7 @@ public final class Trial {
                 return;
             }
         }
-        double peakVolts = 0;
-        for (int n = 1; n < network.nodes().size(); n++) {
-            peakVolts = Math.max(peakVolts, Math.abs(rest.volts(n, 0)));
-        }
-        balanced("rest", Balance.of(network, rest), rounding(peakVolts, 0));
+        balanced("rest", Balance.of(network, rest), Rounding.of(network, (RestPoint) rest), 0);
     }
 
     private void periodic() {
@@ -159,9 +162,9 @@ public final class Trial {
             return;
         }
         Balance balance = Balance.of(network, state);
-        double rounding = rounding(peakVolts(state), 1 / shortestStageSeconds());
-        balanced("periodic", balance, rounding);
-        power("periodic", balance, rounding * peakVolts(state) * SETTINGS.period());
+        Rounding rounding = Rounding.of(network, (SampledRun) state);
+        balanced("periodic", balance, rounding, 0);
+        power("periodic", balance, rounding.watts(peakVolts(state)) * SETTINGS.period() + notFollowedJoules(state));
         if (!(state.work().residual() < 1e-6)) {
             found(
                     "periodic: does not repeat",
@@ -181,11 +184,20 @@ public final class Trial {
         if (!finite("run", run)) {
             return;
         }
-        balanced("run", Balance.of(network, run), rounding(peakVolts(run), 1 / shortestStageSeconds()));
+        balanced("run", Balance.of(network, run), Rounding.of(network, (SampledRun) run), chargingAmps(run));
     }
 
-    private static double shortestStageSeconds() {
-        return Sdirk.GAMMA * SETTINGS.period() / Reductions.GRAINS;
+    /** Mean current [A] that may have charged a junction's capacitance, which comes back within a cycle but not in a run from empty. */
+    private double chargingAmps(Run run) {
+        double farads = 0;
+        for (Element e : network.elements()) {
+            if (e instanceof Element.Ported p) {
+                for (int k = 0; k < p.ports().size(); k++) {
+                    farads = Math.max(farads, p.law().farads(k));
+                }
+            }
+        }
+        return 2 * peakVolts(run) * farads / (2 * SETTINGS.period());
     }
 
     private double peakVolts(Run run) {
@@ -195,19 +207,6 @@ public final class Trial {
             peak = Math.max(peak, Math.max(volts.highest(), -volts.lowest()));
         }
         return peak;
-    }
-
-    /** What the rounding of node voltages makes of the current through the largest conductance there is [A]. */
-    private double rounding(double peakVolts, double perSecond) {
-        double siemens = 0;
-        for (Element e : network.elements()) {
-            if (e instanceof Element.Resistor r) {
-                siemens = Math.max(siemens, 1 / r.ohms());
-            } else if (e instanceof Element.Capacitor c) {
-                siemens = Math.max(siemens, c.farads() * perSecond);
-            }
-        }
-        return VOLTS_ROUNDING_RATIO * peakVolts * siemens;
     }
 
     private boolean finite(String question, Run run) {
@@ -223,52 +222,17 @@ public final class Trial {
         return true;
     }
 
-    /**
-     * Largest resistance [ohm] a stage may see: of resistors, and behind a winding that hangs on capacitance alone γh/C. A
-     * current through it is told to 2⁻⁵² of itself times its ratio to the smallest resistance.
-     */
-    private double largestOhms() {
-        double ohms = 1e6;
-        double longest = Sdirk.GAMMA * SETTINGS.period() / SETTINGS.fewestSteps();
-        for (Element e : network.elements()) {
-            if (e instanceof Element.Resistor r) {
-                ohms = Math.max(ohms, r.ohms());
-            } else if (e instanceof Element.Capacitor c) {
-                ohms = Math.max(ohms, longest / c.farads());
-            } else if (e instanceof Element.Ported p) {
-                for (int k = 0; k < p.ports().size(); k++) {
-                    double farads = p.law().farads(k);
-                    ohms = Math.max(ohms, farads > 0 ? longest / farads : 0);
-                }
-            }
+    private void balanced(String question, Balance balance, Rounding rounding, double charging) {
+        if (!(rounding.residual() <= SOLVED_RATIO)) {
+            found(question + ": equations badly solved", "to %s", rounding.residual());
         }
-        return ohms;
-    }
-
-    private double largestSiemens() {
-        double siemens = 1;
-        for (Element e : network.elements()) {
-            if (e instanceof Element.Resistor r) {
-                siemens = Math.max(siemens, 1 / r.ohms());
-            }
-        }
-        return siemens;
-    }
-
-    private void balanced(String question, Balance balance, double roundingAmps) {
-        List<String> unbalanced = balance.unbalanced(
-                1e-6,
-                1e-9 + roundingAmps,
-                Math.min(MOST_ROUNDING_RATIO, CANCELLING_RATIO * largestOhms() * largestSiemens()));
+        List<String> unbalanced =
+                balance.unbalanced(1e-6, (node, sample) -> UNFOLLOWED_AMPS + rounding.amps(node, sample));
         if (!unbalanced.isEmpty()) {
             found(question + ": currents do not add up", "%s", unbalanced);
         }
-        // what charges a junction's capacitance comes back within a cycle, not in a run from empty: 1 nF, 100 V, 33 ms
-        double charging = question.equals("run") ? 3e-6 : 0;
         List<String> disobedient = balance.disobedient(
-                1e-3 + CANCELLING_RATIO * largestOhms() * balance.largestAmps(),
-                LAW_RATIO,
-                2e-8 + roundingAmps + charging);
+                ends -> 1e-3 + rounding.volts(ends), LAW_RATIO, ends -> 2e-8 + rounding.amps(ends) + charging);
         if (!disobedient.isEmpty()) {
             found(question + ": a part does not obey its law", "%s", disobedient);
         }
@@ -276,12 +240,13 @@ public final class Trial {
 
     /**
      * A thousandth of what is delivered, and as much of what is moved to and fro: reactive power at 128 steps a cycle is
-     * told by a second-order method with an error of (2π/128)³.
+     * told by a second-order method with an error of (2π/128)³. Besides, a source's corner lies up to half a grain from the
+     * end of the step it belongs to: of an edge, the square of that part of it.
      */
-    private void power(String question, Balance balance, double roundingJoules) {
+    private void power(String question, Balance balance, double besidesJoules) {
         double leftJoules = balance.deliveredJoules() - balance.takenJoules() - balance.idealJoules();
-        double allowed = 1e-3 * Math.abs(balance.deliveredJoules()) + 1e-3 * balance.movedJoules();
-        if (!(Math.abs(leftJoules) <= allowed + roundingJoules + 1e-12)) {
+        double allowed = 1e-3 * Math.abs(balance.deliveredJoules()) + (1e-3 + bentRatio()) * balance.movedJoules();
+        if (!(Math.abs(leftJoules) <= allowed + besidesJoules + 1e-12)) {
             found(
                     question + ": power does not add up",
                     "%s J given, %s J taken, %s J moved, %s J left",
@@ -292,6 +257,35 @@ public final class Trial {
         }
     }
 
+    private double bentRatio() {
+        double most = 0;
+        for (Element e : network.elements()) {
+            if (e instanceof Element.VoltageSource v && v.shape() instanceof SourceShape.Corners c) {
+                for (int k = 1; k < c.seconds().size(); k++) {
+                    double edge = c.seconds().get(k) - c.seconds().get(k - 1);
+                    most = Math.max(most, SETTINGS.period() / Reductions.GRAINS / 2 / edge);
+                }
+            }
+        }
+        return most * most;
+    }
+
+    /**
+     * Energy [J] that inductors hold at currents of up to the least full scale of a winding: a coil that rings there with a
+     * capacitor and no resistance has it damped away by steps that do not follow it.
+     */
+    private double notFollowedJoules(Run run) {
+        double joules = 0;
+        for (Element e : network.elements()) {
+            if (e instanceof Element.Inductor l) {
+                Waveform amps = run.amps(l.name());
+                double peak = Math.min(LEAST_WINDING_AMPS, Math.max(amps.highest(), -amps.lowest()));
+                joules += l.henries() * peak * peak;
+            }
+        }
+        return joules;
+    }
+
     /** From the state found, with steps chosen anew, the machine comes back to it. */
     private void oneMoreCycle(PeriodicState state) {
         SampledRun.Restart there = state instanceof SampledRun run ? run.restart : null;
@@ -299,25 +293,20 @@ public final class Trial {
             found("periodic: no place to start from", "%s", state.work());
             return;
         }
-        Layout layout = new Layout(network);
-        Reductions reductions = new Reductions(layout).of(SETTINGS.period());
-        Stepper stepper = new Stepper(reductions);
-        stepper.rest();
-        stepper.accuracy(SETTINGS.accuracy());
-        System.arraycopy(there.x, 0, stepper.x, 0, there.x.length);
-        System.arraycopy(there.own, 0, stepper.own, 0, there.own.length);
-        System.arraycopy(there.volts, 0, stepper.stage.volts, 0, there.volts.length);
-        System.arraycopy(there.amps, 0, stepper.stage.amps, 0, there.amps.length);
-        System.arraycopy(there.scale, 0, stepper.scale, 0, there.scale.length);
-        stepper.stage.sortSleepers();
-        StepControl control = new StepControl(stepper, SETTINGS.accuracy() / 10, SETTINGS.coarsest());
-        if (!control.run(0, Reductions.GRAINS, false, () -> false, grains -> {})) {
-            found("periodic: cannot go on", "%s", stepper.failure());
+        Stepper stepper = gone(there, FINER.get(0));
+        for (int k = 1; k < FINER.size() && stepper == null; k++) {
+            stepper = gone(there, FINER.get(k));
+        }
+        if (stepper == null) {
+            found("periodic: cannot go on", "on any steps");
             return;
         }
+        Layout layout = stepper.layout;
         for (int s = 0; s < layout.slowStates; s++) {
             double scale = Math.max(FULL_SCALE_FLOOR, Math.max(stepper.scale[s], Math.abs(there.x[s])));
-            double off = Math.abs(stepper.x[s] - there.x[s]) / scale;
+            Layout.StateCell cell = layout.cells.get(s);
+            double unfollowed = cell.branch() < 0 ? UNFOLLOWED_AMPS * SETTINGS.period() / cell.farads() : 0;
+            double off = Math.max(0, Math.abs(stepper.x[s] - there.x[s]) - unfollowed) / scale;
             if (!(off <= REPEATS_RATIO)) {
                 found(
                         "periodic: one more cycle ends elsewhere",
@@ -329,5 +318,15 @@ public final class Trial {
                 return;
             }
         }
+    }
+
+    /** A cycle further from there, on steps finer by a ratio; null where a stage is not solved. */
+    private @Nullable Stepper gone(SampledRun.Restart there, double finer) {
+        Stepper stepper = new Stepper(new Reductions(new Layout(network)).of(SETTINGS.period()));
+        stepper.rest();
+        stepper.accuracy(SETTINGS.accuracy());
+        stepper.begin(there);
+        StepControl control = new StepControl(stepper, SETTINGS.accuracy() / finer, SETTINGS.coarsest());
+        return control.run(0, Reductions.GRAINS, false, () -> false, grains -> {}) ? stepper : null;
     }
 }
