@@ -287,7 +287,8 @@ public final class Foretelling {
         try {
             Machine machine = Machine.of(healthy, arrangement, supposition);
             Set<String> open = Fates.openFromTheStart(arrangement, supposition);
-            if (!(Settled.of(machine, meter, near, open, stopped) instanceof Solved.Found<Settled> found)) {
+            if (!(Settled.of(machine, meter, near, open, Settled.secondsIn(arrangement), stopped)
+                    instanceof Solved.Found<Settled> found)) {
                 return Optional.empty();
             }
             Settled settled = found.value();

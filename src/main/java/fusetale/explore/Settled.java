@@ -2,6 +2,7 @@ package fusetale.explore;
 
 import fusetale.aftermath.FuseBand;
 import fusetale.aftermath.Melting;
+import fusetale.bench.Arrangement;
 import fusetale.bench.Bench;
 import fusetale.bench.Meter;
 import fusetale.bench.Seen;
@@ -43,6 +44,12 @@ record Settled(
         Set<String> race,
         long solves,
         Seen first) {
+    /**
+     * A driver is commanded for as long as a look or a reading takes (judgement): nobody waits with a coil held on until a fuse
+     * that is a little overloaded melts.
+     */
+    private static final double COMMAND_SECONDS = 10;
+
     /** Copies the lists. */
     Settled {
         melted = List.copyOf(melted);
@@ -57,11 +64,7 @@ record Settled(
      * @param amps current over a cycle [A]
      * @param melting when it melts at that
      */
-    record Carrying(Fuse fuse, Waveform amps, Melting melting) {
-        boolean surelyMelts() {
-            return melting.surelyMeltedAfter(FuseFate.CERTAIN_SECONDS);
-        }
-    }
+    record Carrying(Fuse fuse, Waveform amps, Melting melting) {}
 
     /** The fuse still in place that carries most for what its marking asks for. */
     Optional<Carrying> mostOverloaded() {
@@ -70,14 +73,30 @@ record Settled(
                         c -> c.amps().rms() / c.fuse().marked().ratedAmps().si()));
     }
 
+    /** How long a machine is taken to stay in an arrangement before somebody looks or measures [s]. */
+    static double secondsIn(Arrangement arrangement) {
+        return arrangement.heldOn().isEmpty() ? FuseFate.CERTAIN_SECONDS : COMMAND_SECONDS;
+    }
+
     /**
-     * Lets a machine settle.
+     * Lets a machine settle: what is left after {@link FuseFate#CERTAIN_SECONDS}.
      *
      * @param near a neighbouring look to start from
      * @param open fuses that are open from the start
      */
     static Solved<Settled> of(
             Machine start, Meter meter, @Nullable Seen near, Set<String> open, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        return of(start, meter, near, open, FuseFate.CERTAIN_SECONDS, stopped);
+    }
+
+    /**
+     * The same after another time.
+     *
+     * @param seconds a fuse that melts for certain within these has melted [s]
+     */
+    static Solved<Settled> of(
+            Machine start, Meter meter, @Nullable Seen near, Set<String> open, double seconds, BooleanSupplier stopped)
             throws UnfitArrangement {
         Machine machine = start;
         Seen from = near;
@@ -97,7 +116,7 @@ record Settled(
             first = first == null ? seen : first;
             List<Carrying> carrying = carrying(machine, seen, gone);
             Carrying soonest = carrying.stream()
-                    .filter(Carrying::surelyMelts)
+                    .filter(c -> c.melting().surelyMeltedAfter(seconds))
                     .min(Comparator.comparingDouble((Carrying c) -> c.melting().maxSeconds())
                             .thenComparing(c -> c.fuse().name()))
                     .orElse(null);

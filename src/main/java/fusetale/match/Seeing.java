@@ -3,7 +3,9 @@ package fusetale.match;
 import fusetale.bench.Observation;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +19,10 @@ final class Seeing {
 
     /** Of what there is to see, so much is changed by a fault that is not in the list (judgement). */
     private static final double UNLISTED = 0.03;
+
+    /** A coil with a switch at the end of its stroke holds or lets go and comes in again, as its holding current is just enough or not. */
+    private static final Set<Observation.Sight> BY_A_HAIR =
+            EnumSet.of(Observation.Sight.HOLDS, Observation.Sight.CHATTERS);
 
     /** Sights in their order, by their place in it. */
     private static final Map<Observation.Sight, Integer> PLACES = places();
@@ -67,7 +73,8 @@ final class Seeing {
     }
 
     private static boolean neighbours(Observation.Sight one, Observation.Sight other) {
-        return Math.abs(PLACES.getOrDefault(one, 0) - PLACES.getOrDefault(other, 0)) == 1;
+        return Math.abs(PLACES.getOrDefault(one, 0) - PLACES.getOrDefault(other, 0)) == 1
+                || BY_A_HAIR.containsAll(EnumSet.of(one, other));
     }
 
     /** The link and cap of a fuse are plain to see; brightness, pull, heat and hum are matters of degree. */

@@ -11,9 +11,7 @@ import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,15 +37,6 @@ final class Workbench {
     /** Where more do not answer, it is the supply of all of them, and shows as found. */
     private static final int MOST_UNANSWERED = 2;
 
-    /**
-     * Hypotheses less likely than this are not worked out further: did one thing seen turn from slip to proof, which is two
-     * hundred to one, it would still have one of a hundred.
-     */
-    private static final double LIKELY = 5e-5;
-
-    /** Boards that are worked out before all are weighed again. */
-    private static final int AT_ONCE = 64;
-
     private static final double OUT_OF_ORDER = 3;
     /** From here on of something else, or of a slip, two faults at once are compared. */
     private static final double PAIRS_FROM = 0.2;
@@ -62,6 +51,7 @@ final class Workbench {
     private final Map<Wanted, Outlook> outlooks = new ConcurrentHashMap<>();
     private final Map<String, Contrast> contrasts = new ConcurrentHashMap<>();
     private final Circuit circuit;
+    private final Refining refining;
     private final List<Trial> trials = new ArrayList<>();
     private final String asFoundKey;
     private final Map<Supposition, Integer> pairs = new HashMap<>();
@@ -85,6 +75,7 @@ final class Workbench {
         this.scales = new Scales(this, sideBySide);
         this.asFoundKey = Dictionary.key(dictionary.asFound());
         this.circuit = circuit;
+        this.refining = new Refining(this, circuit);
         tryAll();
     }
 
@@ -260,7 +251,7 @@ final class Workbench {
     }
 
     /** The same, unless just these were asked of just these arrangements the last time. */
-    private void readilyOnce(List<Boards.Board> some, List<Arrangement> arrangements, BooleanSupplier stopped) {
+    void readilyOnce(List<Boards.Board> some, List<Arrangement> arrangements, BooleanSupplier stopped) {
         Readily now =
                 new Readily(some, arrangements.stream().map(Dictionary::key).toList());
         if (!now.equals(lastReadily)) {
@@ -421,7 +412,12 @@ final class Workbench {
 
     /** Weighs all boards of the list of which it is known what they show as found. */
     Weighing weigh(Case findings) {
-        return scales.weigh(findings, boards::fromTheStart);
+        return weigh(findings, boards::fromTheStart);
+    }
+
+    /** Weighs boards of which it is known what they show as found. */
+    Weighing weigh(Case findings, Predicate<Boards.Board> listed) {
+        return scales.weigh(findings, listed);
     }
 
     /**
@@ -446,7 +442,7 @@ final class Workbench {
             Sharper sharper,
             BooleanSupplier stopped) {
         Predicate<Boards.Board> singles = listed.and(boards::fromTheStart);
-        Weighing weighing = settled(findings, arrangements, singles, sharper, stopped);
+        Weighing weighing = refining.settled(findings, arrangements, singles, sharper, stopped);
         boolean slip = Arrays.stream(weighing.posterior().suspicion()).anyMatch(x -> x > SLIP_FROM);
         if (!(slip || weighing.posterior().somethingElse() > PAIRS_FROM) || stopped.getAsBoolean()) {
             return weighing;
@@ -454,7 +450,8 @@ final class Workbench {
         Set<Integer> pairs = pairs(weighing, arrangements, stopped);
         return pairs.isEmpty()
                 ? weighing
-                : settled(findings, arrangements, singles.or(b -> pairs.contains(b.hypothesis())), sharper, stopped);
+                : refining.settled(
+                        findings, arrangements, singles.or(b -> pairs.contains(b.hypothesis())), sharper, stopped);
     }
 
     /** Each pair is made once, and compared only where it was called for. */
@@ -471,111 +468,6 @@ final class Workbench {
                 numbers.stream().flatMap(h -> boards.of(h).stream()).toList();
         work(fresh.stream().filter(Boards.Board::middle).toList(), first(arrangements), weighing.findings(), stopped);
         return numbers;
-    }
-
-    private Weighing settled(
-            Case findings,
-            List<Arrangement> arrangements,
-            Predicate<Boards.Board> listed,
-            Sharper sharper,
-            BooleanSupplier stopped) {
-        readilyOnce(boards.all().stream().filter(this::known).filter(listed).toList(), arrangements, stopped);
-        Set<String> tried = new HashSet<>();
-        Nearness nearness = null;
-        while (true) {
-            Weighing weighing = scales.weigh(findings, listed);
-            Map<Integer, Double> likely = likely(weighing);
-            BitSet complete = complete(weighing);
-            Map<Integer, List<Boards.Board>> lacking = Map.of();
-            Stage stage = Stage.MIDDLE_AMOUNTS;
-            for (Stage next : Stage.values()) {
-                if (lacking.isEmpty()) {
-                    stage = next;
-                    lacking = lacking(next, likely.keySet(), findings, complete, tried);
-                }
-            }
-            if (lacking.isEmpty() || stopped.getAsBoolean()) {
-                return weighing;
-            }
-            nearness = nearness == null ? new Nearness(circuit, outOfOrder(findings)) : nearness;
-            sharper.told(weighing, likely.size() - lacking.size(), likely.size());
-            List<Boards.Board> some = some(stage, likely, lacking, nearness, tried);
-            work(some, stage == Stage.AMOUNTS_AS_FOUND ? List.of() : arrangements, findings, stopped);
-            readily(some, arrangements, stopped);
-        }
-    }
-
-    /** In which order what is likely is worked out: what is refuted in one stage costs nothing in the next. */
-    private enum Stage {
-        MIDDLE_AMOUNTS,
-        AMOUNTS_AS_FOUND,
-        AMOUNTS
-    }
-
-    /** Boards of which all is known that was asked, by number. */
-    private BitSet complete(Weighing weighing) {
-        BitSet complete = new BitSet();
-        Posterior p = weighing.posterior();
-        for (int k = 0; k < p.boards().size(); k++) {
-            Boards.Board board = p.boards().get(k);
-            complete.set(
-                    board.number(),
-                    p.fits().get(k).isComplete() && mayHaveMelted(board).isEmpty());
-        }
-        return complete;
-    }
-
-    /** Boards of a stage that lack something, by hypothesis; what cannot be worked out is not tried for ever. */
-    private Map<Integer, List<Boards.Board>> lacking(
-            Stage stage, Set<Integer> likely, Case findings, BitSet complete, Set<String> tried) {
-        Map<Integer, List<Boards.Board>> all = new LinkedHashMap<>();
-        for (int h : likely) {
-            List<Boards.Board> of = boards.of(h).stream()
-                    .filter(b -> stage == Stage.MIDDLE_AMOUNTS ? b.middle() : !b.middle())
-                    .filter(b -> !complete.get(b.number()))
-                    .filter(b -> !known(b) || (stage != Stage.AMOUNTS_AS_FOUND && lacks(b, findings)))
-                    .toList();
-            if (!of.isEmpty() && !tried.contains(stage + " " + h)) {
-                all.put(h, of);
-            }
-        }
-        return all;
-    }
-
-    /** What is worked out before all are weighed again: likely and near first, all amounts of a hypothesis together. */
-    private List<Boards.Board> some(
-            Stage stage,
-            Map<Integer, Double> likely,
-            Map<Integer, List<Boards.Board>> lacking,
-            Nearness nearness,
-            Set<String> tried) {
-        List<Integer> order = lacking.keySet().stream()
-                .sorted(Comparator.comparingDouble((Integer h) -> -likely.getOrDefault(h, 0.0)
-                        * nearness.ratio(boards.hypotheses().get(h).usual().faults())))
-                .toList();
-        List<Boards.Board> some = new ArrayList<>();
-        for (int h : order) {
-            if (some.size() < AT_ONCE) {
-                some.addAll(lacking.getOrDefault(h, List.of()));
-                tried.add(stage + " " + h);
-            }
-        }
-        return some;
-    }
-
-    /**
-     * Hypotheses that are still likely, with all their amounts. What is not known of a board may turn out to be exactly what was
-     * found: nothing is given up for what was never worked out.
-     */
-    private static Map<Integer, Double> likely(Weighing weighing) {
-        Posterior p = weighing.posterior();
-        Map<Integer, Double> shares = new LinkedHashMap<>();
-        for (int k = 0; k < p.shares().length; k++) {
-            double atBest = p.shares()[k] * Math.exp(p.fits().get(k).open(weighing.common()));
-            shares.merge(p.boards().get(k).hypothesis(), Math.min(1, atBest), Double::sum);
-        }
-        shares.values().removeIf(share -> share <= LIKELY);
-        return shares;
     }
 
     /** Told how far the work has come, with the answer until then. */

@@ -46,7 +46,9 @@ public final class Simulated {
                 return Optional.ofNullable(seen).map(s -> told(s, List.of(), arrangement, now, checks));
             }
             Seen from = near;
-            if (!(Settled.of(machine, meter, from, Fates.openFromTheStart(arrangement, now), () -> false)
+            Set<String> open = Fates.openFromTheStart(arrangement, now);
+            double seconds = Settled.secondsIn(arrangement);
+            if (!(Settled.of(machine, meter, from, open, seconds, () -> false)
                     instanceof Solved.Found<Settled> settled)) {
                 return Optional.empty();
             }

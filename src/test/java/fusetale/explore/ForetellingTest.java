@@ -5,15 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.bench.Observation;
 import fusetale.bench.Reading;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.fault.Catalogue;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
 import fusetale.fault.FaultForm;
 import fusetale.fault.Supposition;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -67,5 +74,32 @@ class ForetellingTest {
                         .isTrue();
             }
         }
+    }
+
+    /**
+     * A coil that its driver's short keeps on takes 4.2 A, and 8.5 A flow while another is commanded beside it. A slow 5 A fuse
+     * carries 1.7 times its rating for minutes (its band: 84 s to 8.2 min), so that the command shows the coil going in.
+     */
+    @Test
+    void fuseThatTakesMinutesIsWholeWhileACoilIsCommanded() throws Exception {
+        Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
+                .read(Path.of("circuits/night-ferry.yaml"))
+                .circuit());
+        Arrangement commanded = Arrangement.powered(circuit).withHeldOn("L206");
+        Supposition stuck =
+                new Supposition(List.of(new Fault("Q207", "ce", FailureMode.SHORT, new Quantity(0.02, Unit.OHM))));
+        Meter meter = Meter.trueRms4000();
+
+        Foretold told = Foretelling.of(Specimen.nominal(circuit), commanded, meter, List.of(), () -> false)
+                .under(stuck, () -> false)
+                .orElseThrow();
+
+        assertThat(told.melted()).isEmpty();
+        assertThat(told.observations()).contains(new Observation("L206", Observation.Sight.PULLS_IN, ""));
+        // and after the ten minutes that suppose answers for
+        Machine machine = Machine.of(circuit, commanded, stuck);
+        Settled after = Objects.requireNonNull(
+                Settled.of(machine, meter, null, Set.of(), () -> false).orElse(reason -> null));
+        assertThat(after.melted()).extracting(c -> c.fuse().name()).containsExactly("F202");
     }
 }
