@@ -61,8 +61,10 @@ final class Refining {
         List<Boards.Board> compared =
                 bench.boards().all().stream().filter(listed).toList();
         bench.readilyOnce(compared.stream().filter(bench::known).toList(), arrangements, stopped);
-        Set<Integer> all =
-                compared.stream().map(Boards.Board::hypothesis).collect(Collectors.toCollection(TreeSet::new));
+        Set<Integer> endsOpen = compared.stream()
+                .filter(b -> belongs(b, Stage.ALL_ENDS_AS_FOUND) && !bench.known(b))
+                .map(Boards.Board::hypothesis)
+                .collect(Collectors.toCollection(TreeSet::new));
         Set<String> tried = new HashSet<>();
         Nearness nearness = null;
         while (true) {
@@ -74,7 +76,7 @@ final class Refining {
             for (Stage next : Stage.values()) {
                 if (lacking.isEmpty()) {
                     stage = next;
-                    Set<Integer> among = next == Stage.ALL_ENDS_AS_FOUND ? all : likely.keySet();
+                    Set<Integer> among = next == Stage.ALL_ENDS_AS_FOUND ? endsOpen : likely.keySet();
                     lacking = lacking(next, among, findings, complete, tried);
                 }
             }
@@ -82,7 +84,7 @@ final class Refining {
                 return weighing;
             }
             nearness = nearness == null ? new Nearness(circuit, bench.outOfOrder(findings)) : nearness;
-            int of = stage == Stage.ALL_ENDS_AS_FOUND ? all.size() : likely.size();
+            int of = stage == Stage.ALL_ENDS_AS_FOUND ? endsOpen.size() : likely.size();
             sharper.told(weighing, of - lacking.size(), of);
             List<Boards.Board> some = some(stage, likely, lacking, nearness, tried);
             boolean asFound = stage == Stage.AMOUNTS_AS_FOUND || stage == Stage.ALL_ENDS_AS_FOUND;

@@ -74,7 +74,7 @@ final class Seeing {
 
     private static boolean neighbours(Observation.Sight one, Observation.Sight other) {
         return Math.abs(PLACES.getOrDefault(one, 0) - PLACES.getOrDefault(other, 0)) == 1
-                || BY_A_HAIR.containsAll(EnumSet.of(one, other));
+                || (BY_A_HAIR.contains(one) && BY_A_HAIR.contains(other));
     }
 
     /** The link and cap of a fuse are plain to see; brightness, pull, heat and hum are matters of degree. */

@@ -138,7 +138,6 @@ final class Shooting {
                 return found;
             }
         }
-        rougher = null;
         return orRougher(plainStepping());
     }
 
@@ -172,7 +171,6 @@ final class Shooting {
 
     /** Newton's passes; what they found on rougher steps where finer ones lead nowhere. */
     private Solved<PeriodicState> passes(@Nullable Mesh first, int most) {
-        rougher = null;
         return orRougher(newton(first, most));
     }
 

@@ -16,7 +16,7 @@ final class Stepper {
      * inductance rings with junction capacitance at microamperes; following that takes a thousand steps a cycle and moves
      * no reading by a microvolt.
      */
-    private static final double SCALE_FLOOR_AMPS = 0.1;
+    static final double SCALE_FLOOR_AMPS = 0.1;
     /** Full scale of a device's own state is at least this, whatever its unit. */
     private static final double SCALE_FLOOR_OWN = 1e-3;
 
@@ -392,8 +392,8 @@ final class Stepper {
     }
 
     /**
-     * Adds the error of the attempted step to what the sensitivities carry on of those before: to be called once for a step that
-     * carries them.
+     * Adds the error that the attempted step makes in slow states to what the sensitivities carry on of those before: to be called once
+     * for a step that carries them.
      */
     void addErrors(int level) {
         if (!slopeKnown) {

@@ -78,7 +78,8 @@ class ForetellingTest {
 
     /**
      * A coil that its driver's short keeps on takes 4.2 A, and 8.5 A flow while another is commanded beside it. A slow 5 A fuse
-     * carries 1.7 times its rating for minutes (its band: 84 s to 8.2 min), so that the command shows the coil going in.
+     * carries 1.7 times its rating for minutes (84 s to 8.2 min), so that the command shows the coil going in. Currents and times
+     * are the program's own; the ten seconds of a command are judgement.
      */
     @Test
     void fuseThatTakesMinutesIsWholeWhileACoilIsCommanded() throws Exception {

@@ -85,8 +85,9 @@ class MatcherTest {
      * A dropper that has drifted far, all read before anything is asked: of its amounts the usual one is refuted twice over, and
      * must not stand for the others. 2.41 times 12 ohm is 28.9 ohm; the lamp (14 V, 0.2 A) takes 0.2 A·(11.7/14)^0.55 = 0.18 A at
      * 11.7 V (the exponent is a handbook's, IES), 5.2 V less than the 16.9 V before it; cold it has 6.05 ohm, which with the dropper
-     * and the bleeder of 1 kohm beside them makes 33.8 ohm at TP1. Ripple as on a sound board, behind the dropper in the ratio of
-     * the lamp's 65 ohm to all of its 94.
+     * and the bleeder of 1 kohm beside them makes 33.8 ohm at TP1. The ripple at TP1 goes on
+     * to TP2 in the ratio of the lamp's 65 ohm to all of its 94. The 16.93 V, that ripple and the lamp's cold 6.05 ohm are the
+     * program's own: what is checked is that the amount is looked at.
      */
     @Test
     void amountFarFromTheUsualOneIsFound() throws Exception {

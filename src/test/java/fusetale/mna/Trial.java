@@ -27,9 +27,6 @@ public final class Trial {
     /** Below this, a current is not followed: neither in a sum, nor in what it does to picofarads within a cycle. */
     private static final double UNFOLLOWED_AMPS = 1e-9;
 
-    /** A step's error is held against this where a winding's current is less. */
-    private static final double LEAST_WINDING_AMPS = 0.1;
-
     /** How much less a step of the cycle that judges may err by; the others where a stage of the first is not solved. */
     private static final List<Double> FINER = List.of(300.0, 100.0, 30.0);
 
@@ -279,7 +276,7 @@ public final class Trial {
         for (Element e : network.elements()) {
             if (e instanceof Element.Inductor l) {
                 Waveform amps = run.amps(l.name());
-                double peak = Math.min(LEAST_WINDING_AMPS, Math.max(amps.highest(), -amps.lowest()));
+                double peak = Math.min(Stepper.SCALE_FLOOR_AMPS, Math.max(amps.highest(), -amps.lowest()));
                 joules += l.henries() * peak * peak;
             }
         }
