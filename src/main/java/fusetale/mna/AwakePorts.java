@@ -233,6 +233,23 @@ final class AwakePorts {
         return most;
     }
 
+    /** Euclidean length of {@link #right}. */
+    double length() {
+        double squares = 0;
+        for (int r = 0; r < ports; r++) {
+            squares += right[r] * right[r];
+        }
+        return Math.sqrt(squares);
+    }
+
+    /** Moves the ports by a part of the step in {@link #right}, which then is that part. {@code volts}: Modified. */
+    void move(double[] volts, double part) {
+        for (int r = 0; r < ports; r++) {
+            right[r] *= part;
+            volts[port[r]] += right[r];
+        }
+    }
+
     /** Factors 1 − Z·J at the present slopes; false where it is singular. */
     boolean factor() {
         build();

@@ -17,20 +17,21 @@ final class LinearSystem {
     /** Below this the scaled matrix is singular to working accuracy: a few units of rounding of numbers near 1. */
     private static final double SMALLEST_PIVOT = 1e-15;
 
+    /** By then all rows but those of sources on very large or small conductances are within a factor of two of 1. */
+    private static final int SCALED_TIMES = 4;
+
     /** Right sides that are solved for at once. */
     private static final int AT_ONCE = 4;
 
     private final int size;
     private final int[] order;
-    private final double[] rowScale;
-    private final double[] columnScale;
+    private final double[] scale;
     private final LuUpLooking_DSCC lu;
 
-    private LinearSystem(int[] order, double[] rowScale, double[] columnScale, LuUpLooking_DSCC lu) {
+    private LinearSystem(int[] order, double[] scale, LuUpLooking_DSCC lu) {
         this.size = order.length;
         this.order = order;
-        this.rowScale = rowScale;
-        this.columnScale = columnScale;
+        this.scale = scale;
         this.lu = lu;
     }
 
@@ -54,12 +55,11 @@ final class LinearSystem {
     static Factored factor(SparsePattern pattern, double perSecond) {
         int size = pattern.size;
         double[] values = pattern.values(perSecond);
-        double[] rowScale = new double[size];
-        double[] columnScale = new double[size];
-        int strange = scale(pattern, values, rowScale, columnScale);
+        double[] scale = new double[size];
+        int strange = scale(pattern, values, scale);
         LuUpLooking_DSCC lu = new LuUpLooking_DSCC(null);
         if (strange >= 0) {
-            return new Factored(new LinearSystem(pattern.order, rowScale, columnScale, lu), pattern.order[strange]);
+            return new Factored(new LinearSystem(pattern.order, scale, lu), pattern.order[strange]);
         }
         DMatrixSparseCSC m = new DMatrixSparseCSC(size, size, 0);
         m.col_idx = pattern.columnStart.clone();
@@ -69,30 +69,44 @@ final class LinearSystem {
         m.indicesSorted = true;
         boolean whole = lu.decompose(m);
         // made when all is done: what is final in it may be read by any thread
-        LinearSystem system = new LinearSystem(pattern.order, rowScale, columnScale, lu);
+        LinearSystem system = new LinearSystem(pattern.order, scale, lu);
         return new Factored(system, whole ? weakest(lu.getU(), pattern.order) : pattern.order[size - 1]);
     }
 
-    /** Scales in place; the first row with a value that is not finite, −1 where there is none. */
-    private static int scale(SparsePattern pattern, double[] values, double[] rowScale, double[] columnScale) {
+    /**
+     * Scales in place, each row and its column by the same, so that the largest entry of both comes near 1 (D. Ruiz, A Scaling
+     * Algorithm to Equilibrate Both Rows and Columns Norms in Matrices, RAL-TR-2001-034): were rows scaled alone, that of a node
+     * which hangs on leakage would be as good a pivot for its neighbour as the neighbour's own, and a volt be told as the
+     * difference of gigavolts.
+     *
+     * @return the first row with a value that is not finite, −1 where there is none
+     */
+    private static int scale(SparsePattern pattern, double[] values, double[] scale) {
+        int size = pattern.size;
         for (int k = 0; k < values.length; k++) {
             if (!Double.isFinite(values[k])) {
                 return pattern.rows[k];
             }
-            rowScale[pattern.rows[k]] = Math.max(rowScale[pattern.rows[k]], Math.abs(values[k]));
         }
-        for (int r = 0; r < rowScale.length; r++) {
-            rowScale[r] = powerOfTwoNear(rowScale[r]);
-        }
-        for (int c = 0; c < columnScale.length; c++) {
-            double most = 0;
-            for (int k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
-                values[k] *= rowScale[pattern.rows[k]];
-                most = Math.max(most, Math.abs(values[k]));
+        Arrays.fill(scale, 1);
+        double[] most = new double[size];
+        for (int time = 0; time < SCALED_TIMES; time++) {
+            Arrays.fill(most, 0);
+            for (int c = 0; c < size; c++) {
+                for (int k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
+                    int r = pattern.rows[k];
+                    double magnitude = Math.abs(values[k]) * scale[r] * scale[c];
+                    most[r] = Math.max(most[r], magnitude);
+                    most[c] = Math.max(most[c], magnitude);
+                }
             }
-            columnScale[c] = powerOfTwoNear(most);
+            for (int r = 0; r < size; r++) {
+                scale[r] *= most[r] == 0 ? 1 : Math.scalb(1.0, -(int) Math.rint(Math.getExponent(most[r]) / 2.0));
+            }
+        }
+        for (int c = 0; c < size; c++) {
             for (int k = pattern.columnStart[c]; k < pattern.columnStart[c + 1]; k++) {
-                values[k] *= columnScale[c];
+                values[k] *= scale[pattern.rows[k]] * scale[c];
             }
         }
         return -1;
@@ -145,7 +159,7 @@ final class LinearSystem {
             for (int k = 0; k < size; k++) {
                 double value = b[j][order[k]];
                 if (value != 0) {
-                    work[AT_ONCE * rowOf[k] + j - from] = value * rowScale[k];
+                    work[AT_ONCE * rowOf[k] + j - from] = value * scale[k];
                     first = Math.min(first, rowOf[k]);
                 }
             }
@@ -154,7 +168,7 @@ final class LinearSystem {
         upper(lu.getU(), work);
         for (int j = from; j < end; j++) {
             for (int k = 0; k < size; k++) {
-                b[j][order[k]] = work[AT_ONCE * k + j - from] * columnScale[k];
+                b[j][order[k]] = work[AT_ONCE * k + j - from] * scale[k];
             }
         }
     }
@@ -197,9 +211,5 @@ final class LinearSystem {
             x[at + 2] -= value * c;
             x[at + 3] -= value * d;
         }
-    }
-
-    private static double powerOfTwoNear(double most) {
-        return most == 0 || !Double.isFinite(most) ? 1 : Math.scalb(1.0, -Math.getExponent(most));
     }
 }

@@ -33,6 +33,13 @@ final class Mesh {
         return new Mesh(out);
     }
 
+    /** The same with every step halved that is longer than one grain. */
+    Mesh halved() {
+        return new Mesh(Arrays.stream(levels)
+                .flatMap(level -> level == 0 ? IntStream.of(0) : IntStream.of(level - 1, level - 1))
+                .toArray());
+    }
+
     /** The same with every two steps that make one of twice their length put together. */
     Mesh coarser() {
         int[] out = new int[levels.length];

@@ -26,6 +26,10 @@ final class PortStage {
     private static final double GOES_ON = 1.3;
 
     private static final int MOST_CAREFUL_ITERATIONS = 600;
+    /** Half of the part of a monotone step that is tried first, and the smallest. */
+    private static final double FIRST_PART = 1.0 / 128;
+
+    private static final double SMALLEST_PART = 0x1p-30;
     /** Factors are kept while each iteration's step is at most this part of the one before. */
     private static final double CHORD_CONTRACTION = 0.1;
     /** Slopes that have turned by more than this since they were factored are factored anew at once. */
@@ -60,6 +64,7 @@ final class PortStage {
     private double closeVolts;
     private boolean careful;
     private boolean lastTry;
+    private boolean monotone;
     private boolean sortFirst;
     /** How often the sleepers have been looked at in this stage. */
     private int looks;
@@ -128,6 +133,14 @@ final class PortStage {
         lastTry = true;
         boolean solved = solveCarefully(reduction, seconds);
         lastTry = false;
+        return solved;
+    }
+
+    /** The same with steps each of which must lead nearer: where those of {@link #solveAtLast} go round in a circle. */
+    boolean solveMonotonically(Reduction reduction, double seconds) {
+        monotone = true;
+        boolean solved = solveCarefully(reduction, seconds);
+        monotone = false;
         return solved;
     }
 
@@ -215,6 +228,9 @@ final class PortStage {
         if (newton.ports == 0) {
             return true;
         }
+        if (monotone) {
+            return descend(reduction);
+        }
         double before = 0;
         double carefulVolts = CAREFUL_VOLTS;
         int most = careful ? MOST_CAREFUL_ITERATIONS : MOST_ITERATIONS;
@@ -252,6 +268,52 @@ final class PortStage {
             }
             newton.factored = contraction < CHORD_CONTRACTION && (before > 0 || moved < CHORD_START);
             before = moved;
+        }
+        return false;
+    }
+
+    /**
+     * Newton's iteration with each step halved until the one that the same slopes then ask for is shorter: the natural
+     * monotonicity test (P. Deuflhard, Newton Methods for Nonlinear Problems, 2004, §3.3), which does not depend on how the
+     * equations are scaled.
+     */
+    private boolean descend(Reduction reduction) {
+        double[] from = volts.clone();
+        double[] step = new double[newton.ports];
+        double part = FIRST_PART;
+        evaluateActive(0);
+        for (int iteration = 0; iteration < MOST_CAREFUL_ITERATIONS; iteration++) {
+            newton.residual(reduction, out, volts);
+            if (!newton.factor()) {
+                return false;
+            }
+            newton.solve();
+            double length = newton.length();
+            if (newton.longest() <= closeVolts) {
+                newton.move(volts, 1);
+                carryCurrents();
+                return true;
+            }
+            System.arraycopy(volts, 0, from, 0, volts.length);
+            System.arraycopy(newton.right, 0, step, 0, newton.ports);
+            part = Math.min(1, 2 * part);
+            while (true) {
+                solves++;
+                System.arraycopy(step, 0, newton.right, 0, newton.ports);
+                newton.move(volts, part);
+                evaluateActive(0);
+                newton.residual(reduction, out, volts);
+                newton.solve();
+                double next = newton.length();
+                if (next <= (1 - part / 4) * length) {
+                    break;
+                }
+                part /= 2;
+                if (!(part > SMALLEST_PART)) {
+                    return false;
+                }
+                System.arraycopy(from, 0, volts, 0, volts.length);
+            }
         }
         return false;
     }
@@ -372,7 +434,8 @@ final class PortStage {
             newton.mismatch(reduction, out, volts);
             newton.solve();
             if (newton.longest() <= closeVolts) {
-                return true;
+                // the awake stay; but one sleeper may have moved another
+                continue;
             }
             if (newton.nextStep(true, 0) > closeVolts) {
                 break;

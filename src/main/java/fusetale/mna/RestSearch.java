@@ -38,6 +38,11 @@ final class RestSearch {
                 return new Solved.Found<>(new Success(raise ? "sources raised" : "shunts lowered", passes));
             }
         }
+        java.util.Arrays.fill(stage.volts, 0);
+        passes++;
+        if (stage.solveMonotonically(reduction, 0)) {
+            return new Solved.Found<>(new Success("always nearer", passes));
+        }
         return new Solved.Failed<>(new NotSolved(
                 NotSolved.Kind.NO_OPERATING_POINT, List.of(), "no state at rest was found in " + passes + " tries"));
     }

@@ -4,6 +4,14 @@ import org.jspecify.annotations.Nullable;
 
 /** How far the search for a periodic state has come, pass by pass: what {@link Shooting} keeps between its passes. */
 final class Search {
+    /** A state further off than this ratio of full scale has hardly begun to settle. */
+    static final double VERY_FAR = 0.25;
+    /** After so many passes from a neighbour, further off than that, starting from rest is quicker. */
+    private static final int FAR_PASSES = 3;
+
+    private static final int MOST_FAR_PASSES = 5;
+    private static final double STILL_FAR = 0.05;
+
     @Nullable
     Mesh mesh;
 
@@ -54,6 +62,12 @@ final class Search {
     /** Whether the next cycle only finds out how near the neighbour is: one that is hard to take says that it is not. */
     boolean isTrial() {
         return fresh && near;
+    }
+
+    /** Whether a neighbour does not lead there quickly enough, by what a cycle misses by as a ratio of full scale. */
+    boolean isHopeless(int pass, double norm) {
+        boolean far = pass >= FAR_PASSES && norm > VERY_FAR;
+        return near && (far || (pass >= MOST_FAR_PASSES && norm > STILL_FAR));
     }
 
     /** The next cycle is over other steps: what its residual changed by says little of the step that led to it. */

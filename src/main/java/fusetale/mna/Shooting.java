@@ -42,12 +42,6 @@ final class Shooting {
     /** In so many passes at first, lamps that a neighbour lights otherwise are put where they should settle. */
     private static final int MOST_SETTLED = 2;
 
-    /** After so many passes from a neighbour, further off than this ratio of full scale, starting from rest is quicker. */
-    private static final int FAR_PASSES = 3;
-
-    private static final double VERY_FAR = 0.25;
-    private static final int MOST_FAR_PASSES = 5;
-    private static final double STILL_FAR = 0.05;
     /** Newton must not want to go further than this ratio of full scale. */
     private static final double STEP_RATIO = 1e-5;
     /** Cycles the machine runs from rest before Newton takes over. */
@@ -96,7 +90,7 @@ final class Shooting {
     /** What was found on steps that are then made finer. */
     private @Nullable Solved<PeriodicState> rougher;
 
-    private final FinerSteps finer = new FinerSteps();
+    private final FinerSteps finer;
     private boolean tooRough;
     /** Whether the search began with a neighbour, even where that led nowhere. */
     private boolean neighbourGiven;
@@ -107,6 +101,7 @@ final class Shooting {
         this.settings = settings;
         this.asked = asked;
         this.stopped = () -> asked.getAsBoolean() || stepper.stage.solves - solvesBefore > MOST_SOLVES;
+        this.finer = new FinerSteps(settings.accuracy());
         this.map = new PeriodMap(stepper, settings, stopped);
         this.start = map.start;
         this.end = new PeriodMap.Keep(stepper);
@@ -210,13 +205,15 @@ final class Shooting {
             search.fresh = false;
             double norm = map.norm(residual);
             boolean repeats = search.holds && norm <= settings.periodicity() && stepLeft(residual) <= STEP_RATIO;
-            if (repeats && map.fastNorm() <= FAST_RATIO) {
+            boolean grows = repeats && !map.isBounded();
+            if (repeats && !grows && map.fastNorm() <= FAST_RATIO) {
                 Solved<PeriodicState> answer = refined(search, norm) ? null : answer(search, mesh, residual, norm);
                 if (answer != null) {
                     return answer;
                 }
                 last = rougher == null ? last : pass + most;
-            } else if ((search.near && isHopeless(pass, norm))
+            } else if (grows
+                    || search.isHopeless(pass, norm)
                     || (search.renewals >= MOST_RENEWALS && norm > FAR / 10)) {
                 return noPeriodicState();
             } else if (repeats && ++search.fastPasses >= MOST_FAST_PASSES) {
@@ -255,7 +252,7 @@ final class Shooting {
      */
     private @Nullable Mesh cycle(Search search) {
         boolean far = search.before > STEPS_OF_ITS_OWN;
-        boolean rough = search.before > VERY_FAR / 2;
+        boolean rough = search.before > Search.VERY_FAR / 2;
         if (!search.fresh && (far || search.passing)) {
             Mesh laid = rough ? map.roughCycle() : map.adaptiveCycle();
             if (search.rough && !rough) {
@@ -307,10 +304,6 @@ final class Shooting {
         }
     }
 
-    private static boolean isHopeless(int pass, double norm) {
-        return (pass >= FAR_PASSES && norm > VERY_FAR) || (pass >= MOST_FAR_PASSES && norm > STILL_FAR);
-    }
-
     /** Puts lamps that are far off where they should settle; false where there are none. */
     private boolean settledOwn(Search search, int pass, double norm) {
         if (!search.near || pass > MOST_SETTLED || norm <= FAR || !map.settleOwn(FAR)) {
@@ -333,11 +326,12 @@ final class Shooting {
             map.move(start, known.times(residual), 1);
             map.save(start);
         }
+        double[] halved = map.halvedResidual(mesh);
         if (!map.fixedCycle(mesh, true)) {
             return Double.NaN;
         }
         inverse = PeriodInverse.of(stepper);
-        tooRough = finer.wanted(map, inverse);
+        tooRough = finer.wanted(map, halved, inverse);
         double norm = map.norm(map.residual());
         return norm <= settings.periodicity() ? norm : Double.NaN;
     }
@@ -445,11 +439,14 @@ final class Shooting {
                 }
                 continue;
             }
+            if (!map.isBounded()) {
+                return noPeriodicState();
+            }
             double norm = map.norm(map.residual());
             if (norm <= settings.periodicity() && map.fastNorm() <= FAST_RATIO) {
                 rougher = found("stepping", false, mesh, norm);
-                map.restore(start);
-                if (!map.fixedCycle(mesh, true) || !finer.wanted(map, PeriodInverse.of(stepper))) {
+                double[] halved = map.halvedResidual(mesh);
+                if (!map.fixedCycle(mesh, true) || !finer.wanted(map, halved, PeriodInverse.of(stepper))) {
                     return rougher;
                 }
                 mesh = map.adaptiveCycle();
@@ -513,6 +510,7 @@ final class Shooting {
         search.mesh = map.adaptiveCycle();
         map.restore(start);
         search.refinements = 0;
+        search.renewals = 0;
         search.otherMap();
         search.goOn(norm);
         return null;

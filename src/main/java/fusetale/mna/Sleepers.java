@@ -145,7 +145,12 @@ final class Sleepers {
                 look(d);
                 rests = values.slopeRatio(reduction, d) <= WAKING_SLOPE;
             }
-            for (int k = 0; k < at.amps.length && rests; k++) {
+            if (!rests) {
+                // evaluated where it is not: its slopes would be taken for those of where it is
+                quietFrom[first] = Double.POSITIVE_INFINITY;
+                continue;
+            }
+            for (int k = 0; k < at.amps.length; k++) {
                 values.amps[first + k] = tangent(d, k);
                 quietFrom[first + k] = values.volts[first + k];
                 quietTo[first + k] = values.volts[first + k];

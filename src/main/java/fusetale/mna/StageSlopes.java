@@ -14,9 +14,6 @@ final class StageSlopes {
      */
     private static final double UNFELT_SLOPE = 1e-6;
 
-    /** Columns beside those of the states: of the alternating sources, then of the errors of the steps. */
-    static final int MORE_COLUMNS = 2;
-
     /** A current's sensitivity [A per unit of a state] below this moves nothing, over a thousand stages and a megohm. */
     private static final double LEAST_AMPS = 1e-13;
 
@@ -160,15 +157,15 @@ final class StageSlopes {
         }
     }
 
-    /** One column is for all alternating sources, raised together: what they do now, per unit of a ratio. */
+    /** The last column is for all alternating sources, raised together: what they do now, per unit of a ratio. */
     private void addSources(Reduction reduction) {
-        int ofSources = current.length - MORE_COLUMNS;
+        int last = current.length - 1;
         for (int s : alternating) {
             double[] column = reduction.columns[layout.states + s];
             double value = values.input[layout.states + s];
             for (int r = 0; r < reduction.outputs; r++) {
                 if (needed[r]) {
-                    out[r][ofSources] += column[r] * value;
+                    out[r][last] += column[r] * value;
                 }
             }
         }

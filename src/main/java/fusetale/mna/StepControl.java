@@ -55,6 +55,9 @@ final class StepControl {
                 continue;
             }
             stepper.accept();
+            if (stepper.isEndless()) {
+                return false;
+            }
             keep(level);
             tick += 1L << level;
             taken.accept(1L << level);

@@ -27,6 +27,9 @@ final class Stepper {
      */
     private static final double NEWTON_VOLTS = 0.003;
 
+    /** A state [V or A] beyond this has no digit left that tells what the parts do. */
+    private static final double ENDLESS = 1e15;
+
     /** One over each of the two parts of a step. */
     private static final double EARLY = 1 / Sdirk.GAMMA;
 
@@ -224,7 +227,7 @@ final class Stepper {
 
     /** Sets the sensitivities to those at the start of a period: the identity. */
     void startSensitivities() {
-        int n = carried() + StageSlopes.MORE_COLUMNS;
+        int n = carried() + 1;
         if (sensitivity.length == 0 || sensitivity[0].length != n) {
             sensitivity = new double[layout.states + layout.deviceStates][n];
             sensitivityMiddle = new double[layout.states + layout.deviceStates][n];
@@ -240,11 +243,6 @@ final class Stepper {
     /** d(carried state j now)/d(ln of all alternating sources), from the start of the period on. */
     double bySources(int j) {
         return sensitivity[place(j)][carried()];
-    }
-
-    /** What the errors of all steps since the start of the period, carried along, make of carried state j now. */
-    double byErrors(int j) {
-        return sensitivity[place(j)][carried() + 1];
     }
 
     /** d(carried state j now)/d(carried state k at the start). */
@@ -337,6 +335,10 @@ final class Stepper {
             return true;
         }
         goBack();
+        if (!impatient && shortest && stage.solveMonotonically(reduction, seconds)) {
+            return true;
+        }
+        goBack();
         failure = new NotSolved(
                 NotSolved.Kind.STEP_TOO_SMALL,
                 java.util.List.of(),
@@ -353,6 +355,21 @@ final class Stepper {
     void refuse() {
         goBack();
         stage.sortSleepers();
+    }
+
+    /** Whether a linear state has grown beyond all measure; {@link #failure} then says which. */
+    boolean isEndless() {
+        for (int s = 0; s < x.length; s++) {
+            if (!(Math.abs(x[s]) <= ENDLESS)) {
+                String name = layout.cells.get(s).name();
+                failure = new NotSolved(
+                        NotSolved.Kind.STEP_TOO_SMALL,
+                        java.util.List.of(name),
+                        name + " grows without end: something feeds back what it gives");
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Makes the attempted step the present state. */
@@ -382,32 +399,17 @@ final class Stepper {
         double most = 0;
         for (int s = 0; s < slope.length; s++) {
             double full = Math.max(scaleFloor[s], Math.max(scale[s], Math.abs(xNext[s])));
-            most = Math.max(most, Math.abs(bend(slope[s], slopeMiddle[s], slopeNext[s])) * h / full);
+            most = Math.max(most, bend(slope[s], slopeMiddle[s], slopeNext[s]) * h / full);
         }
         for (int s = 0; s < own.length; s++) {
             double full = Math.max(SCALE_FLOOR_OWN, Math.max(ownScale[s], Math.abs(ownNext[s])));
-            most = Math.max(most, Math.abs(bend(ownSlope[s], ownSlopeMiddle[s], ownSlopeNext[s])) * h / full);
+            most = Math.max(most, bend(ownSlope[s], ownSlopeMiddle[s], ownSlopeNext[s]) * h / full);
         }
         return Sdirk.ERROR_CONSTANT * most;
     }
 
-    /**
-     * Adds the error that the attempted step makes in slow states to what the sensitivities carry on of those before: to be called once
-     * for a step that carries them.
-     */
-    void addErrors(int level) {
-        if (!slopeKnown) {
-            return;
-        }
-        double h = reductions.grainSeconds() * (1L << level);
-        int column = carried() + 1;
-        for (int s = 0; s < slope.length; s++) {
-            sensitivity[s][column] += Sdirk.ERROR_CONSTANT * h * bend(slope[s], slopeMiddle[s], slopeNext[s]);
-        }
-    }
-
-    /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step. */
+    /** Second derivative, times h², of what has these values at the start, at γ and at the end of a step; its magnitude. */
     private static double bend(double start, double middle, double end) {
-        return 2 * ((end - middle) * LATE - (middle - start) * EARLY);
+        return 2 * Math.abs((end - middle) * LATE - (middle - start) * EARLY);
     }
 }

@@ -52,6 +52,20 @@ class LinearSystemTest {
         assertThat(solve(a, b)).containsExactly(new double[] {1, 1, 1, 1}, within(1e-11));
     }
 
+    // Closed form: of an ampere into a node that two leaks of 10 pS hold, half leaves through either, into 0.3 S and
+    // into 1 S; what stands
+    // at those is half an ampere over each, to rounding, whatever the 50 GV beside them (all leaks carried by the sums
+    // at each node).
+    @Test
+    void nodeOnLeakageDoesNotSpoilItsNeighbours() {
+        double leak = 1e-11;
+        double[] x = solve(new double[] {2 * leak, -leak, -leak, -leak, 0.3 + leak, 0, -leak, 0, 1 + leak}, 1, 0, 0);
+        assertThat(x[1]).isCloseTo(0.5 / 0.3, within(1e-9));
+        assertThat(x[2]).isCloseTo(0.5, within(1e-9));
+        // Kirchhoff at the second node
+        assertThat((0.3 + leak) * x[1] - leak * x[0]).isCloseTo(0, within(1e-14));
+    }
+
     @Test
     void exactlySingularIsSaidSo() {
         assertThat(LinearSystem.factor(new double[] {1, -1, -1, 1}, 2).ok()).isFalse();

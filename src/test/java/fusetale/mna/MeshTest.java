@@ -26,6 +26,12 @@ class MeshTest {
     }
 
     @Test
+    void halvingAllLeavesOnlyGrainsWhole() {
+        assertThat(levels(Mesh.of(new int[] {0, 0, 1, 2}, 4).halved())).containsExactly(0, 0, 0, 0, 1, 1);
+        assertThat(grains(MESH.halved())).isEqualTo(grains(MESH));
+    }
+
+    @Test
     void longStepsAreCutAndShortOnesStay() {
         assertThat(levels(MESH.atMost(2))).containsExactly(2, 2, 1, 1, 2, 2, 2, 2, 2);
         assertThat(grains(MESH.atMost(2))).isEqualTo(grains(MESH));

@@ -53,7 +53,7 @@ class OnceUnsolvedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {2, 4, 10, 15, 60, 103, 120, 5129, 5387})
+    @ValueSource(longs = {2, 4, 10, 15, 60, 103, 120, 5129, 5387, 9826, 21807, 30055})
     void supplyIsSolved(long seed) {
         assertThat(Trial.of(RandomNetworks.draw(Nature.SUPPLY, seed).network(), 60)
                         .refusals())
@@ -67,6 +67,48 @@ class OnceUnsolvedTest {
                 Trial.of(RandomNetworks.draw(Nature.BROKEN, seed).network(), 60);
         assertThat(verdict.refusals()).isEmpty();
         assertThat(verdict.findings()).isEmpty();
+    }
+
+    // Reference: Kirchhoff's and the parts' laws, and one more cycle on finer steps (Trial).
+    @ParameterizedTest
+    @CsvSource({"BROKEN, 5103", "BROKEN, 9002", "BROKEN, 9796", "BROKEN, 20850", "TANGLE, 9274", "TANGLE, 21398"})
+    void answerObeysTheLaws(Nature nature, long seed) {
+        Trial.Verdict verdict = Trial.of(RandomNetworks.draw(nature, seed).network(), 60);
+        assertThat(verdict.refusals()).isEmpty();
+        assertThat(verdict.findings()).isEmpty();
+    }
+
+    // Reference: dV/dt = V·G/C grows by e every 2 us; after 70 us or so no digit of a double is left of 1e15 V.
+    @Test
+    void whatGrowsWithoutEndIsNamed() {
+        Network n = Network.builder("gnd")
+                .voltage("V", "a", "gnd", new SourceShape.Constant(1))
+                .resistor("R", "a", "b", 1e6)
+                .capacitor("C", "b", "gnd", 160e-12)
+                .add(new Element.CurrentByVoltage("G", 2, 0, 2, 0, -80e-6))
+                .build();
+        Solved<Run> run = new Solver(n).run(PeriodicSettings.mains(60), 1e-3);
+        assertThat(run).isInstanceOfSatisfying(Solved.Failed.class, f -> {
+            NotSolved reason = f.reason();
+            assertThat(reason.names()).containsExactly("C");
+            assertThat(reason.detail()).contains("grows without end");
+        });
+    }
+
+    // Reference: Faraday's law, 50 mV across a ring without resistance raise its current by V·T/L each cycle, for ever.
+    @Test
+    void currentThatGrowsByALittleEachCycleDoesNotRepeat() {
+        Network n = Network.builder("gnd")
+                .voltage("V", "a", "gnd", new SourceShape.Constant(0.05))
+                .inductor("L1", "a", "b", 1e-3)
+                .inductor("L2", "b", "gnd", 0.7)
+                .resistor("R", "b", "gnd", 300)
+                .build();
+        Solved<PeriodicState> state = new Solver(n).periodicState(PeriodicSettings.mains(60), null, () -> false);
+        assertThat(state)
+                .isInstanceOfSatisfying(
+                        Solved.Failed.class,
+                        f -> assertThat(f.reason().kind()).isEqualTo(NotSolved.Kind.NO_PERIODIC_STATE));
     }
 
     @Test

@@ -88,7 +88,10 @@ final class Rounding {
                 : 0;
     }
 
-    /** By port, what its current is the difference of [A]; 0 of laws with states of their own. */
+    /**
+     * By port, what its current is the difference of [A], each as often as its argument is large, by which the rounding of that grows
+     * (the condition of an exponential: Higham, §1.6); 0 of laws with states of their own.
+     */
     private static double[] exponentials(Layout layout, double[] told, double seconds) {
         double[] amps = new double[layout.ports];
         for (Layout.Device d : layout.devices) {
@@ -103,7 +106,8 @@ final class Rounding {
             at.seconds = seconds;
             d.law().evaluate(at);
             for (int k = 0; k < ports * ports; k++) {
-                amps[d.firstPort() + k / ports] += THERMAL_VOLTS * Math.abs(at.siemens[k]);
+                double argument = Math.abs(at.volts[k % ports]) / THERMAL_VOLTS;
+                amps[d.firstPort() + k / ports] += THERMAL_VOLTS * Math.abs(at.siemens[k]) * (1 + argument);
             }
         }
         return amps;

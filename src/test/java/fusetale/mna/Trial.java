@@ -21,14 +21,17 @@ public final class Trial {
     /** A state may come back this far from where it was [ratio of full scale], for a cycle taken with other steps. */
     private static final double REPEATS_RATIO = 2e-3;
 
-    /** Linear equations are solved to this ratio of the largest term; a wrong elimination would miss by whole terms. */
-    private static final double SOLVED_RATIO = 1e-6;
+    /** Linear equations are solved to this ratio of the largest term: of a few hundred, rounding leaves 1e-12 at worst seen. */
+    private static final double SOLVED_RATIO = 1e-10;
 
     /** Below this, a current is not followed: neither in a sum, nor in what it does to picofarads within a cycle. */
     private static final double UNFOLLOWED_AMPS = 1e-9;
 
     /** How much less a step of the cycle that judges may err by; the others where a stage of the first is not solved. */
     private static final List<Double> FINER = List.of(300.0, 100.0, 30.0);
+
+    /** So much less that they are as short as steps can be: where those of the answer are shorter than those of the judge. */
+    private static final double FINEST = 1e5;
 
     /** A part that sleeps is followed to 0.3 μV across the resistance it sees: 3 mohm and an ampere. */
     private static final double LAW_RATIO = 1e-4;
@@ -290,40 +293,67 @@ public final class Trial {
             found("periodic: no place to start from", "%s", state.work());
             return;
         }
-        Stepper stepper = gone(there, FINER.get(0));
+        Stepper stepper = gone(there, FINER.get(0), 1);
         for (int k = 1; k < FINER.size() && stepper == null; k++) {
-            stepper = gone(there, FINER.get(k));
+            stepper = gone(there, FINER.get(k), 1);
         }
         if (stepper == null) {
-            found("periodic: cannot go on", "on any steps");
+            notJudged("no balance on any steps");
             return;
         }
-        Layout layout = stepper.layout;
-        for (int s = 0; s < layout.slowStates; s++) {
-            double scale = Math.max(FULL_SCALE_FLOOR, Math.max(stepper.scale[s], Math.abs(there.x[s])));
-            Layout.StateCell cell = layout.cells.get(s);
-            double unfollowed = cell.branch() < 0 ? UNFOLLOWED_AMPS * SETTINGS.period() / cell.farads() : 0;
-            double off = Math.max(0, Math.abs(stepper.x[s] - there.x[s]) - unfollowed) / scale;
-            if (!(off <= REPEATS_RATIO)) {
-                found(
-                        "periodic: one more cycle ends elsewhere",
-                        "%s: %s, then %s; full scale %s",
-                        layout.cells.get(s).name(),
-                        there.x[s],
-                        stepper.x[s],
-                        scale);
-                return;
-            }
+        int other = elsewhere(stepper, there.x);
+        Stepper onGrains = other < 0 ? stepper : gone(there, FINEST, 1);
+        if (onGrains != null && elsewhere(onGrains, there.x) < 0) {
+            return;
         }
+        Stepper onHalfGrains = gone(there, FINER.get(0), 2);
+        if (onHalfGrains == null || elsewhere(onHalfGrains, stepper.x) >= 0) {
+            notJudged("it ends elsewhere on grains half as long: what is here is quicker than a grain");
+            return;
+        }
+        found(
+                "periodic: one more cycle ends elsewhere",
+                "%s: %s, then %s; full scale %s",
+                stepper.layout.cells.get(other).name(),
+                there.x[other],
+                stepper.x[other],
+                fullScale(stepper, other, there.x));
     }
 
-    /** A cycle further from there, on steps finer by a ratio; null where a stage is not solved. */
-    private @Nullable Stepper gone(SampledRun.Restart there, double finer) {
-        Stepper stepper = new Stepper(new Reductions(new Layout(network)).of(SETTINGS.period()));
+    /** Told with its reason, like a refusal of the solver's own: the judge is the solver on finer steps. */
+    private void notJudged(String reason) {
+        outcomes.put("one more cycle", NotSolved.Kind.STEP_TOO_SMALL.toString());
+        refusals.put("one more cycle", new NotSolved(NotSolved.Kind.STEP_TOO_SMALL, List.of(), reason));
+    }
+
+    /** The first slow state that has not come back to where it was; −1 where all have. */
+    private static int elsewhere(Stepper stepper, double[] there) {
+        Layout layout = stepper.layout;
+        for (int s = 0; s < layout.slowStates; s++) {
+            Layout.StateCell cell = layout.cells.get(s);
+            double unfollowed = cell.branch() < 0 ? UNFOLLOWED_AMPS * SETTINGS.period() / cell.farads() : 0;
+            double off = Math.max(0, Math.abs(stepper.x[s] - there[s]) - unfollowed);
+            if (!(off <= REPEATS_RATIO * fullScale(stepper, s, there))) {
+                return s;
+            }
+        }
+        return -1;
+    }
+
+    private static double fullScale(Stepper stepper, int state, double[] there) {
+        return Math.max(FULL_SCALE_FLOOR, Math.max(stepper.scale[state], Math.abs(there[state])));
+    }
+
+    /**
+     * A cycle further from there, on steps that err less by a ratio and may be as short as a part of a grain; null where a stage is
+     * not solved.
+     */
+    private @Nullable Stepper gone(SampledRun.Restart there, double finer, int grainParts) {
+        Stepper stepper = new Stepper(new Reductions(new Layout(network)).of(SETTINGS.period() / grainParts));
         stepper.rest();
         stepper.accuracy(SETTINGS.accuracy());
         stepper.begin(there);
         StepControl control = new StepControl(stepper, SETTINGS.accuracy() / finer, SETTINGS.coarsest());
-        return control.run(0, Reductions.GRAINS, false, () -> false, grains -> {}) ? stepper : null;
+        return control.run(0, (long) grainParts * Reductions.GRAINS, false, () -> false, grains -> {}) ? stepper : null;
     }
 }
