@@ -8,7 +8,7 @@ import java.util.List;
  * @param advice what to measure next, best first; empty where nothing permitted tells more
  * @param verdict whether to go on
  * @param replace a repair that is cheaper to try than to prove, with its reason in words; empty for none
- * @param confirm what to measure once the repair is done, or to refute the leader; null where nothing could
+ * @param confirm what would refute the leader, at its own part where that can be measured; null where nothing is left to ask
  */
 public record NextReadings(
         List<Advice> advice,

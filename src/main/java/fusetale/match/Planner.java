@@ -23,6 +23,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses what to ask next: most information about what to change for a minute's work, among what tells at least half as
@@ -60,6 +61,9 @@ final class Planner {
     private static final int MOST_ADVICE = 12;
     private static final int DRAWN = 24;
     private static final double TAKEN_APART = 0.5;
+    /** What the others still likely would refute, beside what is not in the list. */
+    private static final double FURTHER = 0.1;
+
     private static final double ALIKE_FROM = 0.02;
 
     private static final Words WORDS = Words.of(Planner.class);
@@ -123,8 +127,8 @@ final class Planner {
                 : best >= SURE
                         ? NextReadings.Verdict.SETTLED
                         : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
-        Advice confirm = scored.isEmpty() ? null : advice(scored.get(mostRefuting(scored)));
-        return new NextReadings(advice, verdict, replace(repairs, advice), confirm);
+        Scored refuting = refuting(scored);
+        return new NextReadings(advice, verdict, replace(repairs, advice), refuting == null ? null : advice(refuting));
     }
 
     /** One of all permitted asks, whatever it tells: to compare with. */
@@ -323,20 +327,35 @@ final class Planner {
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
 
-    private int mostRefuting(List<Scored> scored) {
-        double[] refutes = scored.stream().mapToDouble(s -> refutes(s.lumped())).toArray();
-        int most = 0;
-        for (int k = 1; k < refutes.length; k++) {
-            most = refutes[k] > refutes[most] ? k : most;
+    /**
+     * What would show that the leader is not it. Best is a reading across its own part, since what looks like it may lie anywhere else
+     * and be no supposition of the list; else one where it looks most unlike a machine with nothing wrong; else one that
+     * parts it from the others. Null where nothing is left to ask.
+     */
+    private @Nullable Scored refuting(List<Scored> scored) {
+        if (scored.isEmpty() || alive.groups().isEmpty()) {
+            return scored.isEmpty() ? null : scored.get(0);
         }
-        return most;
+        Set<Check> own = new HashSet<>();
+        for (String part : alive.groups().get(0).parts()) {
+            circuit.part(part).ifPresent(p -> own.addAll(bench.asks().across(p)));
+        }
+        Scored best = scored.get(0);
+        double most = 0;
+        for (Scored s : scored) {
+            boolean across = s.ask() instanceof Ask.Metered m && own.contains(m.check());
+            double apart = alive.leaderApart(s.ask());
+            double refutes = (across && apart >= TAKEN_APART ? 2 : 0) + apart + FURTHER * refutes(s.lumped());
+            if (refutes > most) {
+                most = refutes;
+                best = s;
+            }
+        }
+        return best;
     }
 
     /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */
     private double refutes(Foresight foresight) {
-        if (alive.groups().isEmpty()) {
-            return 0;
-        }
         int leader = foresight.place(alive.groups().get(0));
         double most = 0;
         for (int g = 0; g < foresight.groups().size(); g++) {

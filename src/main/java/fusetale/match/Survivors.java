@@ -208,6 +208,30 @@ final class Survivors {
         return Foresight.of(shown, named, normal);
     }
 
+    /** How differently the leader looks there from a machine with nothing wrong, from 0 to 1, whatever else is still likely. */
+    double leaderApart(Ask ask) {
+        Wanted wanted = Wanted.of(ask);
+        List<Place> apart = apart(wanted);
+        List<Place> leader = apart.stream().filter(p -> p.group() == 0).toList();
+        if (leader.isEmpty()) {
+            return 0;
+        }
+        Spread spread = new Spread(ask, wanted);
+        List<Foresight.Alive> shown = new ArrayList<>();
+        double left = shares[0];
+        for (Place place : leader) {
+            shown.add(spread.of(place, 0));
+            left -= place.share();
+        }
+        Foresight.Alive healthy = spread.healthy(new HashSet<>(apart));
+        if (left > 0) {
+            shown.add(healthy.with(0, left));
+        }
+        shown.add(healthy.with(1, shares[0]));
+        return Foresight.of(shown, List.of(groups.get(0), Repair.NOTHING), normal)
+                .apart(0, 1);
+    }
+
     private int number(int group, Map<Integer, Integer> numbers, List<Repair> named) {
         return numbers.computeIfAbsent(group, g -> {
             named.add(groups.get(g));

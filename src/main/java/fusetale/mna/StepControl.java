@@ -43,7 +43,9 @@ final class StepControl {
                 level--;
             }
             int kept = stepper.recorder.size();
+            stepper.impatient(level > 0);
             boolean solved = stepper.attempt(level, tick, false, record);
+            stepper.impatient(false);
             if (!solved && level == 0) {
                 return false;
             }

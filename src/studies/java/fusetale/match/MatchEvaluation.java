@@ -32,6 +32,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /**
  * How often matching is right, on simulated truths: machines and faults drawn by another generator than the dictionary's,
@@ -424,8 +425,18 @@ public final class MatchEvaluation {
             }
             NextReadings next = planner.next(a -> refused.stream().noneMatch(r -> Case.sameAsk(r, a)), powered);
             Optional<Advice> first = next.advice().stream().findFirst();
+            if (first.isEmpty() && next.verdict() == NextReadings.Verdict.NO_MORE_TO_LEARN) {
+                // look-alikes are told with the step that would part them: a lead to lift, a section to take apart
+                first = planner.lookAlikes(powered).stream()
+                        .flatMap(l -> l.partedBy().stream())
+                        .filter(a -> Stream.concat(
+                                        refused.stream(),
+                                        weighing.findings().evidence().stream().map(Evidence::ask))
+                                .noneMatch(r -> Case.sameAsk(r, a.ask())))
+                        .findFirst();
+            }
             // where all seems told, what the answer itself says to measure to be sure
-            return left.isEmpty() ? first : first.or(() -> Optional.ofNullable(next.confirm()));
+            return first.or(() -> Optional.ofNullable(next.confirm()));
         }
     }
 

@@ -211,6 +211,23 @@ class MatcherTest {
         assertThat(without.advice()).noneMatch(a -> Case.sameAsk(a.ask(), first.ask()));
     }
 
+    /**
+     * Before a part is changed, the part itself is measured (common practice): what a fault of the list explains, something that is
+     * not in it may explain as well, but not at that part.
+     */
+    @Test
+    void leaderIsMadeSureOfAtItsOwnPart() throws Exception {
+        Findings findings =
+                Findings.of(List.of(seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0)));
+        Ranking ranking = matcher.rank(findings, r -> {}, Progress.SILENT, () -> false);
+        NextReadings next = matcher.next(findings, Set.of(), List.of(), Progress.SILENT, () -> false);
+        assertThat(ranking.candidates().get(0).repair().parts()).containsExactly("R2");
+        Ask.Metered confirm =
+                (Ask.Metered) Objects.requireNonNull(next.confirm()).ask();
+        assertThat(confirm.arrangement().powerOn()).isFalse();
+        assertThat(confirm.check()).isEqualTo(new Check("R2.one", "R2.two", MeterFunction.OHMS));
+    }
+
     /** After the part was changed, what was read before stays true of the old machine, and the new one may be healthy. */
     @Test
     void repairBeginsANewSpell() throws Exception {
