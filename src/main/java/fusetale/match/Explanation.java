@@ -203,6 +203,8 @@ final class Explanation {
         if (share <= DANGER) {
             return List.of();
         }
+        // shares of a thousand boards add up to a rounding more than 1
+        share = Math.min(1, share);
         Repair leader = repairs.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)

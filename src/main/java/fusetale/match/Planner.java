@@ -13,6 +13,7 @@ import fusetale.fault.FailureMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +47,10 @@ final class Planner {
     private static final int MOST_COMMANDS = 3;
     /** A driver is worth commanding where so much of what is likely lies near it. */
     private static final double WORTH_COMMANDING = 0.05;
-    /** Nothing is commanded whose driver is shorted with more than this probability. */
+    /**
+     * Nothing is commanded whose driver is shorted with more than this probability; nor, but through a lamp, what takes a fuse or a part
+     * along with more.
+     */
     private static final double DRIVER_SHORT = 0.2;
 
     private static final double SERIES_LAMP_WATTS = 100;
@@ -208,9 +213,10 @@ final class Planner {
             Arrangement on = d.asFound();
             bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(on, c)));
             sights(on).forEach(asks::add);
-            commanded(asks);
+            commanded(asks, command -> command);
         } else if (whole) {
             behindLamp(asks);
+            commanded(asks, command -> command.withSeriesLamp(SERIES_LAMP_WATTS));
         }
         alive.again();
         Set<String> taken = new HashSet<>();
@@ -249,10 +255,14 @@ final class Planner {
         }
     }
 
-    /** Drivers near which much of what is likely lies: what they drive, and the readings beside. */
-    private void commanded(List<Ask> asks) throws UnfitArrangement {
+    /**
+     * Drivers near which much of what is likely lies, nearest first since a rail brings all of them within a few parts: what they drive,
+     * and the readings beside.
+     */
+    private void commanded(List<Ask> asks, UnaryOperator<Arrangement> power) throws UnfitArrangement {
         Map<String, List<Survivors.Place>> near = new LinkedHashMap<>();
         Map<String, Double> shares = new LinkedHashMap<>();
+        Map<String, Double> nearest = new HashMap<>();
         Map<String, Arrangement> commands = Intake.commands(circuit);
         Set<Integer> weighed = new HashSet<>();
         alive.boards(WEIGHED).forEach(b -> weighed.add(b.number()));
@@ -265,31 +275,59 @@ final class Planner {
             near.put(driven, places);
             shares.put(
                     driven, places.stream().mapToDouble(Survivors.Place::share).sum());
+            nearest.put(
+                    driven,
+                    places.stream()
+                            .mapToDouble(p -> p.share()
+                                    * nearness.ratio(p.board().supposition().faults()))
+                            .sum());
         }
         List<String> worth = shares.entrySet().stream()
                 .filter(e -> e.getValue() >= WORTH_COMMANDING)
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
                 .map(Map.Entry::getKey)
+                .sorted(Comparator.comparingDouble((String d) -> -nearest.getOrDefault(d, 0.0)))
                 .filter(d -> shorted(near.getOrDefault(d, List.of())) <= DRIVER_SHORT)
                 .limit(MOST_COMMANDS)
                 .toList();
         for (String driven : worth) {
-            Arrangement command = Objects.requireNonNull(commands.get(driven));
-            bench.dictionary().prepare(command, bench.asks().powerOn(), stopped);
-            bench.work(
-                    near.getOrDefault(driven, List.of()).stream()
-                            .map(Survivors.Place::board)
-                            .filter(b -> weighed.contains(b.number()))
-                            .limit(MOST_COMMANDED)
-                            .toList(),
-                    List.of(command),
-                    weighing.findings(),
-                    stopped);
-            sights(command).stream()
-                    .filter(a -> a instanceof Ask.Noticed n && n.part().equals(driven))
-                    .forEach(asks::add);
-            bench.asks().powerOn().forEach(c -> asks.add(new Ask.Metered(command, c)));
+            List<Boards.Board> boards = near.getOrDefault(driven, List.of()).stream()
+                    .map(Survivors.Place::board)
+                    .filter(b -> weighed.contains(b.number()))
+                    .limit(MOST_COMMANDED)
+                    .toList();
+            Arrangement command = power.apply(Objects.requireNonNull(commands.get(driven)));
+            workedOut(command, boards);
+            if (command.seriesLampWatts() == null
+                    && harmed(command, near.getOrDefault(driven, List.of())) > DRIVER_SHORT) {
+                command = command.withSeriesLamp(SERIES_LAMP_WATTS);
+                workedOut(command, boards);
+            }
+            for (Ask sight : sights(command)) {
+                if (sight instanceof Ask.Noticed n && n.part().equals(driven)) {
+                    asks.add(sight);
+                }
+            }
+            for (Check check : bench.asks().powerOn()) {
+                asks.add(new Ask.Metered(command, check));
+            }
         }
+    }
+
+    private void workedOut(Arrangement command, List<Boards.Board> boards) throws UnfitArrangement {
+        bench.dictionary().prepare(command, bench.asks().powerOn(), stopped);
+        bench.work(boards, List.of(command), weighing.findings(), stopped);
+    }
+
+    /** Probability that a command takes a fuse or a part along, which it does not on a machine with nothing wrong. */
+    private double harmed(Arrangement command, List<Survivors.Place> near) {
+        String key = Dictionary.key(command);
+        return near.stream()
+                .filter(p -> bench.after(p.board(), alive.replaced())
+                        .in(key)
+                        .map(s -> !s.lost().isEmpty() || !s.melted().isEmpty())
+                        .orElse(false))
+                .mapToDouble(Survivors.Place::share)
+                .sum();
     }
 
     private static double shorted(List<Survivors.Place> near) {

@@ -42,4 +42,16 @@ class NearnessTest {
         assertThat(List.of("Q206", "Q216", "L206", "U206", "BR201", "C101"))
                 .allMatch(p -> parts(driver, p) + parts(coil, p) > 4);
     }
+
+    /** All drivers hang on one rail, a part or two from each other: what fails in one still lies nearest to its own output. */
+    @Test
+    void whatFailsInADriverCountsMostThere() {
+        Asks asks = new Asks(FERRY);
+        for (String part : List.of("U204", "R214", "Q214", "Q204")) {
+            List<Fault> fault = List.of(new Fault(part, "", FailureMode.OPEN, null));
+            double own = asks.nearDriver("L204").ratio(fault);
+            assertThat(List.of("L201", "L202", "L203", "L205", "L206", "L207", "L208", "E301"))
+                    .allMatch(d -> asks.nearDriver(d).ratio(fault) < own);
+        }
+    }
 }
