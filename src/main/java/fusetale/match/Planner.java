@@ -375,7 +375,7 @@ final class Planner {
             return scored.isEmpty() ? null : scored.get(0);
         }
         Set<Check> own = new HashSet<>();
-        for (String part : alive.groups().get(0).parts()) {
+        for (String part : alive.groups().get(alive.leader()).parts()) {
             circuit.part(part).ifPresent(p -> own.addAll(bench.asks().across(p)));
         }
         Scored best = scored.get(0);
@@ -394,7 +394,7 @@ final class Planner {
 
     /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */
     private double refutes(Foresight foresight) {
-        int leader = foresight.place(alive.groups().get(0));
+        int leader = foresight.place(alive.groups().get(alive.leader()));
         double most = 0;
         for (int g = 0; g < foresight.groups().size(); g++) {
             if (g != leader) {

@@ -132,6 +132,15 @@ final class Survivors {
         return shares;
     }
 
+    /** Place of the likeliest repair, which need not be that of the likeliest board. */
+    int leader() {
+        int first = 0;
+        for (int g = 1; g < shares.length; g++) {
+            first = shares[g] > shares[first] ? g : first;
+        }
+        return first;
+    }
+
     /** Parts that are new by now. */
     Set<String> replaced() {
         return replaced;
@@ -212,13 +221,14 @@ final class Survivors {
     double leaderApart(Ask ask) {
         Wanted wanted = Wanted.of(ask);
         List<Place> apart = apart(wanted);
-        List<Place> leader = apart.stream().filter(p -> p.group() == 0).toList();
+        int first = leader();
+        List<Place> leader = apart.stream().filter(p -> p.group() == first).toList();
         if (leader.isEmpty()) {
             return 0;
         }
         Spread spread = new Spread(ask, wanted);
         List<Foresight.Alive> shown = new ArrayList<>();
-        double left = shares[0];
+        double left = shares[first];
         for (Place place : leader) {
             shown.add(spread.of(place, 0));
             left -= place.share();
@@ -227,8 +237,8 @@ final class Survivors {
         if (left > 0) {
             shown.add(healthy.with(0, left));
         }
-        shown.add(healthy.with(1, shares[0]));
-        return Foresight.of(shown, List.of(groups.get(0), Repair.NOTHING), normal)
+        shown.add(healthy.with(1, shares[first]));
+        return Foresight.of(shown, List.of(groups.get(first), Repair.NOTHING), normal)
                 .apart(0, 1);
     }
 

@@ -17,7 +17,7 @@ final class LinearSystem {
     /** Below this the scaled matrix is singular to working accuracy: a few units of rounding of numbers near 1. */
     private static final double SMALLEST_PIVOT = 1e-15;
 
-    /** By then all rows but those of sources on very large or small conductances are within a factor of two of 1. */
+    /** A diagonal comes to 1 at once; each time takes half of what the exponents of the others are off. */
     private static final int SCALED_TIMES = 4;
 
     /** Right sides that are solved for at once. */
