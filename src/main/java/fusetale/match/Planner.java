@@ -318,7 +318,7 @@ final class Planner {
         bench.work(boards, List.of(command), weighing.findings(), stopped);
     }
 
-    /** Probability that a command takes a fuse or a part along, which it does not on a machine with nothing wrong. */
+    /** Probability that under a command a fuse melts or a part is lost, as far as that is worked out. */
     private double harmed(Arrangement command, List<Survivors.Place> near) {
         String key = Dictionary.key(command);
         return near.stream()

@@ -21,7 +21,7 @@ public final class Trial {
     /** A state may come back this far from where it was [ratio of full scale], for a cycle taken with other steps. */
     private static final double REPEATS_RATIO = 2e-3;
 
-    /** Linear equations are solved to this ratio of the largest term: of a few hundred, rounding leaves 1e-12 at worst seen. */
+    /** Linear equations are solved to this ratio of the largest term: of some dozens, rounding left 1.4e-12 at worst. */
     private static final double SOLVED_RATIO = 1e-10;
 
     /** Below this, a current is not followed: neither in a sum, nor in what it does to picofarads within a cycle. */
