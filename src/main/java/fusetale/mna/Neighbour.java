@@ -28,9 +28,9 @@ final class Neighbour {
             stepper.stage.foresight.startFrom(near.mesh, near.stageVolts);
         }
         double ratio = sourceRatio(map.layout);
-        if (near.bySources.length == stepper.carried()) {
-            map.save(map.start);
-            map.move(map.start, near.bySources, ratio - 1);
+        AlongMains along = near.alongMains;
+        if (along != null && along.size() == stepper.carried()) {
+            along.move(map, ratio - 1);
         } else {
             for (int k = 0; k < map.layout.slowStates; k++) {
                 stepper.x[k] *= ratio;

@@ -24,7 +24,7 @@ public record PeriodicSettings(
 
     /** Defaults for a mains frequency [Hz]: readings within 0.05 % of the converged value on the shipped circuits. */
     public static PeriodicSettings mains(double hertz) {
-        return new PeriodicSettings(1 / hertz, 1e-4, 5e-7, 40, 600, 128);
+        return new PeriodicSettings(1 / hertz, 1e-4, 9e-7, 40, 600, 128);
     }
 
     /** Longest step as a power of two of grains. */

@@ -31,8 +31,8 @@ final class SampledRun implements PeriodicState {
 
         /** Port voltages [V] of every stage, see {@link Foresight}; empty where they were not kept. */
         final float[] stageVolts;
-        /** What the carried states change by per unit of the logarithm of all alternating sources; empty where not known. */
-        final double[] bySources;
+        /** How the carried states go with the voltage of all alternating sources; null where that is not known. */
+        final @Nullable AlongMains alongMains;
 
         Restart(
                 Layout layout,
@@ -41,7 +41,7 @@ final class SampledRun implements PeriodicState {
                 double[][] vectors,
                 @Nullable PeriodInverse inverse,
                 float[] stageVolts,
-                double[] bySources) {
+                @Nullable AlongMains alongMains) {
             this.layout = layout;
             this.mesh = mesh;
             this.carriedStates = carriedStates;
@@ -52,7 +52,7 @@ final class SampledRun implements PeriodicState {
             this.scale = vectors[4];
             this.inverse = inverse;
             this.stageVolts = stageVolts;
-            this.bySources = bySources;
+            this.alongMains = alongMains;
         }
 
         /**

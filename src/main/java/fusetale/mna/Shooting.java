@@ -336,15 +336,6 @@ final class Shooting {
         return norm <= settings.periodicity() ? norm : Double.NaN;
     }
 
-    /** What the state that repeats changes by per unit of the logarithm of all alternating sources. */
-    private double[] inverseTimesSources() {
-        double[] change = new double[stepper.carried()];
-        for (int j = 0; j < change.length; j++) {
-            change[j] = stepper.bySources(j);
-        }
-        return inverse == null ? new double[0] : inverse.times(change);
-    }
-
     /** After a cycle that failed: a shorter step there, or another start; false where neither is left. */
     private boolean recovered(Search search) {
         Mesh mesh = search.mesh;
@@ -543,13 +534,24 @@ final class Shooting {
             same != null && near ? same.scale : stepper.scale.clone()
         };
         // what was found from rest, or repeats as its neighbour did, has neighbours still to come
-        double[] bySources = sharp ? inverseTimesSources() : same != null ? same.bySources : new double[0];
         float[] stageVolts =
                 !near ? stepper.stage.foresight.cycle(mesh) : same != null ? same.stageVolts : new float[0];
         PeriodInverse kept = inverse == null ? null : inverse.copy();
-        SampledRun.Restart restart = new SampledRun.Restart(
-                layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, bySources);
-        return new Solved.Found<>(new SampledRun(stepper.reductions, stepper.recorder.tape(), work, restart));
+        Recorder.Tape tape = stepper.recorder.tape();
+        AlongMains along = sharp && kept != null ? alongMains(mesh, kept) : same != null ? same.alongMains : null;
+        SampledRun.Restart restart =
+                new SampledRun.Restart(layout, mesh, stepper.carriedStates().clone(), vectors, kept, stageVolts, along);
+        return new Solved.Found<>(new SampledRun(stepper.reductions, tape, work, restart));
+    }
+
+    /** How the state goes with the mains: the cycle with its sensitivities is the last one taken, and one more is. */
+    private AlongMains alongMains(Mesh mesh, PeriodInverse known) {
+        map.save(end);
+        origin.copy(start);
+        AlongMains along = AlongMains.of(map, mesh, known);
+        start.copy(origin);
+        map.restore(end);
+        return along;
     }
 
     private Solved<PeriodicState> failed() {

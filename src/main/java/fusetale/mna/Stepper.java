@@ -57,6 +57,9 @@ final class Stepper {
     private final double[] scaleFloor;
 
     private final SourceShape[] sources;
+    /** What each source is multiplied with. */
+    private final double[] raised;
+
     private final double[] ownScale;
     private final double[] ownSlope;
     private final double[] ownSlopeMiddle;
@@ -94,6 +97,8 @@ final class Stepper {
             scaleFloor[s] = layout.cells.get(s).branch() < 0 ? SCALE_FLOOR_VOLTS : SCALE_FLOOR_AMPS;
         }
         this.sources = layout.sources.stream().map(s -> s.shape()).toArray(SourceShape[]::new);
+        this.raised = new double[sources.length];
+        raise(1);
         this.ownScale = new double[layout.deviceStates];
         this.ownSlope = new double[layout.deviceStates];
         this.ownSlopeMiddle = new double[layout.deviceStates];
@@ -108,6 +113,13 @@ final class Stepper {
     void accuracy(double ratio) {
         java.util.Arrays.fill(ownScale, 0);
         stage.close(NEWTON_VOLTS * Math.min(ratio, 1e-4));
+    }
+
+    /** Multiplies all alternating sources with a ratio. */
+    void raise(double ratio) {
+        for (int s = 0; s < sources.length; s++) {
+            raised[s] = sources[s] instanceof SourceShape.Sine ? ratio : 1;
+        }
     }
 
     /** Whether from now on a stage that finds no balance at the first try ends its step, instead of being solved carefully. */
@@ -240,9 +252,38 @@ final class Stepper {
         }
     }
 
-    /** d(carried state j now)/d(ln of all alternating sources), from the start of the period on. */
-    double bySources(int j) {
-        return sensitivity[place(j)][carried()];
+    /** d(carried states now)/d(ln of all alternating sources), from the start of the period on. */
+    double[] bySources() {
+        double[] by = new double[carried()];
+        for (int k = 0; k < by.length; k++) {
+            by[k] = sensitivity[place(k)][by.length];
+        }
+        return by;
+    }
+
+    /** The linear states behind the slow ones, as they are now. */
+    double[] fast() {
+        return java.util.Arrays.copyOfRange(x, layout.slowStates, layout.states);
+    }
+
+    /** What these change by per unit of the logarithm of all alternating sources where the carried states start with {@code slope} each. */
+    double[] fastAlong(double[] slope) {
+        double[] along = new double[layout.states - layout.slowStates];
+        for (int s = 0; s < along.length; s++) {
+            double[] row = sensitivity[layout.slowStates + s];
+            along[s] = row[slope.length];
+            for (int k = 0; k < slope.length; k++) {
+                along[s] += row[k] * slope[k];
+            }
+        }
+        return along;
+    }
+
+    /** Adds to these. */
+    void moveFast(double[] step) {
+        for (int s = 0; s < step.length; s++) {
+            x[layout.slowStates + s] += step[s];
+        }
     }
 
     /** d(carried state j now)/d(carried state k at the start). */
@@ -321,7 +362,7 @@ final class Stepper {
     /** {@code shortest}: whether no shorter step can be tried where this one finds no balance. */
     private boolean solveStage(Reduction reduction, double seconds, boolean shortest) {
         for (int s = 0; s < sources.length; s++) {
-            stage.input[layout.states + s] = sources[s].at(seconds);
+            stage.input[layout.states + s] = raised[s] * sources[s].at(seconds);
         }
         if (stage.solve(reduction, seconds, PortStage.Relaxation.NONE)) {
             return true;

@@ -23,8 +23,9 @@ import java.util.Arrays;
  * its own gate up near VGT, as a meter finds it. Forward breakdown turns it on (breakover), reverse breakdown conducts. A
  * gate pulse of less than 0.1 ms is not judged rightly, and a rate of rise that would fire it not at all.
  *
- * <p>What switching sees is taken before the step, and so is the state that tells IL from IH: the law then has one answer at
- * every voltage, where the thyristor itself has two. At rest it is followed from where it is asked to start, and its gate
+ * <p>The anode current as switching sees it is taken before the step, and so is the state that tells IL from IH: the law then has
+ * one answer at every voltage, where the thyristor itself has two. The gate current is taken at its end, so that the instant of firing
+ * errs with the square of the step. At rest it is followed from where it is asked to start, and its gate
  * is not held up.
  */
 public final class ThyristorLaw implements PortLaw {
@@ -187,21 +188,22 @@ public final class ThyristorLaw implements PortLaw {
             at.siemens[3] += brokenSlope;
             return;
         }
-        step(at);
+        double seeing = at.stepSeconds / (SEES_SECONDS + at.stepSeconds);
+        at.end[2] = at.start[2] + seeing * (shunted - at.start[2]);
+        step(at, seeing, shuntedSlope);
         double c = CONDUCTS.at(at.end[0]);
         double opened = CONDUCTS.slope(at.end[0]) * full;
         double held = HELD_RATIO * gate.triggerAmps();
         double heldSlope = held * HOLDS_GATE.slope(at.end[0]);
-        double seeing = at.stepSeconds / (SEES_SECONDS + at.stepSeconds);
+        double endByGate = at.endByVolts[0];
         at.amps[0] = gateAmps - held * HOLDS_GATE.at(at.end[0]);
         at.amps[1] = c * full + broken;
-        at.siemens[0] = gateSlope;
+        at.siemens[0] = gateSlope - heldSlope * endByGate;
         at.siemens[1] = 0;
-        at.siemens[2] = 0;
+        at.siemens[2] = opened * endByGate;
         at.siemens[3] = c * fullSlope + brokenSlope;
         at.end[1] = at.start[1] + seeing * (c * full + Math.max(broken, 0) - at.start[1]);
-        at.end[2] = at.start[2] + seeing * (shunted - at.start[2]);
-        Arrays.fill(at.endByVolts, 0.0);
+        at.endByVolts[2] = seeing * opened * endByGate;
         at.endByVolts[3] = seeing * (c * fullSlope + (broken > 0 ? brokenSlope : 0));
         at.endByVolts[4] = seeing * shuntedSlope;
         for (int s = 0; s < 3; s++) {
@@ -214,11 +216,11 @@ public final class ThyristorLaw implements PortLaw {
         at.endByStart[8] = 1 - seeing;
     }
 
-    /** How far it conducts after a step; answers to the states before it only. */
-    private void step(PortPoint at) {
+    /** How far it conducts after a step; answers to the gate current at its end and else to the states before it. */
+    private void step(PortPoint at, double seeing, double shuntedSlope) {
         double before = at.start[0];
-        double triggered = PAST.at(at.start[2] / gate.triggerAmps());
-        double triggeredSlope = PAST.slope(at.start[2] / gate.triggerAmps()) / gate.triggerAmps();
+        double triggered = PAST.at(at.end[2] / gate.triggerAmps());
+        double triggeredSlope = PAST.slope(at.end[2] / gate.triggerAmps()) / gate.triggerAmps();
         double least = latchAmps(before);
         double seen = at.start[1];
         double latched = PAST.at(seen / least);
@@ -227,7 +229,10 @@ public final class ThyristorLaw implements PortLaw {
         at.end[0] = before + share * (target(latched, triggered) - before);
         at.endByStart[0] = 1 - share - share * latchedSlope * seen / least * latchAmpsSlope(before);
         at.endByStart[1] = share * latchedSlope;
-        at.endByStart[2] = share * (1 - latched) * GATED * triggeredSlope;
+        double endBySeen = share * (1 - latched) * GATED * triggeredSlope;
+        at.endByStart[2] = endBySeen * (1 - seeing);
+        Arrays.fill(at.endByVolts, 0.0);
+        at.endByVolts[0] = endBySeen * seeing * shuntedSlope;
     }
 
     /**

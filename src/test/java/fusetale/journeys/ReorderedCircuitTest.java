@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a meter shows does not depend on the order of a circuit file's parts, nor on what its nets are called. */
 class ReorderedCircuitTest {
-    /** Two searches that end within 5e-7 of full scale each and would go no further than 1e-5, with steps of their own. */
+    /** Two searches that end within 9e-7 of full scale each and would go no further than 1e-5, with steps of their own. */
     private static final double FOUND_RATIO = 2e-5;
 
     private static final double FLOOR_VOLTS = 1e-5;

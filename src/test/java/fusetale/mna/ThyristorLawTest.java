@@ -221,6 +221,34 @@ class ThyristorLawTest extends PortLawContract {
         assertThat(p.amps("RL").mean()).isCloseTo(mean, within(0.01 * mean));
     }
 
+    /**
+     * Half-wave phase control as above by a gate current that rises to 0.5 mA in a quarter of a cycle. What switching sees lags a
+     * ramp k·t by τ (step response of the first order): k·(t − τ + τ·exp(−t/τ)). It fires where that is within 5 % of IGT, and
+     * conducts within 20 μs, so the mean lies between those of the two conduction angles; and at the usual steps it is the one of steps a
+     * hundredth as wrong.
+     */
+    @Test
+    void firesAtItsTriggerCurrentToAFractionOfAStep() {
+        double quarter = 1 / 240.0;
+        SourceShape gate = new SourceShape.Corners(List.of(0.0, quarter, quarter + 5e-6), List.of(0.0, 0.5e-3, 0.0));
+        Network n = circuit(new SourceShape.Sine(0, 50, 60, 0), gate, 50);
+        double mean = Solve.periodic(n).amps("RL").mean();
+        double perSecond = 0.5e-3 / quarter;
+        double early = 0.95 * GATE.triggerAmps() / perSecond + 60e-6;
+        double late = 1.05 * GATE.triggerAmps() / perSecond + 60e-6 + 20e-6;
+        assertThat(mean).isBetween(conductedMean(late), conductedMean(early));
+        PeriodicSettings finer = PeriodicSettings.mains(60).withAccuracy(1e-6).withFewestSteps(1024);
+        double converged = Solve.periodic(n, finer).amps("RL").mean();
+        assertThat(mean).isCloseTo(converged, within(5e-5 * converged));
+    }
+
+    /** Mean [A] of a half-wave of 50 V from a firing instant on to where its sine is 0.95 V, through 50.6 ohm. */
+    private static double conductedMean(double firedSeconds) {
+        double from = 2 * Math.PI * 60 * firedSeconds;
+        double end = Math.PI - Math.asin(0.95 / 50);
+        return (50 * (Math.cos(from) - Math.cos(end)) - 0.95 * (end - from)) / (2 * Math.PI) / 50.6;
+    }
+
     /** As above with a coil of L/R = 1 ms: no mean voltage across it, and current outlasts the half-wave. */
     @Test
     void periodicStateWithACoilIsFound() {
