@@ -228,6 +228,71 @@ class MatcherTest {
         assertThat(confirm.check()).isEqualTo(new Check("R2.one", "R2.two", MeterFunction.OHMS));
     }
 
+    /**
+     * Five lamps on one rail, each drawn by an output of its own; the last does not light when it is called for. Its output is
+     * measured while it is called for (common practice: a driver is watched at work), not that of the lamps first in the list.
+     */
+    @Test
+    void driverOfTheDeadLampIsCommanded(@TempDir Path own) throws Exception {
+        StringBuilder parts = new StringBuilder();
+        StringBuilder places = new StringBuilder();
+        for (int k = 1; k <= 5; k++) {
+            parts.append("  U%1$d: {is: logic output, out: row%1$d, supply: raw, ground: gnd, ".formatted(k));
+            parts.append("high: 10 kohm, low: 5 ohm, rests: high, commands: E%1$d}%n".formatted(k));
+            parts.append("  E%1$d: {is: lamp, between: [raw, row%1$d], volts: 12 V, current: 60 mA}%n".formatted(k));
+            places.append("  U%1$d: {square: [%2$d, 40]}%n  E%1$d: {square: [%2$d, 60]}%n".formatted(k, 30 * k));
+        }
+        Path file = own.resolve("five.yaml");
+        Files.writeString(file, """
+                format: 1
+                name: Five Lamps
+                story: Five lamps and what draws them.
+                mains: {volts: 120 V, range: 110..126 V, hertz: 60 Hz}
+                ground: gnd
+                parts:
+                  T1:
+                    is: transformer
+                    primary: {pins: [line, neutral], volts: 120 V, ohms: 12 ohm, amps: 0.25 A}
+                    windings:
+                      sec: {pins: [s1, s2], volts: 9 V, ohms: 0.4 ohm, amps: 2 A}
+                    regulation: 12 %%
+                    magnetising: 40 mA
+                    core loss: 2 W
+                  F1:  {is: fuse, between: [s1, ac1], rating: 2 A, speed: slow, size: 6.3x32}
+                  BR1: {is: bridge, ac: [ac1, s2], plus: raw, minus: gnd, model: bridge-4A, mounting: free air}
+                  C1:  {is: electrolytic, plus: raw, minus: gnd, value: 4700 uF, tolerance: -20..+50 %%, volts: 25 V}
+                %s
+                testpoints:
+                  TP1: {at: raw, against: gnd, label: rail, expect: {d.c. volts: 12 V ±10 %%}}
+                drawing:
+                  mains: {square: [2, 10]}
+                  T1:    {square: [12, 10]}
+                  F1:    {square: [36, 8]}
+                  BR1:   {square: [52, 13]}
+                  C1:    {square: [64, 16], turn: right}
+                %s
+                """.formatted(parts.toString().stripTrailing(), places));
+        var read = CircuitReader.withShippedParts().read(file);
+        assertThat(read.errors()).isEmpty();
+        Circuit circuit = Objects.requireNonNull(read.circuit());
+        Arrangement command = Objects.requireNonNull(Intake.commands(circuit).get("E5"));
+        Matcher five = Matcher.of(circuit, Meter.trueRms4000(), new Matcher.Settings(2, 1, own));
+        List<Evidence> seen = new ArrayList<>();
+        Intake.commands(circuit)
+                .forEach((lamp, calling) -> seen.add(new Evidence(
+                        new Ask.Noticed(calling, lamp, Observation.Aspect.LAMP),
+                        new Shown.Seen(lamp.equals("E5") ? Observation.Sight.DARK : Observation.Sight.LIT))));
+        Findings findings = Findings.of(seen);
+        Ranking ranking = five.rank(findings, r -> {}, Progress.SILENT, () -> false);
+        assertThat(ranking.candidates()).anyMatch(c -> c.repair().parts().equals(List.of("U5")));
+        NextReadings next = five.next(findings, Set.of(), List.of(), Progress.SILENT, () -> false);
+        List<Arrangement> called = next.advice().stream()
+                .map(a -> a.ask().arrangement())
+                .filter(a -> !a.heldOn().isEmpty())
+                .toList();
+        assertThat(called).isNotEmpty().allMatch(a -> a.heldOn().equals(command.heldOn()));
+    }
+
     /** After the part was changed, what was read before stays true of the old machine, and the new one may be healthy. */
     @Test
     void repairBeginsANewSpell() throws Exception {
