@@ -14,8 +14,10 @@ import fusetale.circuit.Mosfet;
 import fusetale.circuit.Part;
 import fusetale.circuit.Pin;
 import fusetale.circuit.Regulator;
+import fusetale.circuit.Resistor;
 import fusetale.circuit.TestPoint;
 import fusetale.circuit.Thyristor;
+import fusetale.circuit.Transformer;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Zener;
 import java.util.ArrayList;
@@ -42,17 +44,52 @@ final class Asks {
         Set<Check> checks = new LinkedHashSet<>(Check.all(circuit, /* powered= */ false));
         for (Part part : circuit.parts()) {
             checks.addAll(across(part));
+            checks.addAll(traces(part));
         }
-        for (Connector connector : circuit.connectors()) {
-            for (Connector.Contact pin : connector.pins()) {
-                checks.add(new Check(pin.board().name(), pin.harness().name(), MeterFunction.OHMS));
-            }
-        }
+        circuit.connectors().forEach(c -> checks.addAll(across(c)));
         return List.copyOf(checks);
     }
 
-    /** Across one part: ohms, and of what conducts one way the diode test both ways. */
-    List<Check> across(Part part) {
+    /** Across the part or the contacts of the connector of that name. */
+    List<Check> across(String name) {
+        List<Check> checks = new ArrayList<>();
+        circuit.part(name).ifPresent(p -> {
+            checks.addAll(across(p));
+            checks.addAll(traces(p));
+        });
+        circuit.connectors().stream().filter(c -> c.name().equals(name)).forEach(c -> checks.addAll(across(c)));
+        return checks;
+    }
+
+    /** Between the traces that a resistor joins: its legs do not show a joint that is cracked under them. */
+    private static List<Check> traces(Part part) {
+        if (!(part instanceof Resistor) || part.pins().size() != 2) {
+            return List.of();
+        }
+        return List.of(new Check(
+                part.pins().get(0).net().name(), part.pins().get(1).net().name(), MeterFunction.OHMS));
+    }
+
+    private static List<Check> across(Connector connector) {
+        return connector.pins().stream()
+                .map(p -> new Check(p.board().name(), p.harness().name(), MeterFunction.OHMS))
+                .toList();
+    }
+
+    private static List<Check> across(Transformer transformer) {
+        return transformer.windings().stream()
+                .map(w -> {
+                    String pin = transformer.name() + "." + w.name() + ".";
+                    return new Check(pin + 1, pin + w.nets().size(), MeterFunction.OHMS);
+                })
+                .toList();
+    }
+
+    /** Across one part: ohms, of a transformer those of each winding, and of what conducts one way the diode test both ways. */
+    private static List<Check> across(Part part) {
+        if (part instanceof Transformer transformer) {
+            return across(transformer);
+        }
         List<Check> checks = new ArrayList<>();
         List<Pin> pins = part.pins();
         boolean junctions = junctions(part);

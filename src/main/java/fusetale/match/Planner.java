@@ -66,6 +66,8 @@ final class Planner {
     private static final int MOST_ADVICE = 12;
     private static final int DRAWN = 24;
     private static final double TAKEN_APART = 0.5;
+    /** A reading across a part, or one contact of several, is told from a healthy one's where it lies apart by this much. */
+    private static final double OWN_APART = 0.2;
     /** What the others still likely would refute, beside what is not in the list. */
     private static final double FURTHER = 0.1;
 
@@ -376,14 +378,14 @@ final class Planner {
         }
         Set<Check> own = new HashSet<>();
         for (String part : alive.groups().get(alive.leader()).parts()) {
-            circuit.part(part).ifPresent(p -> own.addAll(bench.asks().across(p)));
+            own.addAll(bench.asks().across(part));
         }
         Scored best = scored.get(0);
         double most = 0;
         for (Scored s : scored) {
             boolean across = s.ask() instanceof Ask.Metered m && own.contains(m.check());
             double apart = alive.leaderApart(s.ask());
-            double refutes = (across && apart >= TAKEN_APART ? 2 : 0) + apart + FURTHER * refutes(s.lumped());
+            double refutes = (across && apart >= OWN_APART ? 2 : 0) + apart + FURTHER * refutes(s.lumped());
             if (refutes > most) {
                 most = refutes;
                 best = s;
@@ -517,9 +519,7 @@ final class Planner {
             for (String part : alive.groups().get(g).parts()) {
                 isolating.addAll(bench.asks().lifted(part));
                 for (Arrangement apart : bench.asks().takenApart()) {
-                    circuit.part(part)
-                            .ifPresent(
-                                    p -> bench.asks().across(p).forEach(c -> isolating.add(new Ask.Metered(apart, c))));
+                    bench.asks().across(part).forEach(c -> isolating.add(new Ask.Metered(apart, c)));
                 }
             }
         }

@@ -213,7 +213,7 @@ class MatcherTest {
 
     /**
      * Before a part is changed, the part itself is measured (common practice): what a fault of the list explains, something that is
-     * not in it may explain as well, but not at that part.
+     * not in it may explain as well, but not at that part, from leg to leg or from trace to trace.
      */
     @Test
     void leaderIsMadeSureOfAtItsOwnPart() throws Exception {
@@ -225,7 +225,32 @@ class MatcherTest {
         Ask.Metered confirm =
                 (Ask.Metered) Objects.requireNonNull(next.confirm()).ask();
         assertThat(confirm.arrangement().powerOn()).isFalse();
-        assertThat(confirm.check()).isEqualTo(new Check("R2.one", "R2.two", MeterFunction.OHMS));
+        assertThat(confirm.check())
+                .isIn(new Check("R2.one", "R2.two", MeterFunction.OHMS), new Check("raw", "lamp", MeterFunction.OHMS));
+    }
+
+    /**
+     * What is measured to be sure of a part (common practice): the ohms of each winding and of each contact; of a resistor also those
+     * between its traces, since its legs do not show a joint that is cracked under them.
+     */
+    @Test
+    void windingsContactsAndJointsAreMeasuredAcross() {
+        Asks asks = new Asks(BOARD);
+        assertThat(asks.across("T1"))
+                .containsExactly(
+                        new Check("T1.primary.1", "T1.primary.2", MeterFunction.OHMS),
+                        new Check("T1.sec.1", "T1.sec.2", MeterFunction.OHMS));
+        assertThat(asks.across("J1"))
+                .containsExactly(
+                        new Check("s1", "s1w", MeterFunction.OHMS), new Check("s2", "s2w", MeterFunction.OHMS));
+        assertThat(asks.across("R2"))
+                .containsExactly(
+                        new Check("R2.one", "R2.two", MeterFunction.OHMS),
+                        new Check("raw", "lamp", MeterFunction.OHMS));
+        assertThat(asks.powerOff())
+                .containsAll(asks.across("T1"))
+                .containsAll(asks.across("J1"))
+                .containsAll(asks.across("R2"));
     }
 
     /**
