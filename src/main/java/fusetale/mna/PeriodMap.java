@@ -172,6 +172,14 @@ final class PeriodMap {
         return true;
     }
 
+    /** The same with sensitivities as exact as the stages: for neighbours, who start from them. */
+    boolean exactCycle(Mesh mesh) {
+        stepper.stage.slopes.exact(true);
+        boolean taken = fixedCycle(mesh, true);
+        stepper.stage.slopes.exact(false);
+        return taken;
+    }
+
     private void addSquares(long grains) {
         double part = grains / (double) Reductions.GRAINS;
         for (Layout.Device d : ownDevices) {

@@ -327,7 +327,7 @@ final class Shooting {
             map.save(start);
         }
         double[] halved = map.halvedResidual(mesh);
-        if (!map.fixedCycle(mesh, true)) {
+        if (!map.exactCycle(mesh)) {
             return Double.NaN;
         }
         inverse = PeriodInverse.of(stepper);

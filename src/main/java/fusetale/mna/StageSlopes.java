@@ -32,6 +32,8 @@ final class StageSlopes {
     private int lights;
     /** Whether one of them moves the awake ports in turn. */
     private boolean heavy;
+
+    private boolean exact;
     /** Sources of alternating voltage or current. */
     private final int[] alternating;
     /** Outputs whose rows are worked out. */
@@ -55,6 +57,11 @@ final class StageSlopes {
                 .filter(s -> layout.sources.get(s).shape() instanceof SourceShape.Sine)
                 .toArray();
         this.needed = new boolean[values.out.length];
+    }
+
+    /** Whether awake ports follow what sleepers answer from now on: for what only steers, that costs more than it gives. */
+    void exact(boolean yes) {
+        exact = yes;
     }
 
     /**
@@ -128,7 +135,7 @@ final class StageSlopes {
             if (ratio > UNFELT_SLOPE) {
                 light[lights++] = d;
                 felt = true;
-                heavy |= ratio > FELT_BY_AWAKE;
+                heavy |= exact && ratio > FELT_BY_AWAKE;
             }
             if (felt || values.points[d].end.length > 0) {
                 for (int k = 0; k < values.points[d].amps.length; k++) {
