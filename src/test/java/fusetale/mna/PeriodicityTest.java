@@ -89,8 +89,8 @@ class PeriodicityTest {
         AlongMains.Curve along = Objects.requireNonNull(here.alongMains).carried;
         double slope = (above.x[capacitor] - below.x[capacitor]) / (2 * part);
         double bend = (above.x[capacitor] - 2 * here.x[capacitor] + below.x[capacitor]) / (2 * part * part);
-        assertThat(along.slope[carried]).isCloseTo(slope, within(5e-4 * slope));
-        System.err.println(along.slope[carried] + " " + slope + " " + along.bend[carried] + " " + bend);
+        assertThat(along.slope[carried]).isCloseTo(slope, within(1e-4 * slope));
+        assertThat(along.bend[carried]).isCloseTo(bend, within(0.1 * bend));
     }
 
     private static SampledRun.Restart restart(double rmsVolts) {
