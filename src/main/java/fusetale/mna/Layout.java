@@ -318,11 +318,16 @@ final class Layout {
 
     /** Right side that source {@code s} adds per unit of its value. {@code b}: Modified. */
     void sourceColumn(int s, double[] b) {
+        addSource(s, 1, b);
+    }
+
+    /** Adds to the right side what source {@code s} does at a value [V or A]. {@code b}: Modified. */
+    void addSource(int s, double value, double[] b) {
         Source source = sources.get(s);
         if (source.branch() >= 0) {
-            b[source.branch()] = 1;
+            b[source.branch()] += value;
         } else {
-            nodes(b, source.one(), source.two(), -1);
+            nodes(b, source.one(), source.two(), -value);
         }
     }
 

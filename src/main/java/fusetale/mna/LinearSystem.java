@@ -24,13 +24,17 @@ final class LinearSystem {
     private static final int AT_ONCE = 4;
 
     private final int size;
+    private final SparsePattern pattern;
+    private final double perSecond;
     private final int[] order;
     private final double[] scale;
     private final LuUpLooking_DSCC lu;
 
-    private LinearSystem(int[] order, double[] scale, LuUpLooking_DSCC lu) {
-        this.size = order.length;
-        this.order = order;
+    private LinearSystem(SparsePattern pattern, double perSecond, double[] scale, LuUpLooking_DSCC lu) {
+        this.size = pattern.size;
+        this.pattern = pattern;
+        this.perSecond = perSecond;
+        this.order = pattern.order;
         this.scale = scale;
         this.lu = lu;
     }
@@ -59,7 +63,7 @@ final class LinearSystem {
         int strange = scale(pattern, values, scale);
         LuUpLooking_DSCC lu = new LuUpLooking_DSCC(null);
         if (strange >= 0) {
-            return new Factored(new LinearSystem(pattern.order, scale, lu), pattern.order[strange]);
+            return new Factored(new LinearSystem(pattern, perSecond, scale, lu), pattern.order[strange]);
         }
         DMatrixSparseCSC m = new DMatrixSparseCSC(size, size, 0);
         m.col_idx = pattern.columnStart.clone();
@@ -69,7 +73,7 @@ final class LinearSystem {
         m.indicesSorted = true;
         boolean whole = lu.decompose(m);
         // made when all is done: what is final in it may be read by any thread
-        LinearSystem system = new LinearSystem(pattern.order, scale, lu);
+        LinearSystem system = new LinearSystem(pattern, perSecond, scale, lu);
         return new Factored(system, whole ? weakest(lu.getU(), pattern.order) : pattern.order[size - 1]);
     }
 
@@ -124,6 +128,11 @@ final class LinearSystem {
             }
         }
         return worst;
+    }
+
+    /** Takes A·x off a right side, in place: what is left is missed by x. {@code y}: Modified. */
+    void subtractProduct(double[] x, double[] y) {
+        pattern.subtractProduct(perSecond, x, y);
     }
 
     /**

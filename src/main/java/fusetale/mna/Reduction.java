@@ -269,7 +269,18 @@ final class Reduction {
         return now;
     }
 
-    private void solve(double[] b) {
+    /** Takes A·x off a right side, in place: what is left is missed by x. {@code y}: Modified. */
+    void subtractProduct(double[] x, double[] y) {
+        if (laid == null) {
+            system.subtractProduct(x, y);
+        } else {
+            laid.over.subtractProduct(x, y);
+            Layout.nodes(y, laid.one(), laid.two(), -laid.norton.siemens() * laid.across(x));
+        }
+    }
+
+    /** Solves for one right side in place. {@code b}: Modified. */
+    void solve(double[] b) {
         if (laid == null) {
             system.solve(b);
         } else {

@@ -129,7 +129,7 @@ final class SampledRun implements PeriodicState {
         return fromRows(new Rows() {
             @Override
             double[] of(Reduction r) {
-                return CurrentRow.of(r, name);
+                return CurrentForm.of(r.layout, name, 1 / r.stageSeconds).row(r);
             }
         });
     }

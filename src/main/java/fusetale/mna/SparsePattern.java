@@ -87,6 +87,16 @@ final class SparsePattern {
         return values;
     }
 
+    /** Takes (G + C·perSecond)·x off y, in place. {@code y}: Modified. */
+    void subtractProduct(double perSecond, double[] x, double[] y) {
+        for (int column = 0; column < size; column++) {
+            double at = x[order[column]];
+            for (int k = columnStart[column]; k < columnStart[column + 1]; k++) {
+                y[order[rows[k]]] -= (g[k] + c[k] * perSecond) * at;
+            }
+        }
+    }
+
     private static int[] fewestFirst(BitSet[] neighbours) {
         int n = neighbours.length;
         int[] degree = new int[n];

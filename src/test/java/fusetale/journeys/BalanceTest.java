@@ -81,7 +81,7 @@ class BalanceTest {
                     "BR1.leg1=short F1=wrong-rating:10A",
                     "C1=dried-out:2%",
                     "D1=short",
-                    "B1=reversed",
+                    "J1.2=swapped B1=reversed",
                     "R1=open E1=short",
                     "T1.primary=open"),
             "night-ferry",
@@ -223,7 +223,7 @@ class BalanceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-light", "night-ferry"})
+    @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
     void currentsAddUpToZeroWithThePowerOff(String machine) throws SentenceException, UnfitSupposition {
         Circuit healthy = read(machine);
         SoftAssertions softly = new SoftAssertions();
@@ -231,7 +231,7 @@ class BalanceTest {
             Solver solver = new Solver(NetworkBuilder.build(supposed(healthy, line), Conditions.unplugged())
                     .network());
             OperatingPoint rest = found(solver.operatingPoint(null));
-            softly.assertThat(Balance.of(solver.network(), rest).unbalanced(1e-6, 1e-9, 0))
+            softly.assertThat(Balance.of(solver.network(), rest).unbalanced(1e-9, 1e-12, 0))
                     .as(line)
                     .isEmpty();
         }

@@ -128,4 +128,26 @@ class RestReferenceTest {
                 .build();
         assertThat(Solve.rest(n).work().residual()).isLessThan(1e-10);
     }
+
+    // Kirchhoff's first law: what a winding that floats between two junctions carries came in through the one and leaves by the
+    // other. Each junction's current alone would lift it by a gigavolt an ampere, and 2⁻⁵³ of that over 0.2 ohm is 50 nA.
+    @Test
+    void windingThatFloatsBetweenJunctionsCarriesWhatComesIn() {
+        Network n = Network.builder("0")
+                .voltage("E", "a", "0", volts(6))
+                .resistor("R", "a", "k", 47)
+                .port("D1", "k", "one", new PlainJunction(1e-9, 0.05, 0))
+                .resistor("winding", "one", "two", 0.2)
+                .port("D2", "two", "0", new PlainJunction(1e-9, 0.05, 0))
+                .resistor("leak", "one", "0", 1e9)
+                .build();
+
+        OperatingPoint p = Solve.rest(n);
+
+        double leaking = p.volts(n.node("one"), 0) / 1e9;
+        assertThat(p.amps("R")).isGreaterThan(0.08);
+        assertThat(p.amps("winding")).isCloseTo(p.amps("R") - leaking, within(1e-13));
+        assertThat(p.amps("D2")).isCloseTo(p.amps("winding"), within(1e-13));
+        assertThat(p.work().residual()).isLessThan(1e-12);
+    }
 }
