@@ -30,6 +30,11 @@ public interface PortLaw {
         return 0;
     }
 
+    /** State {@code state} at rest of a device that was switched on and may stay on by itself; {@link #restingState} of all others. */
+    default double switchedOnState(int state) {
+        return restingState(state);
+    }
+
     /** Below this state {@code state} cannot be in a machine that repeats; a search need not look there. */
     default double leastState(int state) {
         return Double.NEGATIVE_INFINITY;

@@ -1,19 +1,24 @@
 package fusetale.mna;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * The state at rest by Newton's method with limited junction steps; where that fails, by continuation: a conductance across
  * every port lowered step by step, then the sources raised step by step (Ortega and Rheinboldt, Iterative Solution of
- * Nonlinear Equations, 1970, ch. 7.5, from memory).
+ * Nonlinear Equations, 1970, ch. 7.5, from memory). Last, what can stay on by itself is taken to have been switched on.
  */
 final class RestSearch {
     private final PortStage stage;
     private final Reduction reduction;
+    /** States that devices start from. */
+    private double[] start;
 
     RestSearch(PortStage stage, Reduction reduction) {
         this.stage = stage;
         this.reduction = reduction;
+        this.start = resting();
     }
 
     /** What was needed, and how many stages were solved. */
@@ -31,24 +36,38 @@ final class RestSearch {
         stage.wakeAll();
         int passes = 1;
         for (boolean raise : new boolean[] {false, true}) {
-            java.util.Arrays.fill(stage.volts, 0);
+            Arrays.fill(stage.volts, 0);
             int more = raise ? raiseSources() : lowerShunts();
             passes += Math.abs(more);
             if (more > 0) {
                 return new Solved.Found<>(new Success(raise ? "sources raised" : "shunts lowered", passes));
             }
         }
-        java.util.Arrays.fill(stage.volts, 0);
+        Arrays.fill(stage.volts, 0);
         passes++;
         if (stage.solveMonotonically(reduction, 0)) {
             return new Solved.Found<>(new Success("always nearer", passes));
+        }
+        for (double[] on : switchedOn()) {
+            start = on;
+            Arrays.fill(stage.volts, 0);
+            passes++;
+            if (solve(PortStage.Relaxation.NONE)) {
+                return new Solved.Found<>(new Success("switched on", passes));
+            }
+            Arrays.fill(stage.volts, 0);
+            int more = lowerShunts();
+            passes += Math.abs(more);
+            if (more > 0) {
+                return new Solved.Found<>(new Success("switched on", passes));
+            }
         }
         return new Solved.Failed<>(new NotSolved(
                 NotSolved.Kind.NO_OPERATING_POINT, List.of(), "no state at rest was found in " + passes + " tries"));
     }
 
     private boolean solve(PortStage.Relaxation relaxation) {
-        System.arraycopy(resting(), 0, stage.ownStart, 0, stage.ownStart.length);
+        System.arraycopy(start, 0, stage.ownStart, 0, start.length);
         return stage.solve(reduction, 0, relaxation);
     }
 
@@ -60,6 +79,29 @@ final class RestSearch {
             }
         }
         return w;
+    }
+
+    /**
+     * Where to start from if what blocks at rest does not stay so: each device that can stay on switched on alone, then all. A
+     * thyristor that its own anode fires through whatever lies there is on ever after, and has no state that blocks.
+     */
+    private List<double[]> switchedOn() {
+        List<double[]> all = new ArrayList<>();
+        double[] together = resting();
+        for (Layout.Device d : stage.layout.devices) {
+            double[] alone = resting();
+            for (int s = 0; s < d.law().states(); s++) {
+                alone[d.firstState() + s] = d.law().switchedOnState(s);
+                together[d.firstState() + s] = d.law().switchedOnState(s);
+            }
+            if (!Arrays.equals(alone, resting())) {
+                all.add(alone);
+            }
+        }
+        if (all.size() > 1) {
+            all.add(together);
+        }
+        return all;
     }
 
     /** Passes taken; negative where it failed. */

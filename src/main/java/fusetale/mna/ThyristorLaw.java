@@ -153,6 +153,11 @@ public final class ThyristorLaw implements PortLaw {
     }
 
     @Override
+    public double switchedOnState(int state) {
+        return state == 0 ? 1 : 0;
+    }
+
+    @Override
     public double baselineSiemens(int port) {
         return port == 0 ? 1 / gate.shuntOhms() : 1 / main.leakageOhms();
     }

@@ -111,6 +111,25 @@ class ThyristorLawTest extends PortLawContract {
         assertThat(anodeVolts(50, 0.9 * 200e-6)).isGreaterThan(49);
     }
 
+    /**
+     * Blocking, 12 V through 100 ohm and 10 kohm would drive (12 − 0.8)/10.1 kohm = 1.1 mA into a gate that fires at 0.2 mA; on, the
+     * 0.2 V that are left drive none that would. So it is on, at (12 − VT0)/(R + rT), latched above IL (terms of IEC 60747-6).
+     */
+    @Test
+    void staysOnWhereItsOwnAnodeHasFiredIt() {
+        Network.Builder b = Network.builder("gnd");
+        b.voltage("V", "supply", "gnd", new SourceShape.Constant(12));
+        b.resistor("RL", "supply", "anode", LOAD);
+        b.resistor("RG", "anode", "gate", 10e3);
+        b.ports("TH", "gate", "gnd", "anode", "gnd", LAW);
+
+        OperatingPoint rest = Solve.rest(b.build());
+
+        assertThat(rest.amps("RL")).isCloseTo((12 - 0.95) / (LOAD + 0.6), within(1e-4));
+        assertThat(rest.amps("RG")).isBetween(0.0, 0.2e-3);
+        assertThat(rest.work().method()).isEqualTo("switched on");
+    }
+
     /** VGT is stated at IGT: definition. */
     @Test
     void triggerCurrentFlowsAtTheTriggerVoltage() {
