@@ -54,8 +54,14 @@ final class Case {
         return wanted;
     }
 
-    /** Two readings of one ask are the same within this, of their value: what two meters and a hand may differ. */
-    private static final double SAME_RATIO = 0.02;
+    /**
+     * Two readings of one ask are the same within this, of their value: 1 % and some digits are left open by the sheet of a meter each
+     * time (judgement).
+     */
+    private static final double SAME_RATIO = 0.03;
+
+    /** And besides within this of what is as good as nothing: twice 20 mV, or 0.2 Ω of leads. */
+    private static final double SAME_NEAR_ZERO = 0.8;
 
     static Case of(Findings findings) {
         List<Evidence> evidence = new ArrayList<>();
@@ -70,7 +76,7 @@ final class Case {
             for (Evidence e : spell.evidence()) {
                 int before = earlier(evidence, first, e);
                 if (before >= 0) {
-                    boolean same = same(evidence.get(before).shown(), e.shown());
+                    boolean same = same(e.ask(), evidence.get(before).shown(), e.shown());
                     // one that differs puts the first out of court
                     evidence.set(before, e);
                     repeated.set(before, same);
@@ -107,9 +113,12 @@ final class Case {
                 && one.words().equals(other.words());
     }
 
-    private static boolean same(Shown one, Shown other) {
-        if (one instanceof Shown.Figure a && other instanceof Shown.Figure b) {
-            return Math.abs(a.si() - b.si()) <= SAME_RATIO * Math.max(Math.abs(a.si()), Math.abs(b.si()));
+    private static boolean same(Ask ask, Shown one, Shown other) {
+        if (ask instanceof Ask.Metered m && one instanceof Shown.Figure a && other instanceof Shown.Figure b) {
+            double most = Math.max(Math.abs(a.si()), Math.abs(b.si()));
+            double open =
+                    SAME_RATIO * most + SAME_NEAR_ZERO * Axis.nearZero(m.check().function());
+            return Math.abs(a.si() - b.si()) <= open;
         }
         return one.equals(other);
     }

@@ -29,7 +29,6 @@ final class Explanation {
     private static final double TELLING = 0.2;
 
     private static final double NEEDS_A_SLIP = 0.3;
-    private static final double SUSPECT = 0.5;
     private static final double TWO_SIGMAS = 2;
     /** More than this of a short that no fuse clears: hands off (decision 1 of the design). */
     static final double DANGER = 0.02;
@@ -75,9 +74,10 @@ final class Explanation {
 
     private List<Ranking.Suspect> suspects() {
         List<Ranking.Suspect> all = new ArrayList<>();
+        List<Integer> doubted = posterior.doubted(findings);
         for (int j = 0; j < findings.size(); j++) {
             double share = posterior.suspicion()[j];
-            if (share > SUSPECT || (findings.repeated()[j] && share > NEEDS_A_SLIP)) {
+            if (doubted.contains(j) || (findings.repeated()[j] && share > NEEDS_A_SLIP)) {
                 all.add(new Ranking.Suspect(findings.index().get(j), share, findings.repeated()[j]));
             }
         }

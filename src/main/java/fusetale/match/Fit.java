@@ -1,5 +1,6 @@
 package fusetale.match;
 
+import fusetale.bench.Observation;
 import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -218,9 +219,15 @@ final class Fit {
         double total = logSum(terms);
         double[] mistake = new double[n];
         for (int j = 0; j < n; j++) {
-            mistake[j] = Math.exp(terms[j] - total);
+            mistake[j] = misseen(expected[j], common.shown(j)) ? 1 : Math.exp(terms[j] - total);
         }
         return new Fit(total, logEach, away, mistake, expected, spread);
+    }
+
+    /** A board that lets expect another sight stands by a wrong look, likely or not. */
+    private static boolean misseen(Expectation e, Shown shown) {
+        Observation expected = e.sight();
+        return expected != null && shown instanceof Shown.Seen seen && Seeing.isMistaken(seen, expected);
     }
 
     /** ln Σ exp. */

@@ -68,6 +68,9 @@ final class Planner {
     private static final double TAKEN_APART = 0.5;
     /** A reading across a part, or one contact of several, is told from a healthy one's where it lies apart by this much. */
     private static final double OWN_APART = 0.2;
+    /** Where the leader shows, it has mostly shown already: so much less than what stands beside it. */
+    private static final double REDUNDANT = 0.5;
+
     /** What the others still likely would refute, beside what is not in the list. */
     private static final double FURTHER = 0.1;
 
@@ -128,12 +131,12 @@ final class Planner {
                 .toList();
         Map<Repair, Double> repairs = weighing.posterior().repairs(bench.boards());
         double best = repairs.values().stream().findFirst().orElse(0.0);
-        boolean suspect = Arrays.stream(weighing.posterior().suspicion()).anyMatch(s -> s > HALF);
-        NextReadings.Verdict verdict = suspect
-                ? NextReadings.Verdict.REPEAT
-                : best >= SURE
-                        ? NextReadings.Verdict.SETTLED
-                        : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
+        NextReadings.Verdict verdict =
+                !weighing.posterior().doubted(weighing.findings()).isEmpty()
+                        ? NextReadings.Verdict.REPEAT
+                        : best >= SURE
+                                ? NextReadings.Verdict.SETTLED
+                                : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
         Scored refuting = refuting(scored);
         return new NextReadings(advice, verdict, replace(repairs, advice), refuting == null ? null : advice(refuting));
     }
@@ -369,29 +372,46 @@ final class Planner {
 
     /**
      * What would show that the leader is not it. Best is a reading across its own part, since what looks like it may lie anywhere else
-     * and be no supposition of the list; else one where it looks most unlike a machine with nothing wrong; else one that
-     * parts it from the others. Null where nothing is left to ask.
+     * and be no supposition of the list; else across what stands beside it, or one where it looks most unlike a machine with
+     * nothing wrong; else one that parts it from the others. Null where nothing is left to ask.
      */
     private @Nullable Scored refuting(List<Scored> scored) {
         if (scored.isEmpty() || alive.groups().isEmpty()) {
             return scored.isEmpty() ? null : scored.get(0);
         }
+        List<String> leading = alive.groups().get(alive.leader()).parts();
         Set<Check> own = new HashSet<>();
-        for (String part : alive.groups().get(alive.leader()).parts()) {
-            own.addAll(bench.asks().across(part));
-        }
+        leading.forEach(part -> own.addAll(bench.asks().across(part)));
+        Map<Check, Double> beside = new Beside(circuit, bench.asks()).of(leading, taken());
         Scored best = scored.get(0);
         double most = 0;
         for (Scored s : scored) {
-            boolean across = s.ask() instanceof Ask.Metered m && own.contains(m.check());
             double apart = alive.leaderApart(s.ask());
-            double refutes = (across && apart >= OWN_APART ? 2 : 0) + apart + FURTHER * refutes(s.lumped());
+            double refutes = REDUNDANT * apart;
+            if (s.ask() instanceof Ask.Metered m) {
+                refutes += own.contains(m.check()) && apart >= OWN_APART ? 2 : 0;
+                if (m.arrangement().equals(Arrangement.unpowered())) {
+                    refutes = Math.max(refutes, beside.getOrDefault(m.check(), 0.0));
+                }
+            }
+            refutes += FURTHER * refutes(s.lumped());
             if (refutes > most) {
                 most = refutes;
                 best = s;
             }
         }
         return best;
+    }
+
+    /** What was measured with the power off. */
+    private Set<Check> taken() {
+        Set<Check> taken = new HashSet<>();
+        for (Evidence e : weighing.findings().evidence()) {
+            if (e.ask() instanceof Ask.Metered m && m.arrangement().equals(Arrangement.unpowered())) {
+                taken.add(m.check());
+            }
+        }
+        return taken;
     }
 
     /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */

@@ -12,6 +12,10 @@ import org.jspecify.annotations.Nullable;
  * How likely each board is after the evidence, by Bayes' rule, and something not in the list beside them.
  */
 final class Posterior {
+    private static final double DOUBTED = 0.5;
+    /** A figure that is a slip with so much may be why something was seen that does not fit (judgement). */
+    private static final double IN_DOUBT = 0.1;
+
     private final List<Boards.Board> boards;
     private final double[] shares;
     private final List<Fit> fits;
@@ -49,6 +53,26 @@ final class Posterior {
     /** Probability that each reading is a slip. Not to be modified. */
     double[] suspicion() {
         return suspicion;
+    }
+
+    /**
+     * What should be read or looked at again, by place: figures that are slips more likely than not; where no figure is in doubt, what
+     * was seen otherwise than most that is likely lets expect.
+     */
+    List<Integer> doubted(Case findings) {
+        List<Integer> figures = new ArrayList<>();
+        List<Integer> sights = new ArrayList<>();
+        double mostOfFigures = 0;
+        for (int j = 0; j < suspicion.length; j++) {
+            boolean seen = findings.evidence().get(j).ask() instanceof Ask.Noticed;
+            if (!seen && !findings.repeated()[j]) {
+                mostOfFigures = Math.max(mostOfFigures, suspicion[j]);
+            }
+            if (suspicion[j] > DOUBTED) {
+                (seen ? sights : figures).add(j);
+            }
+        }
+        return figures.isEmpty() && mostOfFigures < IN_DOUBT ? sights : figures;
     }
 
     /**

@@ -53,6 +53,11 @@ final class Seeing {
         return next ? NEXT : (1 - RIGHT) / Math.max(1, others);
     }
 
+    /** Whether somebody must have looked wrong who tells of it where another is expected: it does not lie next to it. */
+    static boolean isMistaken(Shown.Seen seen, Observation expected) {
+        return seen.sight() != expected.sight() && probability(seen, expected) < NEXT;
+    }
+
     /**
      * What a sight tells of a fault that is not in the list: it leaves most of a machine as it is.
      *

@@ -118,7 +118,8 @@ record CurrentForm(List<Term> terms) {
                 if (only || name.equals(d.name() + "." + k)) {
                     int p = d.firstPort() + k;
                     List<Term> terms = new ArrayList<>();
-                    terms.add(new Across(layout.portOne[p], layout.portTwo[p], d.law().baselineSiemens(k)));
+                    terms.add(new Across(
+                            layout.portOne[p], layout.portTwo[p], d.law().baselineSiemens(k)));
                     if (layout.portState[p] >= 0) {
                         terms.addAll(charging(layout, layout.portState[p], perSecond));
                     }

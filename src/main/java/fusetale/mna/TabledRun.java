@@ -46,7 +46,7 @@ final class TabledRun implements PeriodicState {
         return values;
     }
 
-    /** As {@link CurrentRow} says how a current follows. */
+    /** As {@link CurrentForm} says how a current follows. */
     @Override
     public Waveform amps(String name) {
         Integer branch = layout.branches.get(name);

@@ -207,10 +207,12 @@ public final class MatchTables {
             String where = suspect.index() < matched.lines().size()
                     ? WORDS.say("match.line", read, matched.lines().get(suspect.index()))
                     : read;
+            boolean seen = matched.evidence(suspect.index()).ask() instanceof Ask.Noticed;
             lines.addAll(Tables.wrapped(
                     suspect.repeated()
                             ? WORDS.say("match.repeated", where)
-                            : WORDS.say("match.suspect", where, MatchWords.said(suspect.share()))));
+                            : WORDS.say(
+                                    seen ? "match.look" : "match.suspect", where, MatchWords.said(suspect.share()))));
         }
     }
 

@@ -401,16 +401,10 @@ public final class MatchEvaluation {
 
         /** A reading that does not fit the rest, to be taken again; each once. */
         Optional<Ask> doubted(Workbench.Weighing weighing, List<Ask> asked) {
-            double[] suspicion = weighing.posterior().suspicion();
-            for (int j = 0; j < suspicion.length; j++) {
-                Ask ask = weighing.findings().evidence().get(j).ask();
-                if (suspicion[j] > 0.5
-                        && ask instanceof Ask.Metered
-                        && asked.stream().noneMatch(a -> Case.sameAsk(a, ask))) {
-                    return Optional.of(ask);
-                }
-            }
-            return Optional.empty();
+            return weighing.posterior().doubted(weighing.findings()).stream()
+                    .map(j -> weighing.findings().evidence().get(j).ask())
+                    .filter(ask -> asked.stream().noneMatch(a -> Case.sameAsk(a, ask)))
+                    .findFirst();
         }
 
         Optional<Advice> next(Workbench.Weighing weighing, String run, Random random, List<Ask> refused)

@@ -254,6 +254,26 @@ class MatcherTest {
     }
 
     /**
+     * A lamp that has its 14.4 V and its cold filament of 6 ohm (the sheet's healthy figures) must glow. Who says that it is dark
+     * looks again; is it dark then, no fault of the list is left (common practice: first look twice, then doubt the schematic).
+     */
+    @Test
+    void sightThatNothingExplainsIsLookedAtAgain() throws Exception {
+        Evidence dark = seen("E1", Observation.Sight.DARK);
+        Evidence filament = new Evidence(
+                new Ask.Metered(Arrangement.unpowered(), new Check("TP2", "gnd", MeterFunction.OHMS)),
+                new Shown.Figure(6.0));
+
+        Ranking once = rank(matcher, dark, volts("TP1", 16.84), volts("TP2", 14.41), filament);
+        Ranking twice = rank(matcher, dark, volts("TP1", 16.84), volts("TP2", 14.41), filament, dark);
+
+        assertThat(once.suspects()).extracting(Ranking.Suspect::index).containsExactly(0);
+        assertThat(once.suspects()).noneMatch(Ranking.Suspect::repeated);
+        assertThat(twice.somethingElse()).isGreaterThan(0.5);
+        assertThat(twice.notInTheList()).isTrue();
+    }
+
+    /**
      * Five lamps on one rail, each drawn by an output of its own; the last does not light when it is called for. Its output is
      * measured while it is called for (common practice: a driver is watched at work), not that of the lamps first in the list.
      */

@@ -115,7 +115,10 @@ final class FitHead extends Region {
             shown.setX(x - 11 - width >= left - 8 ? x - 11 - width : left);
             shown.setY(lower + (x - 11 - width >= left - 8 ? CROSS_Y : CROSS_Y + 17));
         }
-        String note = column.suspect() ? WORDS.say("again") : column.confirmed() ? WORDS.say("twice") : column.bench();
+        String how = column.scale() == null ? "seen." : "read.";
+        String note = column.suspect()
+                ? WORDS.say(how + "again")
+                : column.confirmed() ? WORDS.say(how + "twice") : column.bench();
         if (!note.isEmpty()) {
             text(
                     note,

@@ -5,6 +5,7 @@ import fusetale.desk.consequence.Consequence;
 import fusetale.desk.state.Found;
 import fusetale.explore.Words;
 import fusetale.match.Advice;
+import fusetale.match.Ask;
 import fusetale.match.Candidate;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
@@ -83,9 +84,13 @@ final class MatchLine {
         List<Found> told = found.stream().filter(f -> f.told().isPresent()).toList();
         for (Ranking.Suspect suspect : ranking.suspects()) {
             if (suspect.share() > SURE && suspect.index() < told.size()) {
+                Found doubted = told.get(suspect.index());
+                boolean seen = doubted.told()
+                        .filter(e -> e.ask() instanceof Ask.Noticed)
+                        .isPresent();
                 said.add(WORDS.say(
-                        suspect.repeated() ? "suspect.repeated" : "suspect",
-                        FoundWords.piece(told.get(suspect.index()))));
+                        (seen ? "seen." : "read.") + (suspect.repeated() ? "repeated" : "suspect"),
+                        FoundWords.piece(doubted)));
             }
         }
         if (leader.isEmpty()) {

@@ -1,0 +1,52 @@
+package fusetale.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Check;
+import fusetale.circuit.MeterFunction;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Which two readings of one thing are the same. A meter's sheet says 1 % and 3 mV of the diode test, 0.8 % and 0.2 Ω with its leads
+ * of ohms, 0.5 % and 20 mV of d.c. volts (common practice): either reading may be off by that.
+ */
+class CaseTest {
+    private static boolean same(MeterFunction function, double first, double again) {
+        Ask ask = new Ask.Metered(Arrangement.unpowered(), new Check("one", "two", function));
+        Case of = Case.of(Findings.of(
+                List.of(new Evidence(ask, new Shown.Figure(first)), new Evidence(ask, new Shown.Figure(again)))));
+        assertThat(of.size()).isEqualTo(1);
+        assertThat(of.evidence().get(0).shown()).isEqualTo(new Shown.Figure(again));
+        return of.repeated()[0];
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "DIODE_TEST, 0.475, 0.488",
+        "DIODE_TEST, -0.0023, 0.0019",
+        "OHMS, 0.1, 0.4",
+        "OHMS, 39500, 39940",
+        "DC_VOLTS, 0.0, 0.035",
+        "DC_VOLTS, 28.2, 28.4",
+    })
+    void whatTheMeterLeavesOpenIsTheSame(MeterFunction function, double first, double again) {
+        assertThat(same(function, first, again)).isTrue();
+    }
+
+    /** A digit turned round, a point of the decimal, the wrong range, the leads changed over. */
+    @ParameterizedTest
+    @CsvSource({
+        "DIODE_TEST, 0.475, 0.745",
+        "DIODE_TEST, 0.0654, 0.654",
+        "DC_VOLTS, 2.82, 28.2",
+        "DC_VOLTS, -28.2, 28.2",
+        "OHMS, 395, 39500",
+        "OHMS, 0.1, 1.0",
+    })
+    void aSlipIsNot(MeterFunction function, double first, double again) {
+        assertThat(same(function, first, again)).isFalse();
+    }
+}
