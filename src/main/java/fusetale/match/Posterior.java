@@ -1,6 +1,7 @@
 package fusetale.match;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,8 @@ final class Posterior {
     private static final double DOUBTED = 0.5;
     /** A figure that is a slip with so much may be why something was seen that does not fit (judgement). */
     private static final double IN_DOUBT = 0.1;
+    /** Before anything is read, what explains a strange sight may well be less likely than a wrong look at any other machine (judgement). */
+    private static final int READ_FIRST = 3;
 
     private final List<Boards.Board> boards;
     private final double[] shares;
@@ -56,23 +59,25 @@ final class Posterior {
     }
 
     /**
-     * What should be read or looked at again, by place: figures that are slips more likely than not; where no figure is in doubt, what
-     * was seen otherwise than most that is likely lets expect.
+     * What should be read or looked at again, by place: figures that are slips more likely than not; where some were read and none is in
+     * doubt, what was seen otherwise than most that is likely lets expect.
      */
     List<Integer> doubted(Case findings) {
         List<Integer> figures = new ArrayList<>();
         List<Integer> sights = new ArrayList<>();
         double mostOfFigures = 0;
+        int read = 0;
         for (int j = 0; j < suspicion.length; j++) {
             boolean seen = findings.evidence().get(j).ask() instanceof Ask.Noticed;
-            if (!seen && !findings.repeated()[j]) {
-                mostOfFigures = Math.max(mostOfFigures, suspicion[j]);
+            if (!seen) {
+                read++;
+                mostOfFigures = Math.max(mostOfFigures, findings.repeated()[j] ? 0 : suspicion[j]);
             }
             if (suspicion[j] > DOUBTED) {
                 (seen ? sights : figures).add(j);
             }
         }
-        return figures.isEmpty() && mostOfFigures < IN_DOUBT ? sights : figures;
+        return read >= READ_FIRST && figures.isEmpty() && mostOfFigures < IN_DOUBT ? sights : figures;
     }
 
     /**
@@ -100,16 +105,25 @@ final class Posterior {
             double[] mistake = fits.get(k).mistake();
             double kept = shares[k];
             for (int j = 0; j < suspicion.length; j++) {
-                suspicion[j] += shares[k] * mistake[j];
+                double saved = shares[k] * mistake[j];
                 if (repeated[j]) {
                     // twice the same is no slip: what only a slip would save is something else that looks like it
-                    kept -= shares[k] * mistake[j];
-                    something += shares[k] * mistake[j];
+                    kept -= saved;
+                    saved *= common.shown(j) instanceof Shown.Seen ? Seeing.UNLISTED_ODDS : 1;
+                    something += saved;
                 }
+                suspicion[j] += saved;
             }
             shares[k] = Math.max(0, kept);
         }
-        return new Posterior(boards, shares, fits, something, suspicion);
+        double all = Arrays.stream(shares).sum() + something;
+        for (int k = 0; k < n; k++) {
+            shares[k] /= all;
+        }
+        for (int j = 0; j < suspicion.length; j++) {
+            suspicion[j] /= repeated[j] ? all : 1;
+        }
+        return new Posterior(boards, shares, fits, something / all, suspicion);
     }
 
     /** Probability of each repair, likeliest first; repairs of one probability in the order of the boards. */

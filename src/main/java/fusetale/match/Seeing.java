@@ -20,6 +20,9 @@ final class Seeing {
     /** Of what there is to see, so much is changed by a fault that is not in the list (judgement). */
     private static final double UNLISTED = 0.03;
 
+    /** That a fault outside the list changed a sight, against a wrong look at it; how many other sights there are falls out. */
+    static final double UNLISTED_ODDS = Hypotheses.SOMETHING_ELSE * UNLISTED / (1 - RIGHT);
+
     /** A coil with a switch at the end of its stroke holds or lets go and comes in again, as its holding current is just enough or not. */
     private static final Set<Observation.Sight> BY_A_HAIR =
             EnumSet.of(Observation.Sight.HOLDS, Observation.Sight.CHATTERS);

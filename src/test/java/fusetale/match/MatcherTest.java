@@ -274,6 +274,21 @@ class MatcherTest {
     }
 
     /**
+     * A cap that says 5 A where 2 A is marked, looked at twice: of a fault that explains it and a wrong look at any other machine, the
+     * second look leaves the fault (Bayes' rule: the look is wrong once in seventy, and never twice the same way).
+     */
+    @Test
+    void capThatSaysSoTwiceIsBelieved() throws Exception {
+        Evidence cap = seen("F1", Observation.Sight.OVER_RATED);
+
+        Ranking twice = rank(matcher, cap, volts("TP1", 16.84), cap);
+
+        assertThat(twice.candidates().get(0).repair().parts()).containsExactly("F1");
+        assertThat(twice.candidates().get(0).share()).isGreaterThan(0.6);
+        assertThat(twice.suspects()).isEmpty();
+    }
+
+    /**
      * Five lamps on one rail, each drawn by an output of its own; the last does not light when it is called for. Its output is
      * measured while it is called for (common practice: a driver is watched at work), not that of the lamps first in the list.
      */
