@@ -34,6 +34,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -51,6 +52,18 @@ class VocabularyTest {
                 .allSatisfy(row -> assertThat(row)
                         .hasSize(3)
                         .allSatisfy(cell -> assertThat(cell).isNotBlank()));
+    }
+
+    /** Of two texts under one name the latter is told, and the first forgotten. */
+    @Test
+    void noTextIsThereTwice() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/resources"))) {
+            assertThat(files.filter(f -> f.toString().endsWith(".properties")))
+                    .allSatisfy(file -> assertThat(Files.readAllLines(file).stream()
+                                    .filter(line -> !line.startsWith("#") && line.contains("="))
+                                    .map(line -> line.substring(0, line.indexOf('='))))
+                            .doesNotHaveDuplicates());
+        }
     }
 
     @Test

@@ -212,7 +212,7 @@ public final class MatchTables {
                     suspect.repeated()
                             ? WORDS.say("match.repeated", where)
                             : WORDS.say(
-                                    seen ? "match.look" : "match.suspect", where, MatchWords.said(suspect.share()))));
+                                    seen ? "match.sight" : "match.suspect", where, MatchWords.said(suspect.share()))));
         }
     }
 

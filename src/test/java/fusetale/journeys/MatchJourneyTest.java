@@ -73,6 +73,18 @@ class MatchJourneyTest {
             assertThat(answer.at("/howFar/complete").asBoolean()).isTrue();
             assertThat(answer.at("/next/verdict").asText()).isNotEmpty();
 
+            Path whole = data.resolve("whole-lamp.csv");
+            Files.writeString(whole, """
+                    function,from,to,value,unit
+                    lamp,E1,,dark,
+                    d.c. volts,TP1,gnd,16.84,V
+                    d.c. volts,TP2,gnd,14.41,V
+                    ohms,TP2,gnd,6.0,ohm
+                    """);
+            assertThat(Typed.in("match", "circuits/first-light.yaml", whole.toString())
+                            .out())
+                    .contains("E1, lamp: dark (line 2) does not fit the rest. Look again");
+
             Typed text = Typed.in("match", "circuits/first-light.yaml", "circuits/first-light-dark.csv", "--next");
             assertThat(text.out()).contains("What fits", "Change R2. Fits 6 of 6.", "R2 is open", "Measure next");
             assertThat(text.out().lines()).allMatch(l -> l.length() <= 100);
