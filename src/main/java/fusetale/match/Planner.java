@@ -382,7 +382,7 @@ final class Planner {
         List<String> leading = alive.groups().get(alive.leader()).parts();
         Set<Check> own = new HashSet<>();
         leading.forEach(part -> own.addAll(bench.asks().across(part)));
-        Map<Check, Double> beside = new Beside(circuit, bench.asks()).of(leading, taken());
+        Map<Check, Double> beside = bench.beside().of(leading, taken());
         Scored best = scored.get(0);
         double most = 0;
         for (Scored s : scored) {
@@ -487,6 +487,8 @@ final class Planner {
         }
         List<Repair> groups = alive.groups();
         double[] shares = alive.shares();
+        // among those alive something else does not count; what is told leaves it its share
+        Map<Repair, Double> told = weighing.posterior().repairs(bench.boards());
         List<LookAlike> all = new ArrayList<>();
         boolean[] taken = new boolean[groups.size()];
         for (int g = 0; g < groups.size(); g++) {
@@ -507,7 +509,11 @@ final class Planner {
             if (group.size() > 1) {
                 all.add(new LookAlike(
                         group.stream().map(groups::get).toList(),
-                        Math.min(1, group.stream().mapToDouble(m -> shares[m]).sum()),
+                        Math.min(
+                                1,
+                                group.stream()
+                                        .mapToDouble(m -> told.getOrDefault(groups.get(m), 0.0))
+                                        .sum()),
                         partedBy(group)));
             }
         }

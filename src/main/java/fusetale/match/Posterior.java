@@ -60,7 +60,7 @@ final class Posterior {
 
     /**
      * What should be read or looked at again, by place: figures that are slips more likely than not; where some were read and none is in
-     * doubt, what was seen otherwise than most that is likely lets expect.
+     * doubt, what was seen otherwise than most that is likely lets expect. What was the same twice is not asked a third time.
      */
     List<Integer> doubted(Case findings) {
         List<Integer> figures = new ArrayList<>();
@@ -73,7 +73,7 @@ final class Posterior {
                 read++;
                 mostOfFigures = Math.max(mostOfFigures, findings.repeated()[j] ? 0 : suspicion[j]);
             }
-            if (suspicion[j] > DOUBTED) {
+            if (suspicion[j] > DOUBTED && !findings.repeated()[j]) {
                 (seen ? sights : figures).add(j);
             }
         }

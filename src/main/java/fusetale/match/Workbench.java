@@ -46,6 +46,7 @@ final class Workbench {
     private final Boards boards;
     private final Dictionary dictionary;
     private final Asks asks;
+    private final Beside beside;
     private final boolean sideBySide;
     private final Scales scales;
     private final Map<Wanted, Outlook> outlooks = new ConcurrentHashMap<>();
@@ -71,6 +72,7 @@ final class Workbench {
         this.boards = new Boards(hypotheses);
         this.dictionary = new Dictionary(circuit, meter, threads, draws, seed);
         this.asks = new Asks(circuit);
+        this.beside = new Beside(circuit, asks);
         this.sideBySide = threads > 1;
         this.scales = new Scales(this, sideBySide);
         this.asFoundKey = Dictionary.key(dictionary.asFound());
@@ -127,6 +129,10 @@ final class Workbench {
 
     Asks asks() {
         return asks;
+    }
+
+    Beside beside() {
+        return beside;
     }
 
     Trial trial(Boards.Board board) {

@@ -13,7 +13,7 @@ record CurrentForm(List<Term> terms) {
         /** The term [A] where all unknowns and inputs are known. */
         double amps(double[] unknowns, double[] input);
 
-        /** What one term is a multiple of, times the row. */
+        /** A row times a factor, in place. {@code row}: Modified. */
         static double[] times(double[] row, double factor) {
             for (int k = 0; k < row.length; k++) {
                 row[k] *= factor;

@@ -169,6 +169,25 @@ public final class Screens {
                     "matched-lamp",
                     "first-light",
                     List.of("!PLACE_MATCH", "@found tp1 18.2 dc", "@found tp2 0.01 dc", "@found E1 dark")),
+            new State(
+                    "matched-look-again",
+                    "first-light",
+                    List.of(
+                            "!PLACE_MATCH",
+                            "@found E1 dark",
+                            "@found tp1 16.84 dc",
+                            "@found tp2 14.41 dc",
+                            "@found tp2 6.0 ohms")),
+            new State(
+                    "matched-seen-twice",
+                    "first-light",
+                    List.of(
+                            "!PLACE_MATCH",
+                            "@found E1 dark",
+                            "@found tp1 16.84 dc",
+                            "@found tp2 14.41 dc",
+                            "@found tp2 6.0 ohms",
+                            "@found E1 dark")),
             new State("seen-ferry", "night-ferry", List.of("!PLACE_MATCH")),
             new State("seen-ferry-most", "night-ferry", List.of("!PLACE_MATCH", "@found E310 dark", "@sound")),
             new State(

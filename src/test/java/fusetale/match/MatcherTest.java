@@ -1,6 +1,7 @@
 package fusetale.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
@@ -264,13 +265,39 @@ class MatcherTest {
                 new Ask.Metered(Arrangement.unpowered(), new Check("TP2", "gnd", MeterFunction.OHMS)),
                 new Shown.Figure(6.0));
 
-        Ranking once = rank(matcher, dark, volts("TP1", 16.84), volts("TP2", 14.41), filament);
-        Ranking twice = rank(matcher, dark, volts("TP1", 16.84), volts("TP2", 14.41), filament, dark);
+        Findings found = Findings.of(List.of(dark, volts("TP1", 16.84), volts("TP2", 14.41), filament));
+        Ranking once = matcher.rank(found, r -> {}, Progress.SILENT, () -> false);
+        Findings again = found.with(dark);
+        Ranking twice = matcher.rank(again, r -> {}, Progress.SILENT, () -> false);
 
         assertThat(once.suspects()).extracting(Ranking.Suspect::index).containsExactly(0);
         assertThat(once.suspects()).noneMatch(Ranking.Suspect::repeated);
         assertThat(twice.somethingElse()).isGreaterThan(0.5);
         assertThat(twice.notInTheList()).isTrue();
+        assertThat(matcher.next(again, Set.of(), List.of(), Progress.SILENT, () -> false)
+                        .verdict())
+                .isNotEqualTo(NextReadings.Verdict.REPEAT);
+    }
+
+    /** What looks alike is told with what its members are told with together, something else beside them. */
+    @Test
+    void lookAlikesShareWhatTheirMembersHave() throws Exception {
+        Evidence filament = new Evidence(
+                new Ask.Metered(Arrangement.unpowered(), new Check("TP2", "gnd", MeterFunction.OHMS)),
+                new Shown.Figure(6.0));
+        Findings found = Findings.of(
+                List.of(seen("E1", Observation.Sight.DARK), volts("TP1", 16.84), volts("TP2", 14.41), filament));
+        Ranking ranking = matcher.rank(found, r -> {}, Progress.SILENT, () -> false);
+
+        assertThat(matcher.lookAlikes(found, Progress.SILENT, () -> false))
+                .isNotEmpty()
+                .allSatisfy(g -> {
+                    double together = ranking.candidates().stream()
+                            .filter(c -> g.repairs().contains(c.repair()))
+                            .mapToDouble(Candidate::share)
+                            .sum();
+                    assertThat(g.share()).isCloseTo(together, within(1e-9));
+                });
     }
 
     /**

@@ -129,10 +129,10 @@ class RestReferenceTest {
         assertThat(Solve.rest(n).work().residual()).isLessThan(1e-10);
     }
 
-    // Kirchhoff's first law: what a winding that floats between two junctions carries came in through the one and
-    // leaves by the
-    // other. Each junction's current alone would lift it by a gigavolt an ampere, and 2⁻⁵³ of that over 0.2 ohm is 50
-    // nA.
+    /**
+     * Kirchhoff's first law: what a winding that floats between two junctions carries came in through the one and leaves by the other.
+     * Each junction's current alone would lift it by a gigavolt an ampere, and 2⁻⁵³ of that over 0.2 ohm is 50 nA.
+     */
     @Test
     void windingThatFloatsBetweenJunctionsCarriesWhatComesIn() {
         Network n = Network.builder("0")
