@@ -300,18 +300,19 @@ final class Layout {
     }
 
     /**
-     * Right side that state {@code s} adds per unit of its predicted value.
+     * Adds to the right side what state {@code s} does.
      *
-     * @param b unknowns long, all zero on entry. Modified.
+     * @param valuePerSecond its predicted value over γh [V/s or A/s]
+     * @param b unknowns long. Modified.
      */
-    void stateColumn(int s, double perSecond, double[] b) {
+    void addState(int s, double valuePerSecond, double[] b) {
         StateCell cell = cells.get(s);
         if (cell.branch() < 0) {
-            nodes(b, cell.one(), cell.two(), cell.farads() * perSecond);
+            nodes(b, cell.one(), cell.two(), cell.farads() * valuePerSecond);
         } else {
             for (int k = 0; k < cell.with().size(); k++) {
                 // symmetric matrix: the column of s holds the same inductances as its row
-                b[cells.get(cell.with().get(k)).branch()] -= cell.henries().get(k) * perSecond;
+                b[cells.get(cell.with().get(k)).branch()] -= cell.henries().get(k) * valuePerSecond;
             }
         }
     }

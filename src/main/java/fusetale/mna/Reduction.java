@@ -196,7 +196,7 @@ final class Reduction {
         int nu = layout.sources.size();
         double[][] full = new double[nx + nu + layout.ports][layout.unknowns];
         for (int s = 0; s < layout.slowStates; s++) {
-            layout.stateColumn(s, perSecond, full[s]);
+            layout.addState(s, perSecond, full[s]);
         }
         for (int s = 0; s < nu; s++) {
             layout.sourceColumn(s, full[nx + s]);

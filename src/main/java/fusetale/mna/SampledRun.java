@@ -7,10 +7,18 @@ import org.jspecify.annotations.Nullable;
 final class SampledRun implements PeriodicState {
     /** A baseline may be off by this ratio: the slope of what is left still lets its device sleep. */
     private static final double CLOSE_BASELINE = 1e-3;
+    /** Stages that are asked whether they miss their equations. */
+    private static final int TRIED = 16;
+    /** What a stage may miss them by [A], and of the largest current through a port: healthy machines stay below. */
+    private static final double LEAST_MISSED = 1e-9;
+
+    private static final double MISSED_RATIO = 1e-8;
 
     private final Reductions reductions;
     private final Recorder.Tape tape;
     private final Work work;
+    /** As below. */
+    private @Nullable Checked checked;
     /** Worked out when first asked for; immutable, so that threads may race for it. */
     private @Nullable Means means;
     /** What a neighbour needs to start from here; null where this is not a periodic state. */
@@ -92,7 +100,8 @@ final class SampledRun implements PeriodicState {
 
     @Override
     public PeriodicState tabled() {
-        return new TabledRun(this);
+        TabledRun better = refined();
+        return better != null ? better : new TabledRun(this, /* refined= */ false);
     }
 
     @Override
@@ -100,8 +109,68 @@ final class SampledRun implements PeriodicState {
         return work;
     }
 
+    /**
+     * Whether some stages miss their equations by more than rounding should leave: nets that hang on leakage alone, beside amperes.
+     *
+     * @param refined the run with its unknowns refined; null where one row a curve is as good
+     */
+    private record Checked(@Nullable TabledRun refined) {}
+
+    private @Nullable TabledRun refined() {
+        Checked known = checked;
+        if (known == null) {
+            known = new Checked(misses() ? new TabledRun(this, /* refined= */ true) : null);
+            checked = known;
+        }
+        return known.refined();
+    }
+
+    /** At some stages all over the run, of those that follow each other where most flows: what rounding leaves is a part of that. */
+    private boolean misses() {
+        double[] input = new double[tape.width];
+        int every = Math.max(1, tape.size() / TRIED);
+        for (int from = 0; from < tape.size(); from += every) {
+            int k = largest(from, Math.min(tape.size(), from + every));
+            System.arraycopy(tape.block(k), tape.place(k), input, 0, tape.width);
+            Reduction r = reduction(tape.levels[k]);
+            double[] missed = Missed.by(r, input, r.unknowns(input));
+            if (Missed.largest(missed, missed.length) > LEAST_MISSED + MISSED_RATIO * largest(input, r.layout)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static double largest(double[] input, Layout layout) {
+        double most = 0;
+        for (int j = layout.states + layout.sources.size(); j < input.length; j++) {
+            most = Math.max(most, Math.abs(input[j]));
+        }
+        return most;
+    }
+
+    /** The stage, of some, through one of whose ports most flows. */
+    private int largest(int from, int end) {
+        Layout layout = reductions.layout;
+        int largest = from;
+        double most = -1;
+        for (int k = from; k < end; k++) {
+            for (int j = layout.states + layout.sources.size(); j < tape.width; j++) {
+                if (Math.abs(tape.input(k, j)) > most) {
+                    most = Math.abs(tape.input(k, j));
+                    largest = k;
+                }
+            }
+        }
+        return largest;
+    }
+
     @Override
     public Waveform volts(int one, int two) {
+        TabledRun better = refined();
+        if (better != null) {
+            return better.volts(one, two);
+        }
         return fromRows(new Rows() {
             @Override
             double[] of(Reduction r) {
@@ -126,6 +195,15 @@ final class SampledRun implements PeriodicState {
 
     @Override
     public Waveform amps(String name) {
+        TabledRun better = refined();
+        if (better != null) {
+            return better.amps(name);
+        }
+        return rough(name);
+    }
+
+    /** The current of an element by one row of the inputs. */
+    Waveform rough(String name) {
         return fromRows(new Rows() {
             @Override
             double[] of(Reduction r) {

@@ -7,14 +7,21 @@ import fusetale.signal.Waveform;
  * instead of one row of it for every curve that is asked for. Worth it where most of them are; about half a megabyte, for a while.
  */
 final class TabledRun implements PeriodicState {
+    /** What refined unknowns may miss their equations by [A, or V where a branch sets a voltage]. */
+    private static final double LEAST_MISSED = 1e-10;
+
     private final SampledRun run;
     private final Layout layout;
     private final Recorder.Tape tape;
     /** {@code unknowns[unknown][sample]}. */
     private final double[][] unknowns;
 
-    /** Of a run. */
-    TabledRun(SampledRun run) {
+    /**
+     * Of a run.
+     *
+     * @param refined whether what rounding leaves is taken off
+     */
+    TabledRun(SampledRun run, boolean refined) {
         this.run = run;
         this.tape = run.tape();
         this.layout = reduction(0).layout;
@@ -22,7 +29,9 @@ final class TabledRun implements PeriodicState {
         double[] input = new double[tape.width];
         for (int k = 0; k < tape.size(); k++) {
             System.arraycopy(tape.block(k), tape.place(k), input, 0, tape.width);
-            double[] z = reduction(k).unknowns(input);
+            double[] z = refined
+                    ? Missed.refined(reduction(k), input, LEAST_MISSED)
+                    : reduction(k).unknowns(input);
             for (int row = 0; row < z.length; row++) {
                 unknowns[row][k] = z[row];
             }
@@ -68,7 +77,7 @@ final class TabledRun implements PeriodicState {
                 }
             }
         }
-        return run.amps(name);
+        return run.rough(name);
     }
 
     private double[] throughPort(Layout.Device device, int port) {

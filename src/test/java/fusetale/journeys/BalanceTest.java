@@ -2,9 +2,16 @@ package fusetale.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.bench.Arrangement;
+import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
+import fusetale.explore.Batch;
+import fusetale.explore.BatchAnswer;
+import fusetale.explore.BatchSolver;
+import fusetale.explore.Progress;
 import fusetale.fault.Catalogue;
+import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.OperatingPoint;
 import fusetale.mna.PeriodicSettings;
@@ -155,6 +162,39 @@ class BalanceTest {
                     .isEmpty();
         }
         softly.assertAll();
+    }
+
+    /**
+     * With its ground through gigohms a board is lifted by gigavolts an ampere by each of its parts alone, and all of them together leave it
+     * where it was: what is left of them in double precision would be 0.3 μA here, and is refined away. Bounds as above.
+     */
+    @Test
+    void currentsAddUpToZeroWhereAGroundIsGone() throws Exception {
+        Circuit ferry = read("night-ferry");
+        BenchSetting lampsHeldOn = ferry.settings().stream()
+                .filter(s -> s.name().equals("lamps held on"))
+                .findFirst()
+                .orElseThrow();
+        List<Supposition> suppositions = new ArrayList<>();
+        for (String line : List.of(
+                "W203=open:10Gohm", "R334=open:10Gohm", "J5.1=open:859Mohm BR201.quarter=reversed")) {
+            suppositions.add(new SentenceParser(ferry).parse(line));
+        }
+
+        List<BatchAnswer<List<String>>> answers = new BatchSolver(1)
+                .solve(
+                        Batch.of(ferry, Arrangement.of(ferry, lampsHeldOn)),
+                        suppositions,
+                        seen -> Balance.of(seen.modelled().network(), Objects.requireNonNull(seen.state()))
+                                .unbalanced(1e-6, 1e-9, 3.6e-9),
+                        Progress.SILENT,
+                        () -> false);
+
+        assertThat(answers)
+                .hasSize(3)
+                .allSatisfy(a -> assertThat(a)
+                        .isInstanceOfSatisfying(BatchAnswer.Found.class, found -> assertThat((List<?>) found.kept())
+                                .isEmpty()));
     }
 
     /** What capacitors and windings hold is the same after a cycle. */
