@@ -92,6 +92,9 @@ public final class ReadingsReader {
         if (columns.isEmpty()) {
             return;
         }
+        if (open && rows.size() == 1) {
+            gathered.problem(head.line(), "", WORDS.say("cut-head"), WORDS.say("cut-head.allowed"), "");
+        }
         for (CsvRows.Row row : rows.subList(1, rows.size())) {
             for (int k = head.cells().size(); k < row.cells().size(); k++) {
                 if (!row.cell(k).isEmpty()) {

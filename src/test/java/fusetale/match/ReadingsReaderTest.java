@@ -157,6 +157,17 @@ class ReadingsReaderTest {
         });
     }
 
+    @Test
+    void aFileThatIsCutInItsFirstLineIsTold() {
+        ReadingsFile cut = new ReadingsReader(FERRY).read("a.csv", "arrangement,function,from,to,value,unit,");
+
+        assertThat(cut.problems()).singleElement().satisfies(p -> {
+            assertThat(p.line()).isEqualTo(1);
+            assertThat(p.found()).contains("cut short");
+        });
+        assertThat(new ReadingsReader(FERRY).read("a.csv", HEAD).problems()).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {",dc,TP5,gnd,", ",dc,TP5\n", ",replaced,F201", ""})
     void aLastLineThatWasLeftOpenIsNot(String last) {

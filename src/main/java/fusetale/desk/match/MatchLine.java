@@ -98,7 +98,7 @@ final class MatchLine {
             return;
         }
         if (ranking.notInTheList()) {
-            said.add(WORDS.say("not-in-the-list"));
+            said.add(WORDS.say(ranking.somethingElse() > SURE ? "likely-not-in-the-list" : "not-in-the-list"));
         }
         int all = leader.get().evidence().size();
         int fits = leader.get().fits();
