@@ -1,9 +1,11 @@
 package fusetale.match;
 
 import fusetale.bench.Check;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -49,8 +51,8 @@ final class Contrast {
         long healthy = (long) bench.dictionary().healthy().grown() << Integer.SIZE;
         for (int hypothesis : hypotheses) {
             long stamp = healthy;
-            for (Boards.Board board : bench.boards().of(hypothesis)) {
-                stamp += bench.after(board, replaced).grown();
+            for (Trial trial : trials(bench, hypothesis, replaced)) {
+                stamp += trial.grown();
             }
             Long known = stamps.get(hypothesis);
             if (known == null || known != stamp) {
@@ -69,8 +71,8 @@ final class Contrast {
             next.checks.values().forEach(set -> set.clear(hypothesis));
             next.sights.values().forEach(set -> set.clear(hypothesis));
             next.unsolved.clear(hypothesis);
-            for (Boards.Board board : bench.boards().of(hypothesis)) {
-                Trial.Unlike unlike = bench.after(board, replaced).unlike(arrangement, good);
+            for (Trial trial : trials(bench, hypothesis, replaced)) {
+                Trial.Unlike unlike = trial.unlike(arrangement, good);
                 unlike.checks()
                         .forEach(c -> next.checks
                                 .computeIfAbsent(c, k -> new BitSet())
@@ -85,6 +87,18 @@ final class Contrast {
             }
         }
         return next;
+    }
+
+    /** All its amounts; where one of its fuses may have melted or held, both ways. */
+    private static List<Trial> trials(Workbench bench, int hypothesis, Set<String> replaced) {
+        List<Trial> all = new ArrayList<>();
+        for (Boards.Board board : bench.boards().of(hypothesis)) {
+            all.add(bench.after(board, replaced));
+            if (!bench.mayHaveMelted(board).isEmpty()) {
+                all.add(bench.after(board, replaced, /* melted= */ true));
+            }
+        }
+        return all;
     }
 
     private static <K> Map<K, BitSet> copy(Map<K, BitSet> sets) {

@@ -3,8 +3,11 @@ package fusetale.match;
 import fusetale.bench.Check;
 import fusetale.bench.Observation;
 import fusetale.bench.Reading;
+import fusetale.circuit.MeterFunction;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,6 +45,14 @@ record Expectation(
 
     private static final double MOVED_SPREAD = 0.04;
     private static final double STILL_SPREAD = 0.005;
+    /**
+     * Of what a healthy machine shows, what tolerances leave where a fault has voltages cancel that add up in it: a doubler with one diode
+     * reversed has some 20 mV of 240 V (judgement).
+     */
+    private static final double CANCELLED_RATIO = 2e-4;
+
+    private static final Set<MeterFunction> VOLTS = EnumSet.of(MeterFunction.DC_VOLTS, MeterFunction.AC_VOLTS);
+
     /** While only the middle of a range of amounts is known [axis, of what has moved]. */
     private static final double UNKNOWN_AMOUNT = 0.5;
 
@@ -74,13 +85,17 @@ record Expectation(
             return new Expectation(Kind.OVER, 0, 0, 0, reading, null);
         }
         double t = Axis.at(check.function(), reading.value());
-        double moved = figure(wanted, check, healthy)
-                .map(h -> Math.abs(t - Axis.at(check.function(), h.value())))
+        Optional<Reading> good = figure(wanted, check, healthy);
+        double moved = good.map(h -> Math.abs(t - Axis.at(check.function(), h.value())))
                 .orElse(1.0);
         double meter = Axis.width(check.function(), reading.value(), reading.halfWidth() / Math.sqrt(3));
         double model = Axis.width(check.function(), reading.value(), MODEL_RATIO * reading.value());
         double transfer = moved > MOVED ? MOVED_SPREAD : STILL_SPREAD;
-        double variance = meter * meter + model * model + transfer * transfer;
+        double left = moved > MOVED && VOLTS.contains(check.function())
+                ? good.map(h -> Axis.width(check.function(), reading.value(), CANCELLED_RATIO * h.value()))
+                        .orElse(0.0)
+                : 0;
+        double variance = meter * meter + model * model + transfer * transfer + left * left;
         if (!varies) {
             return new Expectation(Kind.FIGURE, t, 0, variance, reading, null);
         }

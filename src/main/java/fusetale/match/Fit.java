@@ -2,6 +2,7 @@ package fusetale.match;
 
 import fusetale.bench.Observation;
 import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -24,6 +25,7 @@ final class Fit {
     private final Expectation[] expectations;
     private final double[] spread;
     private final boolean complete;
+    private final List<Fit> ways;
 
     Fit(
             double logLikelihood,
@@ -32,6 +34,18 @@ final class Fit {
             double[] mistake,
             Expectation[] expectations,
             double[] spread) {
+        this(logLikelihood, logEach, away, mistake, expectations, spread, List.of());
+    }
+
+    private Fit(
+            double logLikelihood,
+            double[] logEach,
+            double[] away,
+            double[] mistake,
+            Expectation[] expectations,
+            double[] spread,
+            List<Fit> ways) {
+        this.ways = List.copyOf(ways);
         this.logLikelihood = logLikelihood;
         this.logEach = logEach;
         this.away = away;
@@ -39,6 +53,11 @@ final class Fit {
         this.expectations = expectations;
         this.spread = spread;
         this.complete = Arrays.stream(expectations).noneMatch(e -> e.kind() == Expectation.Kind.UNKNOWN);
+    }
+
+    /** How the board explains the evidence with a fuse still whole that may melt, and with it melted; empty where there is none such. */
+    List<Fit> ways() {
+        return ways;
     }
 
     /** Whether the board lets expect something of all that was found. */
@@ -131,11 +150,12 @@ final class Fit {
         return log;
     }
 
-    /** Of a board that has come out one way or the other, as likely either way: what is told is told of the likelier. */
-    static Fit either(Fit one, Fit other) {
-        double log = logSum(new double[] {one.logLikelihood, other.logLikelihood}) - Math.log(2);
-        Fit told = other.logLikelihood > one.logLikelihood ? other : one;
-        return new Fit(log, told.logEach, told.away, told.mistake, told.expectations, told.spread);
+    /** Of a board whose fuse has held or has melted, as likely either way: what is told is told of the likelier. */
+    static Fit either(Fit whole, Fit melted) {
+        double log = logSum(new double[] {whole.logLikelihood, melted.logLikelihood}) - Math.log(2);
+        Fit told = melted.logLikelihood > whole.logLikelihood ? melted : whole;
+        return new Fit(
+                log, told.logEach, told.away, told.mistake, told.expectations, told.spread, List.of(whole, melted));
     }
 
     private static boolean wrong(Expectation e, Shown shown) {

@@ -12,6 +12,7 @@ final class Outlook {
     private final Workbench bench;
     private final Wanted wanted;
     private final Map<Integer, Held> byBoard = new ConcurrentHashMap<>();
+    private final Map<Integer, Held> byMelted = new ConcurrentHashMap<>();
 
     /** Of a board of which so much was worked out. */
     private record Held(long stamp, Expectation expectation) {}
@@ -21,13 +22,19 @@ final class Outlook {
         this.wanted = wanted;
     }
 
-    /** Of a board on which nothing was replaced, a fuse that only may melt still whole. */
-    Expectation of(Boards.Board board) {
-        long stamp = bench.stamp(board);
-        Held held = byBoard.get(board.number());
+    /**
+     * Of a board on which nothing was replaced.
+     *
+     * @param melted whether the fuse that may melt has
+     */
+    Expectation of(Boards.Board board, boolean melted) {
+        Map<Integer, Held> those = melted ? byMelted : byBoard;
+        long stamp = bench.stamp(board)
+                + (melted ? bench.after(board, Set.of(), true).grown() : 0);
+        Held held = those.get(board.number());
         if (held == null || held.stamp() != stamp) {
-            held = new Held(stamp, bench.expect(board, wanted, Set.of()));
-            byBoard.put(board.number(), held);
+            held = new Held(stamp, bench.expect(board, wanted, Set.of(), melted));
+            those.put(board.number(), held);
         }
         return held.expectation();
     }

@@ -11,7 +11,6 @@ import fusetale.explore.Progress;
 import fusetale.explore.Words;
 import fusetale.fault.FailureMode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,7 +24,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses what to ask next: most information about what to change for a minute's work, among what tells at least half as
@@ -66,14 +64,6 @@ final class Planner {
     private static final int MOST_ADVICE = 12;
     private static final int DRAWN = 24;
     private static final double TAKEN_APART = 0.5;
-    /** A reading across a part, or one contact of several, is told from a healthy one's where it lies apart by this much. */
-    private static final double OWN_APART = 0.2;
-    /** Where the leader shows, it has mostly shown already: so much less than what stands beside it. */
-    private static final double REDUNDANT = 0.5;
-
-    /** What the others still likely would refute, beside what is not in the list. */
-    private static final double FURTHER = 0.1;
-
     private static final double ALIKE_FROM = 0.02;
 
     private static final Words WORDS = Words.of(Planner.class);
@@ -137,7 +127,7 @@ final class Planner {
                         : best >= SURE
                                 ? NextReadings.Verdict.SETTLED
                                 : advice.isEmpty() ? NextReadings.Verdict.NO_MORE_TO_LEARN : NextReadings.Verdict.GO_ON;
-        Scored refuting = refuting(scored);
+        Scored refuting = new Refuting(bench, alive, weighing.findings()).best(scored);
         return new NextReadings(advice, verdict, replace(repairs, advice), refuting == null ? null : advice(refuting));
     }
 
@@ -160,9 +150,6 @@ final class Planner {
                 .filter(s -> s.bits() >= LEAST_BITS)
                 .map(this::advice);
     }
-
-    /** An ask with what it would show, repairs that show the same there taken together, and what it would tell. */
-    private record Scored(Ask ask, Foresight lumped, double bits) {}
 
     private List<Scored> scored(Predicate<Ask> wanted, boolean powered) throws UnfitArrangement {
         List<Ask> all = prepared(powered).stream().filter(wanted).toList();
@@ -211,6 +198,7 @@ final class Planner {
         for (Part part : circuit.parts()) {
             if (part instanceof Fuse) {
                 asks.add(new Ask.Noticed(off, part.name(), Observation.Aspect.FUSE));
+                asks.add(new Ask.Noticed(off, part.name(), Observation.Aspect.RATING));
             }
         }
         takeApart(off);
@@ -225,7 +213,13 @@ final class Planner {
         }
         alive.again();
         Set<String> taken = new HashSet<>();
-        weighing.findings().wanted().forEach(w -> taken.add(w.bench() + w.ask().words()));
+        Case findings = weighing.findings();
+        for (int j = 0; j < findings.size(); j++) {
+            if (!weighing.posterior().mayBeMisseen(findings, j)) {
+                Wanted w = findings.wanted().get(j);
+                taken.add(w.bench() + w.ask().words());
+            }
+        }
         asks.removeIf(a -> taken.contains(Dictionary.key(a.arrangement()) + a.words()));
         asks.removeIf(this::lookedAt);
         return asks;
@@ -240,7 +234,8 @@ final class Planner {
                     && (now.aspect() == Observation.Aspect.FUSE || now.aspect() == Observation.Aspect.RATING)
                     && now.aspect() == then.aspect()
                     && now.part().equals(then.part())
-                    && findings.replaced().get(j).equals(alive.replaced())) {
+                    && findings.replaced().get(j).equals(alive.replaced())
+                    && !(Case.sameAsk(now, then) && weighing.posterior().mayBeMisseen(findings, j))) {
                 return true;
             }
         }
@@ -297,6 +292,7 @@ final class Planner {
         for (String driven : worth) {
             List<Boards.Board> boards = near.getOrDefault(driven, List.of()).stream()
                     .map(Survivors.Place::board)
+                    .distinct()
                     .filter(b -> weighed.contains(b.number()))
                     .limit(MOST_COMMANDED)
                     .toList();
@@ -327,7 +323,7 @@ final class Planner {
     private double harmed(Arrangement command, List<Survivors.Place> near) {
         String key = Dictionary.key(command);
         return near.stream()
-                .filter(p -> bench.after(p.board(), alive.replaced())
+                .filter(p -> bench.after(p.board(), alive.replaced(), p.melted())
                         .in(key)
                         .map(s -> !s.lost().isEmpty() || !s.melted().isEmpty())
                         .orElse(false))
@@ -370,72 +366,14 @@ final class Planner {
         return Optional.of(new Scored(ask, foresight, foresight.gain()));
     }
 
-    /**
-     * What would show that the leader is not it. Best is a reading across its own part, since what looks like it may lie anywhere else
-     * and be no supposition of the list; else across what stands beside it, or one where it looks most unlike a machine with
-     * nothing wrong; else one that parts it from the others. Null where nothing is left to ask.
-     */
-    private @Nullable Scored refuting(List<Scored> scored) {
-        if (scored.isEmpty() || alive.groups().isEmpty()) {
-            return scored.isEmpty() ? null : scored.get(0);
-        }
-        List<String> leading = alive.groups().get(alive.leader()).parts();
-        Set<Check> own = new HashSet<>();
-        leading.forEach(part -> own.addAll(bench.asks().across(part)));
-        Map<Check, Double> beside = bench.beside().of(leading, taken());
-        Scored best = scored.get(0);
-        double most = 0;
-        for (Scored s : scored) {
-            double apart = alive.leaderApart(s.ask());
-            double refutes = REDUNDANT * apart;
-            if (s.ask() instanceof Ask.Metered m) {
-                refutes += own.contains(m.check()) && apart >= OWN_APART ? 2 : 0;
-                if (m.arrangement().equals(Arrangement.unpowered())) {
-                    refutes = Math.max(refutes, beside.getOrDefault(m.check(), 0.0));
-                }
-            }
-            refutes += FURTHER * refutes(s.lumped());
-            if (refutes > most) {
-                most = refutes;
-                best = s;
-            }
-        }
-        return best;
-    }
-
-    /** What was measured with the power off. */
-    private Set<Check> taken() {
-        Set<Check> taken = new HashSet<>();
-        for (Evidence e : weighing.findings().evidence()) {
-            if (e.ask() instanceof Ask.Metered m && m.arrangement().equals(Arrangement.unpowered())) {
-                taken.add(m.check());
-            }
-        }
-        return taken;
-    }
-
-    /** How likely an ask is to refute the leader: how likely the others are, and how differently they look there. */
-    private double refutes(Foresight foresight) {
-        int leader = foresight.place(alive.groups().get(alive.leader()));
-        double most = 0;
-        for (int g = 0; g < foresight.groups().size(); g++) {
-            if (g != leader) {
-                double share = Arrays.stream(foresight.joint()[g]).sum();
-                most += share * foresight.apart(leader, g);
-            }
-        }
-        return most;
-    }
-
     private Advice advice(Scored scored) {
         Ask ask = scored.ask();
-        return new Advice(
-                ask,
-                costs.deeds(ask.arrangement()),
-                costs.minutes(ask),
-                scored.bits(),
-                new Meanings(alive.foresight(ask), ask).all(),
-                cautions(ask));
+        List<String> deeds = costs.deeds(ask.arrangement());
+        if (weighing.findings().evidence().stream().anyMatch(e -> Case.sameAsk(e.ask(), ask))) {
+            deeds.add(WORDS.say("again"));
+        }
+        Meanings meanings = new Meanings(alive.foresight(ask), ask);
+        return new Advice(ask, deeds, costs.minutes(ask), scored.bits(), meanings.all(), cautions(ask));
     }
 
     private List<String> cautions(Ask ask) {
@@ -559,21 +497,29 @@ final class Planner {
         List<Boards.Board> concerned = alive.places().stream()
                 .filter(p -> group.contains(p.group()))
                 .map(Survivors.Place::board)
+                .distinct()
                 .toList();
         for (Map.Entry<String, Arrangement> a : arrangements.entrySet()) {
             bench.dictionary().prepare(a.getValue(), checks.getOrDefault(a.getKey(), List.of()), stopped);
             bench.work(concerned, List.of(a.getValue()), weighing.findings(), stopped);
         }
         alive.again();
-        int one = group.get(0);
-        int other = group.get(1);
         return isolating.stream()
                 .flatMap(a -> parting(a, group).stream())
-                .filter(s -> s.lumped().apart(one, other) >= TAKEN_APART)
-                .sorted(Comparator.comparingDouble(s -> costs.minutes(s.ask())))
+                .filter(s -> partedShare(s, group) > 0)
+                .sorted(Comparator.comparingDouble(s -> costs.minutes(s.ask()) / partedShare(s, group)))
                 .limit(2)
                 .map(this::advice)
                 .toList();
+    }
+
+    /** How likely those of a group are that an ask tells from its likeliest: of two that nothing parts, it may still part a third. */
+    private double partedShare(Scored scored, List<Integer> group) {
+        return group.stream()
+                .skip(1)
+                .filter(other -> scored.lumped().apart(group.get(0), other) >= TAKEN_APART)
+                .mapToDouble(other -> alive.shares()[other])
+                .sum();
     }
 
     private Optional<Scored> parting(Ask ask, List<Integer> group) {
@@ -581,7 +527,7 @@ final class Planner {
         List<Foresight.Alive> shown = new ArrayList<>();
         for (Survivors.Place place : alive.places()) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), wanted, alive.replaced());
+                Expectation e = bench.expect(place.board(), wanted, alive.replaced(), place.melted());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }

@@ -80,6 +80,13 @@ final class Posterior {
         return read >= READ_FIRST && figures.isEmpty() && mostOfFigures < IN_DOUBT ? sights : figures;
     }
 
+    /** Whether something was seen once, and wrongly with more than a small probability: a second look may tell most of all. */
+    boolean mayBeMisseen(Case findings, int j) {
+        return findings.evidence().get(j).ask() instanceof Ask.Noticed
+                && !findings.repeated()[j]
+                && suspicion[j] > IN_DOUBT;
+    }
+
     /**
      * Weighs.
      *
@@ -109,7 +116,7 @@ final class Posterior {
                 if (repeated[j]) {
                     // twice the same is no slip: what only a slip would save is something else that looks like it
                     kept -= saved;
-                    saved *= common.shown(j) instanceof Shown.Seen ? Seeing.UNLISTED_ODDS : 1;
+                    saved *= common.shown(j) instanceof Shown.Seen seen ? Seeing.unlistedOdds(seen) : 1;
                     something += saved;
                 }
                 suspicion[j] += saved;

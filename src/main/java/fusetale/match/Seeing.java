@@ -14,14 +14,17 @@ final class Seeing {
     /** What is seen is what there is (judgement). */
     private static final double RIGHT = 0.985;
 
+    /** The same of the link and the cap of a fuse, which are there to be read (judgement). */
+    private static final double PLAIN = 0.995;
+
     /** Sights of one aspect that lie next to each other are mistaken for each other sooner (judgement). */
     private static final double NEXT = 0.08;
 
     /** Of what there is to see, so much is changed by a fault that is not in the list (judgement). */
     private static final double UNLISTED = 0.03;
 
-    /** That a fault outside the list changed a sight, against a wrong look at it; how many other sights there are falls out. */
-    static final double UNLISTED_ODDS = Hypotheses.SOMETHING_ELSE * UNLISTED / (1 - RIGHT);
+    /** What a cap says is changed by a wrong fuse alone, and that is in the list (judgement). */
+    private static final double UNLISTED_RATING = 0.003;
 
     /** A coil with a switch at the end of its stroke holds or lets go and comes in again, as its holding current is just enough or not. */
     private static final Set<Observation.Sight> BY_A_HAIR =
@@ -49,11 +52,24 @@ final class Seeing {
     static double probability(Shown.Seen seen, Observation expected) {
         Observation.Sight is = expected.sight();
         if (seen.sight() == is) {
-            return seen.sight() == Observation.Sight.STOPS && !sameCount(seen, expected) ? NEXT / 2 : RIGHT;
+            return seen.sight() == Observation.Sight.STOPS && !sameCount(seen, expected) ? NEXT / 2 : right(is);
         }
         double others = others(is);
         boolean next = neighbours(seen.sight(), is) && soft(is) && soft(seen.sight());
-        return next ? NEXT : (1 - RIGHT) / Math.max(1, others);
+        return next ? NEXT : (1 - right(is)) / Math.max(1, others);
+    }
+
+    private static double right(Observation.Sight of) {
+        return soft(of) ? RIGHT : PLAIN;
+    }
+
+    /** That a fault outside the list changed a sight, against a wrong look at it; how many other sights there are falls out. */
+    static double unlistedOdds(Shown.Seen seen) {
+        return Hypotheses.SOMETHING_ELSE * unlisted(seen) / (1 - right(seen.sight()));
+    }
+
+    private static double unlisted(Shown.Seen seen) {
+        return seen.sight().aspect() == Observation.Aspect.RATING ? UNLISTED_RATING : UNLISTED;
     }
 
     /** Whether somebody must have looked wrong who tells of it where another is expected: it does not lie next to it. */
@@ -73,7 +89,7 @@ final class Seeing {
         }
         boolean same = seen.sight() == healthy.sight()
                 && (seen.sight() != Observation.Sight.STOPS || sameCount(seen, healthy));
-        return same ? 1 - UNLISTED : UNLISTED / Math.max(1, others);
+        return same ? 1 - unlisted(seen) : unlisted(seen) / Math.max(1, others);
     }
 
     private static double others(Observation.Sight of) {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,22 +35,24 @@ final class Survivors {
     /** How drawn machines stand at what was read. */
     private final double[][] drawnOfEvidence;
 
-    /** A board that is still likely. */
+    /** A board that is still likely; where one of its fuses may have melted or held, once each way. */
     static final class Place {
         private final Boards.Board board;
         private final double share;
         private final int group;
         private final Fit fit;
         private final Common common;
+        private final boolean melted;
         private @Nullable Given given;
         private boolean asked;
 
-        Place(Boards.Board board, double share, int group, Fit fit, Common common) {
+        Place(Boards.Board board, double share, int group, Fit fit, Common common, boolean melted) {
             this.board = board;
             this.share = share;
             this.group = group;
             this.fit = fit;
             this.common = common;
+            this.melted = melted;
         }
 
         Boards.Board board() {
@@ -59,6 +62,11 @@ final class Survivors {
         /** Its probability among all that are still likely. */
         double share() {
             return share;
+        }
+
+        /** Whether the fuse that may have melted has. */
+        boolean melted() {
+            return melted;
         }
 
         /** Place of its repair among {@link Survivors#groups}. */
@@ -105,16 +113,40 @@ final class Survivors {
             Boards.Board board = p.boards().get(k);
             Repair repair = bench.boards().of(board).repair();
             int group = numbers.computeIfAbsent(repair, r -> numbers.size());
-            Place place = new Place(board, p.shares()[k] / sum, group, p.fits().get(k), weighing.common());
-            places.add(place);
-            byHypothesis
-                    .computeIfAbsent(board.hypothesis(), h -> new ArrayList<>())
-                    .add(place);
+            places.addAll(ways(board, p.shares()[k] / sum, group, p.fits().get(k)));
         }
+        places.sort(Comparator.comparingDouble(Place::share).reversed());
+        places.forEach(place -> byHypothesis
+                .computeIfAbsent(place.board().hypothesis(), h -> new ArrayList<>())
+                .add(place));
         groups.addAll(numbers.keySet());
         double[] of = new double[groups.size()];
         places.forEach(p1 -> of[p1.group()] += p1.share());
         return of;
+    }
+
+    /** What was read may have told whether a fuse melted; what is asked next must not be asked for that again. */
+    private List<Place> ways(Boards.Board board, double share, int group, Fit fit) {
+        if (fit.ways().isEmpty()) {
+            return List.of(new Place(board, share, group, fit, weighing.common(), false));
+        }
+        Fit whole = fit.ways().get(0);
+        Fit melted = fit.ways().get(1);
+        double held = whole.logLikelihood() + Math.log(stands(whole));
+        double gone = melted.logLikelihood() + Math.log(stands(melted));
+        double of = gone == Double.NEGATIVE_INFINITY ? 0 : 1 / (1 + Math.exp(held - gone));
+        return List.of(
+                new Place(board, share * (1 - of), group, whole, weighing.common(), false),
+                new Place(board, share * of, group, melted, weighing.common(), true));
+    }
+
+    /** How much of a fit stands without taking for a slip what was the same twice. */
+    private double stands(Fit fit) {
+        double kept = 1;
+        for (int j = 0; j < fit.mistake().length; j++) {
+            kept -= weighing.findings().repeated()[j] ? fit.mistake()[j] : 0;
+        }
+        return Math.max(0, kept);
     }
 
     /** Likeliest first. */
@@ -147,12 +179,12 @@ final class Survivors {
     }
 
     List<Boards.Board> boards(int most) {
-        return places.stream().limit(most).map(Place::board).toList();
+        return places.stream().map(Place::board).distinct().limit(most).toList();
     }
 
     /** The likeliest, which together are as likely as that. */
     List<Boards.Board> boards(double likely) {
-        List<Boards.Board> some = new ArrayList<>();
+        Set<Boards.Board> some = new LinkedHashSet<>();
         double sum = 0;
         for (Place place : places) {
             if (sum >= likely) {
@@ -161,7 +193,7 @@ final class Survivors {
             some.add(place.board());
             sum += place.share();
         }
-        return some;
+        return List.copyOf(some);
     }
 
     /** Forgets what was compared, after more was worked out. */
@@ -284,8 +316,9 @@ final class Survivors {
         }
 
         Foresight.Alive of(Place place, int number) {
-            Expectation e =
-                    replaced.isEmpty() ? outlook.of(place.board()) : bench.expect(place.board(), wanted, replaced);
+            Expectation e = replaced.isEmpty()
+                    ? outlook.of(place.board(), place.melted())
+                    : bench.expect(place.board(), wanted, replaced, place.melted());
             return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
         }
 

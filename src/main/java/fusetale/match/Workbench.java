@@ -193,6 +193,15 @@ final class Workbench {
         return List.copyOf(arrangements.values());
     }
 
+    /**
+     * The machine of a board after parts were replaced.
+     *
+     * @param melted whether the fuse that may melt has
+     */
+    Trial after(Boards.Board board, Set<String> replaced, boolean melted) {
+        return after(board, replaced, melted ? mayHaveMelted(board) : Set.of());
+    }
+
     /** The machine of a board after parts were replaced. */
     Trial after(Boards.Board board, Set<String> replaced) {
         return after(board, replaced, Set.of());
@@ -380,7 +389,7 @@ final class Workbench {
         boolean varies = ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
-                after(board, replaced, melted ? mayHaveMelted(board) : Set.of()),
+                after(board, replaced, melted),
                 dictionary.healthy(),
                 varies ? neighbour(board, -1, replaced, melted) : null,
                 varies ? neighbour(board, +1, replaced, melted) : null,

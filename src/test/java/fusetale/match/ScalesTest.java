@@ -132,11 +132,11 @@ class ScalesTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(bench.outlook(wanted).of(board).kind()).isEqualTo(Expectation.Kind.UNKNOWN);
+        assertThat(bench.outlook(wanted).of(board, false).kind()).isEqualTo(Expectation.Kind.UNKNOWN);
         bench.work(List.of(board), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board)).isEqualTo(bench.expect(board, wanted, Set.of()));
+        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Set.of()));
         bench.work(bench.boards().of(board.hypothesis()), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board)).isEqualTo(bench.expect(board, wanted, Set.of()));
+        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Set.of()));
     }
 
     private Workbench.Weighing afresh(Case findings) {

@@ -22,4 +22,13 @@ class SeeingTest {
         assertThat(probability(Observation.Sight.STILL, Observation.Sight.PULLS_IN))
                 .isLessThan(dim / 10);
     }
+
+    /** What is printed on a cap is read wrong less often than a glow; and nothing but a wrong fuse changes it. */
+    @Test
+    void capOfAFuseIsPlainToSee() {
+        assertThat(probability(Observation.Sight.OVER_RATED, Observation.Sight.RIGHT_RATING))
+                .isLessThan(probability(Observation.Sight.BUZZES, Observation.Sight.PULLS_IN));
+        assertThat(Seeing.unlistedOdds(new Shown.Seen(Observation.Sight.OVER_RATED)))
+                .isLessThan(Seeing.unlistedOdds(new Shown.Seen(Observation.Sight.HUMS)));
+    }
 }

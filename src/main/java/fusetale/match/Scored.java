@@ -1,0 +1,6 @@
+package fusetale.match;
+
+/**
+ * An ask with what it would show, repairs that show the same there taken together, and what it would tell.
+ */
+record Scored(Ask ask, Foresight lumped, double bits) {}
