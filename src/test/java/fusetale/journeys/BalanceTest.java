@@ -176,8 +176,8 @@ class BalanceTest {
                 .findFirst()
                 .orElseThrow();
         List<Supposition> suppositions = new ArrayList<>();
-        for (String line : List.of(
-                "W203=open:10Gohm", "R334=open:10Gohm", "J5.1=open:859Mohm BR201.quarter=reversed")) {
+        for (String line :
+                List.of("W203=open:10Gohm", "R334=open:10Gohm", "J5.1=open:859Mohm BR201.quarter=reversed")) {
             suppositions.add(new SentenceParser(ferry).parse(line));
         }
 
@@ -193,8 +193,9 @@ class BalanceTest {
         assertThat(answers)
                 .hasSize(3)
                 .allSatisfy(a -> assertThat(a)
-                        .isInstanceOfSatisfying(BatchAnswer.Found.class, found -> assertThat((List<?>) found.kept())
-                                .isEmpty()));
+                        .isInstanceOfSatisfying(
+                                BatchAnswer.Found.class,
+                                found -> assertThat((List<?>) found.kept()).isEmpty()));
     }
 
     /** What capacitors and windings hold is the same after a cycle. */

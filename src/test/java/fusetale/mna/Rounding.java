@@ -168,7 +168,7 @@ final class Rounding {
             double[][] right = new double[inputs][size];
             int sources = layout.sources.size();
             for (int s = 0; s < layout.slowStates; s++) {
-                layout.stateColumn(s, perSecond, right[s]);
+                layout.addState(s, perSecond, right[s]);
             }
             for (int s = 0; s < sources; s++) {
                 layout.sourceColumn(s, right[layout.states + s]);
