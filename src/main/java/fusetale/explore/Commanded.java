@@ -181,7 +181,14 @@ public final class Commanded {
         }
         Optional<List<Reading>> readings = readings(found);
         return readings.map(r -> new Foretold(
-                r, sights(found), List.of(), found.mayMelt(), List.of(), /* untouched= */ false, found.moved()));
+                r,
+                sights(found),
+                List.of(),
+                List.of(),
+                found.mayMelt(),
+                List.of(),
+                /* untouched= */ false,
+                found.moved()));
     }
 
     /**
@@ -226,7 +233,14 @@ public final class Commanded {
             }
         }
         return Optional.of(new Foretold(
-                List.of(), sights, List.of(), found.mayMelt(), List.of(), /* untouched= */ false, found.moved()));
+                List.of(),
+                sights,
+                List.of(),
+                List.of(),
+                found.mayMelt(),
+                List.of(),
+                /* untouched= */ false,
+                found.moved()));
     }
 
     /** What is driven. */

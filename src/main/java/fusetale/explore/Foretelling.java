@@ -239,6 +239,7 @@ public final class Foretelling {
                         built.readings(),
                         noticed(known, machine.arranged(), supposition),
                         List.of(),
+                        List.of(),
                         built.mayMelt(),
                         List.of(),
                         true,
@@ -300,6 +301,11 @@ public final class Foretelling {
                     r,
                     noticed(tabled, settled.machine().arranged(), supposition),
                     settled.melted().stream().map(c -> c.fuse().name()).toList(),
+                    settled.held().stream()
+                            .map(c -> c.fuse().name())
+                            .filter(settled.race()::contains)
+                            .sorted()
+                            .toList(),
                     settled.held().stream()
                             .filter(c -> !c.melting().surelyHolds())
                             .map(c -> c.fuse().name())
@@ -460,7 +466,14 @@ public final class Foretelling {
         }
         Set<String> absent = Fates.absent(arrangement, supposition);
         return Optional.of(new Foretold(
-                readings, fuses(machine.arranged(), absent), List.of(), List.of(), List.of(), untouchedAll, Set.of()));
+                readings,
+                fuses(machine.arranged(), absent),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                untouchedAll,
+                Set.of()));
     }
 
     private Untouched under(AtRest.Touched touched) {

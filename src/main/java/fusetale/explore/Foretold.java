@@ -12,6 +12,7 @@ import java.util.Set;
  *     took away is read as OL
  * @param observations what there is to notice; empty with the power off but for fuses
  * @param melted fuses that melt for certain, in that order: readings are those after it
+ * @param instead fuses that carried as much as the first of those and may have melted in its place: the current ended with it
  * @param mayMelt fuses that may melt and may hold: readings are those while they hold
  * @param lost parts that it takes far past their rating, further than as built: they are lost, at a first look
  * @param untouched whether the supposition changes nothing here that carries a current or could: nothing was solved
@@ -21,6 +22,7 @@ public record Foretold(
         List<Reading> readings,
         List<Observation> observations,
         List<String> melted,
+        List<String> instead,
         List<String> mayMelt,
         List<String> lost,
         boolean untouched,
@@ -30,6 +32,7 @@ public record Foretold(
         readings = List.copyOf(readings);
         observations = List.copyOf(observations);
         melted = List.copyOf(melted);
+        instead = List.copyOf(instead);
         mayMelt = List.copyOf(mayMelt);
         lost = List.copyOf(lost);
         moved = Set.copyOf(moved);

@@ -89,13 +89,13 @@ final class Contrast {
         return next;
     }
 
-    /** All its amounts; where one of its fuses may have melted or held, both ways. */
+    /** All its amounts; where its fuses may have come out one way or the other, both ways. */
     private static List<Trial> trials(Workbench bench, int hypothesis, Set<String> replaced) {
         List<Trial> all = new ArrayList<>();
         for (Boards.Board board : bench.boards().of(hypothesis)) {
             all.add(bench.after(board, replaced));
-            if (!bench.mayHaveMelted(board).isEmpty()) {
-                all.add(bench.after(board, replaced, /* melted= */ true));
+            if (!bench.blownOtherwise(board).isEmpty()) {
+                all.add(bench.after(board, replaced, /* otherwise= */ true));
             }
         }
         return all;

@@ -37,7 +37,10 @@ import java.util.zip.GZIPOutputStream;
  */
 final class DictionaryFile {
     /** To be raised when the solver, the catalogue of failures or this file's form changes what it says. */
-    private static final int EDITION = 13;
+    /** Of names, that go with what one machine shows. */
+    private static final int LISTS = 5;
+
+    private static final int EDITION = 14;
 
     private static final String MAGIC = "fusetale dictionary";
     private static final int LONGEST_LIST = 1_000_000;
@@ -214,6 +217,7 @@ final class DictionaryFile {
         out.writeBoolean(shows.solvable());
         for (List<String> list : List.of(
                 shows.melted(),
+                shows.instead(),
                 shows.mayMelt(),
                 shows.lost(),
                 shows.moved().stream().sorted().toList())) {
@@ -302,7 +306,7 @@ final class DictionaryFile {
             throws IOException {
         boolean solvable = in.readBoolean();
         List<List<String>> lists = new ArrayList<>();
-        for (int k = 0; k < 4; k++) {
+        for (int k = 0; k < LISTS; k++) {
             List<String> list = new ArrayList<>();
             for (int n = count(in); n > 0; n--) {
                 list.add(words.get(in.readInt()));
@@ -320,7 +324,14 @@ final class DictionaryFile {
             sights.put(Trial.Shows.key(seen.part(), seen.sight().aspect()), seen);
         }
         return new Trial.Shows(
-                readings, sights, lists.get(0), lists.get(1), lists.get(2), Set.copyOf(lists.get(3)), solvable);
+                readings,
+                sights,
+                lists.get(0),
+                lists.get(1),
+                lists.get(2),
+                lists.get(3),
+                Set.copyOf(lists.get(4)),
+                solvable);
     }
 
     private static Observation.Sight sight(String name) throws IOException {

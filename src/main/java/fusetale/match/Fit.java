@@ -55,7 +55,7 @@ final class Fit {
         this.complete = Arrays.stream(expectations).noneMatch(e -> e.kind() == Expectation.Kind.UNKNOWN);
     }
 
-    /** How the board explains the evidence with a fuse still whole that may melt, and with it melted; empty where there is none such. */
+    /** How the board explains the evidence with its fuses as they are taken to come out, and otherwise; empty where that is certain. */
     List<Fit> ways() {
         return ways;
     }
@@ -150,12 +150,11 @@ final class Fit {
         return log;
     }
 
-    /** Of a board whose fuse has held or has melted, as likely either way: what is told is told of the likelier. */
-    static Fit either(Fit whole, Fit melted) {
-        double log = logSum(new double[] {whole.logLikelihood, melted.logLikelihood}) - Math.log(2);
-        Fit told = melted.logLikelihood > whole.logLikelihood ? melted : whole;
-        return new Fit(
-                log, told.logEach, told.away, told.mistake, told.expectations, told.spread, List.of(whole, melted));
+    /** Of a board whose fuses have come out one way or the other, as likely either way: what is told is told of the likelier. */
+    static Fit either(Fit one, Fit other) {
+        double log = logSum(new double[] {one.logLikelihood, other.logLikelihood}) - Math.log(2);
+        Fit told = other.logLikelihood > one.logLikelihood ? other : one;
+        return new Fit(log, told.logEach, told.away, told.mistake, told.expectations, told.spread, List.of(one, other));
     }
 
     private static boolean wrong(Expectation e, Shown shown) {

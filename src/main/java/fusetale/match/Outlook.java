@@ -12,7 +12,7 @@ final class Outlook {
     private final Workbench bench;
     private final Wanted wanted;
     private final Map<Integer, Held> byBoard = new ConcurrentHashMap<>();
-    private final Map<Integer, Held> byMelted = new ConcurrentHashMap<>();
+    private final Map<Integer, Held> byOtherwise = new ConcurrentHashMap<>();
 
     /** Of a board of which so much was worked out. */
     private record Held(long stamp, Expectation expectation) {}
@@ -25,15 +25,15 @@ final class Outlook {
     /**
      * Of a board on which nothing was replaced.
      *
-     * @param melted whether the fuse that may melt has
+     * @param otherwise whether its fuses have come out the other way
      */
-    Expectation of(Boards.Board board, boolean melted) {
-        Map<Integer, Held> those = melted ? byMelted : byBoard;
+    Expectation of(Boards.Board board, boolean otherwise) {
+        Map<Integer, Held> those = otherwise ? byOtherwise : byBoard;
         long stamp = bench.stamp(board)
-                + (melted ? bench.after(board, Set.of(), true).grown() : 0);
+                + (otherwise ? bench.after(board, Set.of(), true).grown() : 0);
         Held held = those.get(board.number());
         if (held == null || held.stamp() != stamp) {
-            held = new Held(stamp, bench.expect(board, wanted, Set.of(), melted));
+            held = new Held(stamp, bench.expect(board, wanted, Set.of(), otherwise));
             those.put(board.number(), held);
         }
         return held.expectation();

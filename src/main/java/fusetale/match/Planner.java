@@ -323,7 +323,7 @@ final class Planner {
     private double harmed(Arrangement command, List<Survivors.Place> near) {
         String key = Dictionary.key(command);
         return near.stream()
-                .filter(p -> bench.after(p.board(), alive.replaced(), p.melted())
+                .filter(p -> bench.after(p.board(), alive.replaced(), p.otherwise())
                         .in(key)
                         .map(s -> !s.lost().isEmpty() || !s.melted().isEmpty())
                         .orElse(false))
@@ -527,7 +527,7 @@ final class Planner {
         List<Foresight.Alive> shown = new ArrayList<>();
         for (Survivors.Place place : alive.places()) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), wanted, alive.replaced(), place.melted());
+                Expectation e = bench.expect(place.board(), wanted, alive.replaced(), place.otherwise());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }

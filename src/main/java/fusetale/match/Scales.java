@@ -116,19 +116,19 @@ final class Scales {
         return expected;
     }
 
-    private Expectation expect(Boards.Board board, Case findings, int j, boolean melted) {
-        return bench.expect(board, findings.wanted().get(j), findings.replaced().get(j), melted);
+    private Expectation expect(Boards.Board board, Case findings, int j, boolean otherwise) {
+        return bench.expect(board, findings.wanted().get(j), findings.replaced().get(j), otherwise);
     }
 
-    private Expectation[] expected(Boards.Board board, Case findings, boolean melted) {
+    private Expectation[] expected(Boards.Board board, Case findings, boolean otherwise) {
         return IntStream.range(0, findings.size())
-                .mapToObj(j -> expect(board, findings, j, melted))
+                .mapToObj(j -> expect(board, findings, j, otherwise))
                 .toArray(Expectation[]::new);
     }
 
     private Fit fit(Boards.Board board, Case findings, Expectation[] holds, Common common) {
         Fit fit = Fit.of(holds, common);
-        return bench.mayHaveMelted(board).isEmpty()
+        return bench.blownOtherwise(board).isEmpty()
                 ? fit
                 : Fit.either(fit, Fit.of(expected(board, findings, true), common));
     }
@@ -136,7 +136,7 @@ final class Scales {
     /**
      * What all boards share of the evidence.
      *
-     * @param expected what each board lets expect of each, a fuse that may melt still whole
+     * @param expected what each board lets expect of each, fuses as they were taken to come out
      */
     private Common common(Case findings, List<Boards.Board> known, List<Expectation[]> expected) {
         int n = findings.size();

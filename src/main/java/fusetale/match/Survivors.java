@@ -35,24 +35,24 @@ final class Survivors {
     /** How drawn machines stand at what was read. */
     private final double[][] drawnOfEvidence;
 
-    /** A board that is still likely; where one of its fuses may have melted or held, once each way. */
+    /** A board that is still likely; where its fuses may have come out one way or the other, once each way. */
     static final class Place {
         private final Boards.Board board;
         private final double share;
         private final int group;
         private final Fit fit;
         private final Common common;
-        private final boolean melted;
+        private final boolean otherwise;
         private @Nullable Given given;
         private boolean asked;
 
-        Place(Boards.Board board, double share, int group, Fit fit, Common common, boolean melted) {
+        Place(Boards.Board board, double share, int group, Fit fit, Common common, boolean otherwise) {
             this.board = board;
             this.share = share;
             this.group = group;
             this.fit = fit;
             this.common = common;
-            this.melted = melted;
+            this.otherwise = otherwise;
         }
 
         Boards.Board board() {
@@ -64,9 +64,9 @@ final class Survivors {
             return share;
         }
 
-        /** Whether the fuse that may have melted has. */
-        boolean melted() {
-            return melted;
+        /** Whether its fuses have come out the other way, {@link Workbench#blownOtherwise}. */
+        boolean otherwise() {
+            return otherwise;
         }
 
         /** Place of its repair among {@link Survivors#groups}. */
@@ -125,19 +125,19 @@ final class Survivors {
         return of;
     }
 
-    /** What was read may have told whether a fuse melted; what is asked next must not be asked for that again. */
+    /** What was read may have told which fuse melted, or whether one has; what is asked next must not be asked for that again. */
     private List<Place> ways(Boards.Board board, double share, int group, Fit fit) {
         if (fit.ways().isEmpty()) {
             return List.of(new Place(board, share, group, fit, weighing.common(), false));
         }
-        Fit whole = fit.ways().get(0);
-        Fit melted = fit.ways().get(1);
-        double held = whole.logLikelihood() + Math.log(stands(whole));
-        double gone = melted.logLikelihood() + Math.log(stands(melted));
-        double of = gone == Double.NEGATIVE_INFINITY ? 0 : 1 / (1 + Math.exp(held - gone));
+        Fit one = fit.ways().get(0);
+        Fit other = fit.ways().get(1);
+        double logOne = one.logLikelihood() + Math.log(stands(one));
+        double logOther = other.logLikelihood() + Math.log(stands(other));
+        double of = logOther == Double.NEGATIVE_INFINITY ? 0 : 1 / (1 + Math.exp(logOne - logOther));
         return List.of(
-                new Place(board, share * (1 - of), group, whole, weighing.common(), false),
-                new Place(board, share * of, group, melted, weighing.common(), true));
+                new Place(board, share * (1 - of), group, one, weighing.common(), false),
+                new Place(board, share * of, group, other, weighing.common(), true));
     }
 
     /** How much of a fit stands without taking for a slip what was the same twice. */
@@ -317,8 +317,8 @@ final class Survivors {
 
         Foresight.Alive of(Place place, int number) {
             Expectation e = replaced.isEmpty()
-                    ? outlook.of(place.board(), place.melted())
-                    : bench.expect(place.board(), wanted, replaced, place.melted());
+                    ? outlook.of(place.board(), place.otherwise())
+                    : bench.expect(place.board(), wanted, replaced, place.otherwise());
             return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
         }
 

@@ -43,6 +43,7 @@ final class Trial {
      * @param readings by check
      * @param sights by part and what is looked at
      * @param melted fuses that melt in this arrangement
+     * @param instead fuses that may have melted in place of the first of those
      * @param mayMelt fuses that may
      * @param lost parts that are lost, at a first look
      * @param moved nets at which it is not as in the healthy machine
@@ -52,11 +53,13 @@ final class Trial {
             Map<Check, Reading> readings,
             Map<String, Observation> sights,
             List<String> melted,
+            List<String> instead,
             List<String> mayMelt,
             List<String> lost,
             Set<String> moved,
             boolean solvable) {
-        static final Shows UNSOLVED = new Shows(Map.of(), Map.of(), List.of(), List.of(), List.of(), Set.of(), false);
+        static final Shows UNSOLVED =
+                new Shows(Map.of(), Map.of(), List.of(), List.of(), List.of(), List.of(), Set.of(), false);
 
         static Shows of(Foretold foretold) {
             Map<Check, Reading> readings = new HashMap<>();
@@ -65,7 +68,14 @@ final class Trial {
             foretold.observations()
                     .forEach(o -> sights.put(key(o.part(), o.sight().aspect()), o));
             return new Shows(
-                    readings, sights, foretold.melted(), foretold.mayMelt(), foretold.lost(), foretold.moved(), true);
+                    readings,
+                    sights,
+                    foretold.melted(),
+                    foretold.instead(),
+                    foretold.mayMelt(),
+                    foretold.lost(),
+                    foretold.moved(),
+                    true);
         }
 
         /** As it was told. */
@@ -74,6 +84,7 @@ final class Trial {
                     List.copyOf(readings.values()),
                     List.copyOf(sights.values()),
                     melted,
+                    instead,
                     mayMelt,
                     lost,
                     /* untouched= */ false,
@@ -86,7 +97,7 @@ final class Trial {
             all.putAll(more.readings);
             Map<String, Observation> seen = new HashMap<>(sights);
             seen.putAll(more.sights);
-            return new Shows(all, seen, melted, mayMelt, lost, moved, solvable && more.solvable);
+            return new Shows(all, seen, melted, instead, mayMelt, lost, moved, solvable && more.solvable);
         }
 
         static String key(String part, Observation.Aspect aspect) {
@@ -98,6 +109,7 @@ final class Trial {
             return solvable
                     && other.solvable
                     && melted.equals(other.melted)
+                    && instead.equals(other.instead)
                     && mayMelt.equals(other.mayMelt)
                     && lost.equals(other.lost)
                     && Unlike.of(this, other).equals(Unlike.NOTHING);

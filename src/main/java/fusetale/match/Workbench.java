@@ -60,8 +60,8 @@ final class Workbench {
     private final Map<String, Trial> mended = new ConcurrentHashMap<>();
     private final Map<Mended, Trial> after = new ConcurrentHashMap<>();
 
-    /** A board after some parts were replaced, and some fuses melted. */
-    private record Mended(int board, Set<String> replaced, Set<String> melted) {}
+    /** A board after some parts were replaced; with other fuses blown than those it was taken to blow, where there are any. */
+    private record Mended(int board, Set<String> replaced, Set<String> otherwise) {}
 
     private @Nullable Readily lastReadily;
 
@@ -196,10 +196,10 @@ final class Workbench {
     /**
      * The machine of a board after parts were replaced.
      *
-     * @param melted whether the fuse that may melt has
+     * @param otherwise whether fuses have come out the other way, {@link #blownOtherwise}
      */
-    Trial after(Boards.Board board, Set<String> replaced, boolean melted) {
-        return after(board, replaced, melted ? mayHaveMelted(board) : Set.of());
+    Trial after(Boards.Board board, Set<String> replaced, boolean otherwise) {
+        return after(board, replaced, otherwise ? blownOtherwise(board) : Set.of());
     }
 
     /** The machine of a board after parts were replaced. */
@@ -207,22 +207,20 @@ final class Workbench {
         return after(board, replaced, Set.of());
     }
 
-    private Trial after(Boards.Board board, Set<String> replaced, Set<String> melted) {
+    private Trial after(Boards.Board board, Set<String> replaced, Set<String> otherwise) {
         Trial trial = trial(board);
-        if (replaced.isEmpty() && melted.isEmpty()) {
+        if (replaced.isEmpty() && otherwise.isEmpty()) {
             return trial;
         }
         return trial.in(asFoundKey).isEmpty()
-                ? madeAfter(board, replaced, melted)
+                ? madeAfter(board, replaced, otherwise)
                 : after.computeIfAbsent(
-                        new Mended(board.number(), replaced, melted), m -> madeAfter(board, replaced, melted));
+                        new Mended(board.number(), replaced, otherwise), m -> madeAfter(board, replaced, otherwise));
     }
 
     /** Boards that come to the same are one. */
-    private Trial madeAfter(Boards.Board board, Set<String> replaced, Set<String> melted) {
-        Trial trial = trial(board);
-        Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
-        blown.addAll(melted);
+    private Trial madeAfter(Boards.Board board, Set<String> replaced, Set<String> otherwise) {
+        Set<String> blown = new HashSet<>(otherwise.isEmpty() ? trial(board).blown(asFoundKey) : otherwise);
         blown.removeAll(replaced);
         List<Fault> left = board.supposition().faults().stream()
                 .filter(f -> !replaced.contains(f.part()))
@@ -231,13 +229,20 @@ final class Workbench {
         return mended.computeIfAbsent(key, k -> recalled(new Trial(withBlown(left, blown), Set.of())));
     }
 
-    /** The fuse that may have melted or may have held (decision 5 of the design); both are weighed. */
-    Set<String> mayHaveMelted(Boards.Board board) {
-        return trial(board)
-                .in(asFoundKey)
-                .filter(s -> !s.mayMelt().isEmpty())
-                .map(s -> Set.of(s.mayMelt().get(0)))
-                .orElse(Set.of());
+    /**
+     * Which fuses are blown once the machine has been on, where it is not certain (decision 5 of the design): one more, that may have
+     * melted or may have held; else another in place of the one that was taken to melt first, which carried as much. Both ways are
+     * weighed. Empty where it is certain.
+     */
+    Set<String> blownOtherwise(Boards.Board board) {
+        Trial trial = trial(board);
+        Trial.Shows shows = trial.in(asFoundKey).orElse(Trial.Shows.UNSOLVED);
+        if (!shows.mayMelt().isEmpty()) {
+            Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
+            blown.add(shows.mayMelt().get(0));
+            return blown;
+        }
+        return shows.instead().isEmpty() ? Set.of() : Set.of(shows.instead().get(0));
     }
 
     private static Supposition withBlown(List<Fault> left, Set<String> blown) {
@@ -290,7 +295,7 @@ final class Workbench {
         for (Set<String> replaced : spells) {
             some.forEach(b -> {
                 later.add(after(b, replaced));
-                later.add(after(b, replaced, mayHaveMelted(b)));
+                later.add(after(b, replaced, blownOtherwise(b)));
             });
         }
         dictionary.work(later.stream().distinct().toList(), arrangements, stopped);
@@ -342,7 +347,7 @@ final class Workbench {
         for (int j = 0; j < findings.size(); j++) {
             Set<String> replaced = findings.replaced().get(j);
             Wanted wanted = findings.wanted().get(j);
-            if (lacks(after(board, replaced), wanted) || lacks(after(board, replaced, mayHaveMelted(board)), wanted)) {
+            if (lacks(after(board, replaced), wanted) || lacks(after(board, replaced, blownOtherwise(board)), wanted)) {
                 return true;
             }
         }
@@ -374,7 +379,7 @@ final class Workbench {
                 : Contrast.of(arrangement).upToDate(this, hypotheses, replaced);
     }
 
-    /** What a board lets expect of an ask, a fuse that only may melt still whole. */
+    /** What a board lets expect of an ask, its fuses as they were taken to come out. */
     Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced) {
         return expect(board, ask, replaced, false);
     }
@@ -382,30 +387,30 @@ final class Workbench {
     /**
      * What a board lets expect of an ask.
      *
-     * @param melted whether the fuse that may melt has
+     * @param otherwise whether fuses have come out the other way
      */
-    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean melted) {
+    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean otherwise) {
         // what is looked at has no slope
         boolean varies = ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
-                after(board, replaced, melted),
+                after(board, replaced, otherwise),
                 dictionary.healthy(),
-                varies ? neighbour(board, -1, replaced, melted) : null,
-                varies ? neighbour(board, +1, replaced, melted) : null,
+                varies ? neighbour(board, -1, replaced, otherwise) : null,
+                varies ? neighbour(board, +1, replaced, otherwise) : null,
                 varies);
     }
 
-    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced, boolean melted) {
+    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced, boolean otherwise) {
         int place = board.place() + by;
         if (place < 0 || place >= Boards.PLACES) {
             return null;
         }
         Boards.Board next = boards.of(board.hypothesis()).get(place);
-        if (!melted) {
+        if (!otherwise) {
             return after(next, replaced);
         }
-        Set<String> may = mayHaveMelted(next);
+        Set<String> may = blownOtherwise(next);
         return may.isEmpty() ? null : after(next, replaced, may);
     }
 

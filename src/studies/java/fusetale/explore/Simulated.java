@@ -76,6 +76,7 @@ public final class Simulated {
                 melted,
                 List.of(),
                 List.of(),
+                List.of(),
                 /* untouched= */ false,
                 Set.of());
     }
