@@ -12,7 +12,7 @@ import java.util.Set;
  *     took away is read as OL
  * @param observations what there is to notice; empty with the power off but for fuses
  * @param melted fuses that melt for certain, in that order: readings are those after it
- * @param instead fuses that carried as much as the first of those and may have melted in its place: the current ended with it
+ * @param instead fuses that may have melted before one of those, and were saved by it: their band begins before its band ends
  * @param mayMelt fuses that may melt and may hold: readings are those while they hold
  * @param lost parts that it takes far past their rating, further than as built: they are lost, at a first look
  * @param untouched whether the supposition changes nothing here that carries a current or could: nothing was solved

@@ -37,10 +37,9 @@ import java.util.zip.GZIPOutputStream;
  */
 final class DictionaryFile {
     /** To be raised when the solver, the catalogue of failures or this file's form changes what it says. */
-    /** Of names, that go with what one machine shows. */
-    private static final int LISTS = 5;
-
     private static final int EDITION = 14;
+    /** Lists of names that go with what one machine shows. */
+    private static final int LISTS = 5;
 
     private static final String MAGIC = "fusetale dictionary";
     private static final int LONGEST_LIST = 1_000_000;

@@ -370,7 +370,7 @@ final class Planner {
         Ask ask = scored.ask();
         List<String> deeds = costs.deeds(ask.arrangement());
         if (weighing.findings().evidence().stream().anyMatch(e -> Case.sameAsk(e.ask(), ask))) {
-            deeds.add(WORDS.say("again"));
+            deeds.add(WORDS.say("deed.again"));
         }
         Meanings meanings = new Meanings(alive.foresight(ask), ask);
         return new Advice(ask, deeds, costs.minutes(ask), scored.bits(), meanings.all(), cautions(ask));

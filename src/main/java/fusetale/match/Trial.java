@@ -43,7 +43,7 @@ final class Trial {
      * @param readings by check
      * @param sights by part and what is looked at
      * @param melted fuses that melt in this arrangement
-     * @param instead fuses that may have melted in place of the first of those
+     * @param instead fuses that may have melted before one of those, and were saved by it
      * @param mayMelt fuses that may
      * @param lost parts that are lost, at a first look
      * @param moved nets at which it is not as in the healthy machine

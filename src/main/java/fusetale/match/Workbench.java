@@ -231,7 +231,7 @@ final class Workbench {
 
     /**
      * Which fuses are blown once the machine has been on, where it is not certain (decision 5 of the design): one more, that may have
-     * melted or may have held; else another in place of the one that was taken to melt first, which carried as much. Both ways are
+     * melted or may have held; else one that may have melted sooner than what was taken to melt, and ended the current. Both ways are
      * weighed. Empty where it is certain.
      */
     Set<String> blownOtherwise(Boards.Board board) {

@@ -42,6 +42,10 @@ final class MatchLine {
         if (standing.get().findings().size() == 0) {
             said.add(start(model, board));
         } else {
+            // who leads in the list matters less then
+            if (ranking.somethingElse() > SURE) {
+                said.add(WORDS.say("likely-not-in-the-list"));
+            }
             if (!model.newsProperty().get().isEmpty()) {
                 said.add(model.newsProperty().get());
             }
@@ -97,8 +101,8 @@ final class MatchLine {
             said.add(WORDS.say("none"));
             return;
         }
-        if (ranking.notInTheList()) {
-            said.add(WORDS.say(ranking.somethingElse() > SURE ? "likely-not-in-the-list" : "not-in-the-list"));
+        if (ranking.notInTheList() && ranking.somethingElse() <= SURE) {
+            said.add(WORDS.say("not-in-the-list"));
         }
         int all = leader.get().evidence().size();
         int fits = leader.get().fits();

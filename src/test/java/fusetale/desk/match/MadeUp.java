@@ -50,6 +50,8 @@ public final class MadeUp implements Weigher {
     public enum Mood {
         /** Nothing out of the way. */
         PLAIN,
+        /** What is not in the list is likelier than all that is. */
+        UNLISTED,
         /** Power must stay off. */
         DANGER,
         /** The first of two answers is a first look, and the second never comes. */
@@ -118,7 +120,7 @@ public final class MadeUp implements Weigher {
             weights[k] = rows.get(k).prior() * Math.exp(-COST * misfits);
             sum += weights[k];
         }
-        double other = 0.03;
+        double other = mood == Mood.UNLISTED ? 0.9 : 0.03;
         List<Candidate> all = new ArrayList<>();
         for (int k = 0; k < weights.length; k++) {
             all.add(candidate(rows.get(k), weights[k] / sum * (1 - other), findings));
@@ -127,7 +129,7 @@ public final class MadeUp implements Weigher {
         return new Ranking(
                 all,
                 other,
-                false,
+                mood == Mood.UNLISTED,
                 suspects(all.get(0)),
                 List.of(),
                 mood == Mood.DANGER

@@ -153,6 +153,19 @@ class MatchModelTest {
     }
 
     @Test
+    void whatIsLikelyNotInTheListIsToldBeforeWhoLeadsInIt() throws Exception {
+        MatchModel model = model(Mood.UNLISTED);
+        worked(model);
+        model.take("tp1 0.0 dc");
+        worked(model);
+
+        assertThat(model.newsProperty().get()).isNotEmpty();
+        assertThat(MatchLine.of(model).spoken())
+                .startsWith("Likely something not in the list.")
+                .doesNotContain("Perhaps");
+    }
+
+    @Test
     void aDangerStandsFirst() throws Exception {
         MatchModel model = model(Mood.DANGER);
         worked(model);
