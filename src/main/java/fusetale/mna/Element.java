@@ -13,6 +13,11 @@ public sealed interface Element {
     /** Nodes between which the element carries current: one pair for most, one a winding or a port. */
     List<Ends> ends();
 
+    /** Name to ask for the current between one pair of its nodes: {@code name.k} for winding or port k. */
+    default String currentName(int pair) {
+        return this instanceof CoupledInductors || this instanceof Ported ? name() + "." + pair : name();
+    }
+
     /**
      * The two nodes of a winding or a port.
      *

@@ -3,6 +3,12 @@ package fusetale.mna;
 /** What unknowns miss of the equations of one stage, or of a state at rest, and unknowns that miss less. */
 final class Missed {
     private static final int MOST_REFINED = 3;
+    /** What a net's currents may miss zero by [A] wherever it is. */
+    private static final double LEAST_AMPS = 1e-9;
+    /** Besides, of the largest current through a port: what double precision leaves of a stage. */
+    private static final double OF_ALL = 3e-9;
+    /** Besides, of the largest current through an element at that net. No meter tells a millionth. */
+    private static final double OF_NET = 1e-6;
 
     private Missed() {}
 
@@ -44,6 +50,40 @@ final class Missed {
         }
         reduction.subtractProduct(unknowns, missed);
         return missed;
+    }
+
+    /**
+     * Whether the currents of some net miss zero by what they would be told by.
+     *
+     * @param most largest current through a port [A]
+     */
+    static boolean matters(Reduction reduction, double[] input, double most) {
+        double[] unknowns = reduction.unknowns(input);
+        double[] missed = by(reduction, input, unknowns);
+        double least = LEAST_AMPS + OF_ALL * most;
+        for (int node = 1; node <= reduction.layout.nodeCount; node++) {
+            double amps = Math.abs(missed[node - 1]);
+            if (amps > least && amps > least + OF_NET * largestAt(node, reduction, unknowns, input)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Largest current [A] into a node through one of its elements. */
+    private static double largestAt(int node, Reduction reduction, double[] unknowns, double[] input) {
+        Layout layout = reduction.layout;
+        double most = 0;
+        for (Element e : layout.elements.values()) {
+            for (int k = 0; k < e.ends().size(); k++) {
+                Element.Ends ends = e.ends().get(k);
+                if (ends.one() == node || ends.two() == node) {
+                    CurrentForm form = CurrentForm.of(layout, e.currentName(k), 1 / reduction.stageSeconds);
+                    most = Math.max(most, Math.abs(form.amps(unknowns, input)));
+                }
+            }
+        }
+        return most;
     }
 
     static double largest(double[] values, int count) {

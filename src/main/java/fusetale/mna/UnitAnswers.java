@@ -14,10 +14,11 @@ abstract sealed class UnitAnswers {
     /** All unknowns for given inputs. {@code input}: not modified. */
     abstract double[] unknowns(double[] input);
 
-    /** Voltage of a node against another for a unit of one input. */
-    final double across(int input, int one, int two) {
-        return (one > 0 ? at(input, one - 1) : 0) - (two > 0 ? at(input, two - 1) : 0);
-    }
+    /**
+     * Voltage [V] of a node against another for a unit of one input. Of a board that hangs on little, both nodes are lifted by
+     * megavolts an ampere: what is taken off them is taken off their difference, not off each, or rounding is left of it.
+     */
+    abstract double across(int input, int one, int two);
 
     /** From one column of {@code unknowns} an input. {@code columns}: kept, and never modified again. */
     static UnitAnswers of(double[][] columns, int unknowns) {
@@ -56,6 +57,11 @@ abstract sealed class UnitAnswers {
         }
 
         @Override
+        double across(int input, int one, int two) {
+            return Layout.across(columns[input], one, two);
+        }
+
+        @Override
         double[] unknowns(double[] input) {
             double[] z = new double[unknowns];
             Reduction.addAll(z, columns, input, 0, columns.length, unknowns);
@@ -85,6 +91,13 @@ abstract sealed class UnitAnswers {
         double at(int input, int unknown) {
             double before = input == own ? direction[unknown] : over.at(there(input), unknown);
             return before - parts[input] * direction[unknown];
+        }
+
+        @Override
+        double across(int input, int one, int two) {
+            double along = Layout.across(direction, one, two);
+            double before = input == own ? along : over.across(there(input), one, two);
+            return before - parts[input] * along;
         }
 
         private int there(int input) {

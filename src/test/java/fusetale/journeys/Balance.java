@@ -127,10 +127,9 @@ public final class Balance {
 
     private void add(Element element) {
         List<Waveform> amps = new ArrayList<>();
-        boolean several = element instanceof Element.Ported || element instanceof Element.CoupledInductors;
         for (int k = 0; k < element.ends().size(); k++) {
             Element.Ends ends = element.ends().get(k);
-            Waveform current = run.amps(several ? element.name() + "." + k : element.name());
+            Waveform current = run.amps(element.currentName(k));
             amps.add(current);
             leave(ends.one(), current, 1);
             leave(ends.two(), current, -1);
