@@ -24,9 +24,11 @@ import fusetale.sentence.Sentence;
 import fusetale.sentence.Told;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -138,11 +140,13 @@ final class BenchOptions {
     /**
      * One side of a bench sheet: every test point with the power on, or off, and the pairs asked for besides.
      *
-     * @param powerOn which side; the option for it is refused
+     * @param powerOn which side
+     * @throws Refused also where an option is given that a sheet has no place for
      */
     Question sheetQuestion(Circuit circuit, Told told, boolean powerOn) throws Refused {
-        if (power != null) {
-            throw unusable(WORDS.say("sheet.power"));
+        List<String> noPlace = notOnSheets();
+        if (!noPlace.isEmpty()) {
+            throw unusable(WORDS.say("sheet.leave-out", String.join(", ", noPlace)));
         }
         Question side = question(circuit, told);
         Arrangement set = side.arrangement().withPower(powerOn);
@@ -157,6 +161,17 @@ final class BenchOptions {
                     .forEach(f -> checks.add(new Check(ends.get(0), ends.get(1), f)));
         }
         return new Question(circuit, side.supposition(), set, side.meter(), new ArrayList<>(checks), side.options());
+    }
+
+    private List<String> notOnSheets() {
+        Map<String, Boolean> given = new LinkedHashMap<>();
+        given.put("--power", power != null);
+        given.put("--charged", !charged.isEmpty());
+        given.put("--function", !functions.isEmpty());
+        given.put("--amps", !ampsThrough.isEmpty());
+        given.put("--every-pair", !everyPair.isEmpty());
+        given.put("--observations", sights != Sights.NOTABLE);
+        return given.keySet().stream().filter(given::get).toList();
     }
 
     private Arrangement arranged(Circuit circuit, Sentence said) throws Refused {

@@ -137,7 +137,7 @@ final class Commands {
             }
             case SEEN -> {
                 window.place(true);
-                window.match().seen();
+                window.match().see();
             }
             case SUPPOSE -> window.sentence().edit("");
             case PUT_BACK_ALL -> say("put back");

@@ -228,7 +228,7 @@ final class Doubts {
                     ? WORDS.say("charge.never")
                     : WORDS.say("charge.after", Times.of(charge.seconds()));
             add(
-                    Doubt.Severity.CAUTION,
+                    charge.seconds() > MINUTE ? Doubt.Severity.HAZARD : Doubt.Severity.CAUTION,
                     WORDS.say(
                             "charge",
                             charge.part(),

@@ -13,6 +13,9 @@ final class Axis {
     private static final double NEAR_ZERO_OHMS = 0.5;
     private static final double NEAR_ZERO_AMPS = 0.01;
 
+    /** From here on the 1 below the root is less than rounding, and the square of the largest figures would overflow. */
+    private static final double LARGE = 1e8;
+
     private Axis() {}
 
     static double nearZero(MeterFunction function) {
@@ -25,7 +28,7 @@ final class Axis {
 
     static double at(MeterFunction function, double si) {
         double x = Math.abs(si) / nearZero(function);
-        double t = Math.log(x + Math.sqrt(x * x + 1));
+        double t = x > LARGE ? Math.log(x) + Math.log(2) : Math.log(x + Math.sqrt(x * x + 1));
         return si < 0 ? -t : t;
     }
 

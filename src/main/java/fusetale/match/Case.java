@@ -1,7 +1,7 @@
 package fusetale.match;
 
+import fusetale.bench.Observation;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,22 +11,19 @@ import java.util.Set;
  */
 final class Case {
     private final List<Evidence> evidence;
-    private final List<Set<String>> replaced;
+    private final List<Renewed> renewed;
+    private final Renewed now;
     private final boolean[] repeated;
     private final List<Integer> index;
     private final List<Wanted> wanted;
 
-    Case(
-            List<Evidence> evidence,
-            List<Set<String>> replaced,
-            boolean[] repeated,
-            List<Integer> index,
-            List<Wanted> wanted) {
+    private Case(List<Evidence> evidence, List<Renewed> renewed, Renewed now, boolean[] repeated, List<Integer> index) {
         this.evidence = List.copyOf(evidence);
-        this.replaced = List.copyOf(replaced);
+        this.renewed = List.copyOf(renewed);
+        this.now = now;
         this.repeated = repeated;
         this.index = List.copyOf(index);
-        this.wanted = List.copyOf(wanted);
+        this.wanted = evidence.stream().map(e -> Wanted.of(e.ask())).toList();
     }
 
     /** What counts, in order. */
@@ -34,9 +31,14 @@ final class Case {
         return evidence;
     }
 
-    /** Parts that were new when each was read. */
-    List<Set<String>> replaced() {
-        return replaced;
+    /** What had been done to the machine when each was read. */
+    List<Renewed> renewed() {
+        return renewed;
+    }
+
+    /** What has been done to the machine by now, whether anything was read since or not. */
+    Renewed now() {
+        return now;
     }
 
     /** Whether each was read twice with the same result. Not to be modified. */
@@ -65,16 +67,20 @@ final class Case {
 
     static Case of(Findings findings) {
         List<Evidence> evidence = new ArrayList<>();
-        List<Set<String>> replaced = new ArrayList<>();
+        List<Renewed> renewed = new ArrayList<>();
         List<Boolean> repeated = new ArrayList<>();
         List<Integer> index = new ArrayList<>();
         Set<String> fresh = new LinkedHashSet<>();
+        boolean on = true;
         int place = 0;
         for (Findings.Spell spell : findings.spells()) {
+            on &= spell.replaced().isEmpty();
             fresh.addAll(spell.replaced());
             int first = evidence.size();
             for (Evidence e : spell.evidence()) {
-                int before = earlier(evidence, first, e);
+                on |= e.ask().arrangement().powerOn();
+                Renewed then = new Renewed(fresh, on);
+                int before = earlier(evidence, first, e, renewed, then);
                 if (before >= 0) {
                     boolean same = same(e.ask(), evidence.get(before).shown(), e.shown());
                     // one that differs puts the first out of court
@@ -83,7 +89,7 @@ final class Case {
                     index.set(before, place);
                 } else {
                     evidence.add(e);
-                    replaced.add(new HashSet<>(fresh));
+                    renewed.add(then);
                     repeated.add(false);
                     index.add(place);
                 }
@@ -94,13 +100,12 @@ final class Case {
         for (int k = 0; k < twice.length; k++) {
             twice[k] = repeated.get(k);
         }
-        List<Wanted> wanted = evidence.stream().map(e -> Wanted.of(e.ask())).toList();
-        return new Case(evidence, replaced, twice, index, wanted);
+        return new Case(evidence, renewed, new Renewed(fresh, on), twice, index);
     }
 
-    private static int earlier(List<Evidence> evidence, int first, Evidence e) {
+    private static int earlier(List<Evidence> evidence, int first, Evidence e, List<Renewed> renewed, Renewed then) {
         for (int k = first; k < evidence.size(); k++) {
-            if (sameAsk(evidence.get(k).ask(), e.ask())) {
+            if (sameAsk(evidence.get(k).ask(), e.ask()) && renewed.get(k).equals(then)) {
                 return k;
             }
         }
@@ -109,8 +114,14 @@ final class Case {
 
     /** Whether two asks are one, whatever the arrangements are called. */
     static boolean sameAsk(Ask one, Ask other) {
-        return Dictionary.key(one.arrangement()).equals(Dictionary.key(other.arrangement()))
-                && one.words().equals(other.words());
+        return one.words().equals(other.words())
+                && (isOfFuse(one) || Dictionary.key(one.arrangement()).equals(Dictionary.key(other.arrangement())));
+    }
+
+    /** The link and the cap of a fuse look the same with the plug in and out. */
+    private static boolean isOfFuse(Ask ask) {
+        return ask instanceof Ask.Noticed n
+                && (n.aspect() == Observation.Aspect.FUSE || n.aspect() == Observation.Aspect.RATING);
     }
 
     private static boolean same(Ask ask, Shown one, Shown other) {

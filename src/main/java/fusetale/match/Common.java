@@ -1,6 +1,7 @@
 package fusetale.match;
 
 import fusetale.bench.Check;
+import fusetale.circuit.MeterFunction;
 import java.util.List;
 
 /**
@@ -42,10 +43,13 @@ final class Common {
     /** Fewer machines than readings leave the covariance uncertain: off its diagonal it is taken down in proportion. */
     private void shrink(double[][] drawn, int n) {
         int machines = 0;
+        int figures = 0;
         for (double[] row : drawn) {
             machines = Math.max(machines, row.length);
+            // what is only looked at does not vary with them
+            figures += row.length > 0 ? 1 : 0;
         }
-        double kept = 1 - (n + 1.0) / (machines + n + 1.0);
+        double kept = 1 - (figures + 1.0) / (machines + figures + 1.0);
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 if (i != j) {
@@ -85,6 +89,13 @@ final class Common {
     /** The check of a reading with a meter. */
     Check check(int j) {
         return ((Ask.Metered) evidence.get(j).ask()).check();
+    }
+
+    /** Whether a reading and what is expected are figures that can be further from each other or nearer. A buzzer tells none. */
+    boolean isFigure(int j, Expectation expected) {
+        return expected.kind() == Expectation.Kind.FIGURE
+                && shown(j) instanceof Shown.Figure
+                && check(j).function() != MeterFunction.CONTINUITY;
     }
 
     double axis(int j) {

@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Which hypotheses show something else than the healthy machine in one arrangement, at any of their amounts: by check, and by what is
@@ -44,14 +43,14 @@ final class Contrast {
     /**
      * The same with some hypotheses compared as far as they are worked out by now; this one where they are.
      *
-     * @param replaced parts that are new by now
+     * @param renewed what has been done to the machine by now
      */
-    Contrast upToDate(Workbench bench, Collection<Integer> hypotheses, Set<String> replaced) {
+    Contrast upToDate(Workbench bench, Collection<Integer> hypotheses, Renewed renewed) {
         Map<Integer, Long> changed = new HashMap<>();
         long healthy = (long) bench.dictionary().healthy().grown() << Integer.SIZE;
         for (int hypothesis : hypotheses) {
             long stamp = healthy;
-            for (Trial trial : trials(bench, hypothesis, replaced)) {
+            for (Trial trial : trials(bench, hypothesis, renewed)) {
                 stamp += trial.grown();
             }
             Long known = stamps.get(hypothesis);
@@ -59,10 +58,10 @@ final class Contrast {
                 changed.put(hypothesis, stamp);
             }
         }
-        return changed.isEmpty() ? this : with(changed, bench, replaced);
+        return changed.isEmpty() ? this : with(changed, bench, renewed);
     }
 
-    private Contrast with(Map<Integer, Long> changed, Workbench bench, Set<String> replaced) {
+    private Contrast with(Map<Integer, Long> changed, Workbench bench, Renewed renewed) {
         Contrast next =
                 new Contrast(arrangement, new HashMap<>(stamps), copy(checks), copy(sights), (BitSet) unsolved.clone());
         Trial.Shows good = bench.dictionary().healthy().in(arrangement).orElse(Trial.Shows.UNSOLVED);
@@ -71,7 +70,7 @@ final class Contrast {
             next.checks.values().forEach(set -> set.clear(hypothesis));
             next.sights.values().forEach(set -> set.clear(hypothesis));
             next.unsolved.clear(hypothesis);
-            for (Trial trial : trials(bench, hypothesis, replaced)) {
+            for (Trial trial : trials(bench, hypothesis, renewed)) {
                 Trial.Unlike unlike = trial.unlike(arrangement, good);
                 unlike.checks()
                         .forEach(c -> next.checks
@@ -90,12 +89,12 @@ final class Contrast {
     }
 
     /** All its amounts; where its fuses may have come out one way or the other, both ways. */
-    private static List<Trial> trials(Workbench bench, int hypothesis, Set<String> replaced) {
+    private static List<Trial> trials(Workbench bench, int hypothesis, Renewed renewed) {
         List<Trial> all = new ArrayList<>();
         for (Boards.Board board : bench.boards().of(hypothesis)) {
-            all.add(bench.after(board, replaced));
+            all.add(bench.after(board, renewed));
             if (!bench.blownOtherwise(board).isEmpty()) {
-                all.add(bench.after(board, replaced, /* otherwise= */ true));
+                all.add(bench.after(board, renewed, /* otherwise= */ true));
             }
         }
         return all;

@@ -13,6 +13,7 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Minutes that things take at the bench (judgement), from how the bench is set now. */
 final class Costs {
@@ -67,16 +68,32 @@ final class Costs {
         double minutes = 0;
         if (to.powerOn() != now.powerOn()) {
             minutes += SWITCHING;
+        } else if (pullsThePlug(to)) {
+            minutes += 2 * SWITCHING;
         }
         minutes += to.powerOn() ? POWER : 0;
         minutes += FUSE * differing(to.pulledFuses(), now.pulledFuses());
         minutes += CONNECTOR * differing(to.unplugged(), now.unplugged());
         minutes += LEAD * differing(to.liftedPins(), now.liftedPins());
         minutes += COMMAND * differing(to.heldOn(), now.heldOn());
-        if (to.seriesLampWatts() != null && now.seriesLampWatts() == null) {
+        if (to.seriesLampWatts() != null && otherLamp(to)) {
             minutes += LAMP;
         }
         return minutes;
+    }
+
+    /** Whether the power is on now and must go off, be it for a moment: nothing goes in or out under power. */
+    private boolean pullsThePlug(Arrangement to) {
+        boolean rebuilt = otherLamp(to)
+                || differing(to.pulledFuses(), now.pulledFuses()) > 0
+                || differing(to.unplugged(), now.unplugged()) > 0
+                || differing(to.liftedPins(), now.liftedPins()) > 0;
+        return now.powerOn() && (!to.powerOn() || rebuilt);
+    }
+
+    /** With the power off it does not matter what lies in the mains lead. */
+    private boolean otherLamp(Arrangement to) {
+        return to.powerOn() && !Objects.equals(to.seriesLampWatts(), now.seriesLampWatts());
     }
 
     private static long differing(List<String> to, List<String> from) {
@@ -87,19 +104,24 @@ final class Costs {
     /** What to do to the bench before, in words. */
     List<String> deeds(Arrangement to) {
         List<String> deeds = new ArrayList<>();
-        if (!to.powerOn() && now.powerOn()) {
+        if (pullsThePlug(to)) {
             deeds.add(WORDS.say("deed.power-off"));
         }
-        if (to.seriesLampWatts() != null && now.seriesLampWatts() == null) {
+        Double watts = to.seriesLampWatts();
+        if (watts != null && otherLamp(to)) {
             deeds.add(WORDS.say(
                     "deed.series-lamp",
-                    Notation.format(new Quantity(to.seriesLampWatts(), Unit.WATT))
-                            .replace(" W", "")));
+                    Notation.format(new Quantity(watts, Unit.WATT)).replace(" W", "")));
+        } else if (otherLamp(to)) {
+            deeds.add(WORDS.say("deed.no-lamp"));
         }
+        missing(now.liftedPins(), to.liftedPins(), "deed.solder", deeds);
+        missing(now.unplugged(), to.unplugged(), "deed.plug", deeds);
+        missing(now.pulledFuses(), to.pulledFuses(), "deed.put-back", deeds);
         missing(to.pulledFuses(), now.pulledFuses(), "deed.pull", deeds);
         missing(to.unplugged(), now.unplugged(), "deed.unplug", deeds);
         missing(to.liftedPins(), now.liftedPins(), "deed.lift", deeds);
-        if (to.powerOn() && !now.powerOn()) {
+        if (to.powerOn() && (!now.powerOn() || pullsThePlug(to))) {
             deeds.add(WORDS.say("deed.power-on"));
         }
         missing(to.heldOn(), now.heldOn(), "deed.hold", deeds);

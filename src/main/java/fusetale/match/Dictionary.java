@@ -7,10 +7,12 @@ import fusetale.bench.Meter;
 import fusetale.bench.Reading;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Fuse;
 import fusetale.explore.Commanded;
 import fusetale.explore.Foretelling;
 import fusetale.explore.Foretold;
 import fusetale.explore.Specimen;
+import fusetale.fault.FailureMode;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -46,7 +48,7 @@ final class Dictionary {
     private final Map<String, Panel> panels = new LinkedHashMap<>();
     private final Map<String, Map<Check, double[]>> drawnBefore = new HashMap<>();
     private volatile boolean grown;
-    private final Trial healthy = new Trial(Supposition.NOTHING, Set.of());
+    private final Trial healthy = new Trial(Supposition.NOTHING, false);
 
     Dictionary(Circuit circuit, Meter meter, int threads, int draws, long seed) {
         this.circuit = circuit;
@@ -69,6 +71,8 @@ final class Dictionary {
         final Set<Trial> notReadily = ConcurrentHashMap.newKeySet();
 
         final Set<Check> checks = new HashSet<>();
+        /** Trials of which all these are known. */
+        final Set<Trial> complete = ConcurrentHashMap.newKeySet();
         /** What cannot be measured there. */
         final Set<Check> refused = new HashSet<>();
         /** By check, what each drawn machine shows; the same for sights. */
@@ -180,6 +184,7 @@ final class Dictionary {
             panel.rounds.add(round);
             panel.commanded.add(commanded(arrangement, round));
             panel.checks.addAll(missing.get(k).checks());
+            panel.complete.clear();
             healthy.add(
                     key(arrangement),
                     round.under(Supposition.NOTHING, stopped)
@@ -229,9 +234,14 @@ final class Dictionary {
 
     /** Whether all that is asked of an arrangement is known of a trial. */
     boolean knows(Trial trial, Arrangement arrangement) {
-        return trial.in(key(arrangement))
-                .filter(s -> !s.solvable() || s.readings().size() >= checks(arrangement))
-                .isPresent();
+        Trial.Shows shows = trial.in(key(arrangement)).orElse(null);
+        Panel panel = panels.get(key(arrangement));
+        if (shows == null || panel == null || !shows.solvable()) {
+            return shows != null;
+        }
+        // what an earlier run worked out may hold other checks
+        return shows.readings().size() >= panel.checks.size()
+                && (panel.complete.contains(trial) || complete(panel, trial, shows));
     }
 
     /**
@@ -255,9 +265,12 @@ final class Dictionary {
         }
     }
 
-    private int checks(Arrangement arrangement) {
-        Panel panel = panels.get(key(arrangement));
-        return panel == null ? 0 : panel.checks.size();
+    private static boolean complete(Panel panel, Trial trial, Trial.Shows shows) {
+        boolean complete = shows.readings().keySet().containsAll(panel.checks);
+        if (complete) {
+            panel.complete.add(trial);
+        }
+        return complete;
     }
 
     /**
@@ -350,11 +363,21 @@ final class Dictionary {
     private void one(Trial trial, List<Arrangement> arrangements, BooleanSupplier stopped) {
         in(trial, asFound, trial.supposition(), stopped);
         for (Arrangement arrangement : arrangements) {
-            // a series lamp comes with fresh fuses: what blew is not what is looked for any more
             boolean fresh = arrangement.seriesLampWatts() != null;
-            Supposition now = fresh ? trial.supposition() : trial.after(trial.blown(asFoundKey));
+            Supposition now = fresh ? freshFuses(circuit, trial.supposition()) : trial.after(trial.blown(asFoundKey));
             in(trial, arrangement, now, stopped);
         }
+    }
+
+    /** With a lamp in series good fuses go in, {@code deed.series-lamp}: what blew is not what is looked for any more. */
+    static Supposition freshFuses(Circuit circuit, Supposition supposition) {
+        return new Supposition(supposition.faults().stream()
+                .filter(f -> f.mode() != FailureMode.BLOWN
+                        && !(f.mode() == FailureMode.MISSING
+                                && circuit.part(f.part())
+                                        .filter(Fuse.class::isInstance)
+                                        .isPresent()))
+                .toList());
     }
 
     private void in(Trial trial, Arrangement arrangement, Supposition now, BooleanSupplier stopped) {

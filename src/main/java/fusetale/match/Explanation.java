@@ -125,7 +125,8 @@ final class Explanation {
             double low = Double.NaN;
             double high = Double.NaN;
             double middle = Double.NaN;
-            if (e.kind() == Expectation.Kind.FIGURE) {
+            if (e.kind() == Expectation.Kind.FIGURE
+                    && weighing.common().check(j).function() != MeterFunction.CONTINUITY) {
                 MeterFunction function = weighing.common().check(j).function();
                 low = Axis.back(function, e.middle() - TWO_SIGMAS * fit.spread()[j]);
                 high = Axis.back(function, e.middle() + TWO_SIGMAS * fit.spread()[j]);
@@ -171,7 +172,9 @@ final class Explanation {
         double together = Fit.logSum(logs);
         for (int j = 0; j < all.length; j++) {
             for (int k = 0; k < logs.length; k++) {
-                weights[k] = logs[k] - posterior.fits().get(k).logEach()[j];
+                // a board that stands by a slip lets the reading be anything
+                double slip = weighing.common().logBroad(j) + Math.log(Fit.SLIP);
+                weights[k] = logs[k] - Math.max(posterior.fits().get(k).logEach()[j], slip);
             }
             all[j] = together - Fit.logSum(weights);
         }
@@ -184,11 +187,9 @@ final class Explanation {
         Map<Repair, Double> repairs = new LinkedHashMap<>();
         Map<Repair, Set<String>> victims = new LinkedHashMap<>();
         String asFound = Dictionary.key(bench.dictionary().asFound());
-        Set<String> replaced =
-                findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
         for (int k = 0; k < posterior.shares().length; k++) {
             Boards.Board board = posterior.boards().get(k);
-            List<String> lost = bench.after(board, replaced)
+            List<String> lost = bench.after(board, findings.now())
                     .in(asFound)
                     .map(Trial.Shows::lost)
                     .orElse(List.of());

@@ -121,7 +121,7 @@ final class Fit {
         double log = 0;
         for (int j = 0; j < n; j++) {
             Expectation e = expected[j];
-            if (e.kind() == Expectation.Kind.FIGURE && common.shown(j) instanceof Shown.Figure) {
+            if (common.isFigure(j, e)) {
                 figures[q++] = j;
             } else {
                 logEach[j] = category(e, common, j);

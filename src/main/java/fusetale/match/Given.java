@@ -27,10 +27,8 @@ final class Given {
         int[] places = new int[common.size()];
         int q = 0;
         for (int j = 0; j < common.size(); j++) {
-            boolean figures =
-                    fit.expectations()[j].kind() == Expectation.Kind.FIGURE && common.shown(j) instanceof Shown.Figure;
             // a reading that is a slip on this board says nothing of the next
-            if (figures && fit.mistake()[j] < 0.5) {
+            if (common.isFigure(j, fit.expectations()[j]) && fit.mistake()[j] < 0.5) {
                 places[q++] = j;
             }
         }

@@ -1,10 +1,13 @@
 package fusetale.match;
 
+import fusetale.circuit.Battery;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Connector;
+import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
 import fusetale.circuit.Pin;
+import fusetale.circuit.Transformer;
 import fusetale.fault.AmountRange;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
@@ -22,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Everything that is compared: nothing wrong, every single failure of the catalogue, and pairs that one cause explains.
@@ -40,6 +44,11 @@ final class Hypotheses {
     private static final double CONSEQUENCE = 0.1;
 
     private final Circuit circuit;
+    /** Kinds of parts that lead a fuse's current on. */
+    private static final Set<String> LEADS_ON = Set.of("switch", "wire", "bridge", "diode", "coil", "dual coil");
+    /** Those that join two nets, whichever way. */
+    private static final Set<String> JOINS = Set.of("switch", "wire");
+
     private final Map<String, String> kinds = new HashMap<>();
 
     private Hypotheses(Circuit circuit) {
@@ -204,14 +213,36 @@ final class Hypotheses {
 
     /** Nets that a fuse feeds: through switches, contacts, wires and rectifiers, not through loads nor other fuses. */
     private Set<Net> behind(String fuse) {
+        List<Pin> pins = circuit.part(fuse).orElseThrow().pins();
+        Net first = pins.get(0).net();
+        Net last = pins.get(pins.size() - 1).net();
+        // a fuse has no direction: it feeds what lies away from the source
+        return reached(isFed(last) && !isFed(first) ? first : last, LEADS_ON);
+    }
+
+    /** Whether a source stands at a net, be it behind wires and contacts: the mains, a secondary, a battery. */
+    private boolean isFed(Net net) {
+        Set<Net> reached = reached(net, JOINS);
+        Predicate<Net> source = n -> n.equals(Mains.LINE)
+                || n.equals(Mains.NEUTRAL)
+                || circuit.parts().stream()
+                        .anyMatch(p -> p instanceof Transformer t
+                                ? t.secondaries().stream()
+                                        .anyMatch(w -> w.nets().contains(n))
+                                : p instanceof Battery
+                                        && p.pins().stream()
+                                                .anyMatch(pin -> pin.net().equals(n)));
+        return reached.stream().anyMatch(source);
+    }
+
+    private Set<Net> reached(Net start, Set<String> passing) {
         Set<Net> reached = new HashSet<>();
-        Part start = circuit.part(fuse).orElseThrow();
-        reached.add(start.pins().get(start.pins().size() - 1).net());
+        reached.add(start);
         boolean more = true;
         while (more) {
             more = false;
             for (Part part : circuit.parts()) {
-                Optional<List<Net>> through = through(part);
+                Optional<List<Net>> through = through(part, passing);
                 if (through.isPresent()
                         && through.get().stream().anyMatch(reached::contains)
                         && reached.addAll(through.get())) {
@@ -233,10 +264,8 @@ final class Hypotheses {
         return reached;
     }
 
-    private Optional<List<Net>> through(Part part) {
-        String kind = kinds.getOrDefault(part.name(), "");
-        boolean passes =
-                Set.of("switch", "wire", "bridge", "diode", "coil", "dual coil").contains(kind);
+    private Optional<List<Net>> through(Part part, Set<String> passing) {
+        boolean passes = passing.contains(kinds.getOrDefault(part.name(), ""));
         List<Net> nets = part.pins().stream()
                 .map(Pin::net)
                 .filter(n -> !n.equals(circuit.ground()))

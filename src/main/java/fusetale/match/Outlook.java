@@ -1,7 +1,6 @@
 package fusetale.match;
 
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -30,10 +29,10 @@ final class Outlook {
     Expectation of(Boards.Board board, boolean otherwise) {
         Map<Integer, Held> those = otherwise ? byOtherwise : byBoard;
         long stamp = bench.stamp(board)
-                + (otherwise ? bench.after(board, Set.of(), true).grown() : 0);
+                + (otherwise ? bench.after(board, Renewed.NOTHING, true).grown() : 0);
         Held held = those.get(board.number());
         if (held == null || held.stamp() != stamp) {
-            held = new Held(stamp, bench.expect(board, wanted, Set.of(), otherwise));
+            held = new Held(stamp, bench.expect(board, wanted, Renewed.NOTHING, otherwise));
             those.put(board.number(), held);
         }
         return held.expectation();

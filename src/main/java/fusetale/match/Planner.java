@@ -100,13 +100,27 @@ final class Planner {
         this.costs = new Costs(circuit, now(weighing.findings()));
     }
 
-    /** How the bench is set: as for the last reading; what was only seen may have been seen long ago. */
+    /**
+     * How the bench is set: as for the last reading, with the series lamp of the last one with the power on; what was only seen may have
+     * been seen long ago.
+     */
     private static Arrangement now(Case findings) {
         Arrangement now = Arrangement.unpowered();
-        for (Evidence e : findings.evidence()) {
-            now = e.ask() instanceof Ask.Metered m ? m.arrangement() : now;
+        Double lamp = null;
+        int last = -1;
+        int lastOn = -1;
+        for (int j = 0; j < findings.size(); j++) {
+            // what was read twice stands at its first place
+            int index = findings.index().get(j);
+            if (findings.evidence().get(j).ask() instanceof Ask.Metered m) {
+                now = index > last ? m.arrangement() : now;
+                last = Math.max(last, index);
+                boolean on = m.arrangement().powerOn();
+                lamp = on && index > lastOn ? m.arrangement().seriesLampWatts() : lamp;
+                lastOn = on ? Math.max(lastOn, index) : lastOn;
+            }
         }
-        return now;
+        return now.powerOn() ? now : now.withSeriesLamp(lamp);
     }
 
     /** What to do next. */
@@ -215,7 +229,8 @@ final class Planner {
         Set<String> taken = new HashSet<>();
         Case findings = weighing.findings();
         for (int j = 0; j < findings.size(); j++) {
-            if (!weighing.posterior().mayBeMisseen(findings, j)) {
+            boolean sinceThen = findings.renewed().get(j).equals(alive.renewed());
+            if (sinceThen && !weighing.posterior().mayBeMisseen(findings, j)) {
                 Wanted w = findings.wanted().get(j);
                 taken.add(w.bench() + w.ask().words());
             }
@@ -234,7 +249,7 @@ final class Planner {
                     && (now.aspect() == Observation.Aspect.FUSE || now.aspect() == Observation.Aspect.RATING)
                     && now.aspect() == then.aspect()
                     && now.part().equals(then.part())
-                    && findings.replaced().get(j).equals(alive.replaced())
+                    && findings.renewed().get(j).equals(alive.renewed())
                     && !(Case.sameAsk(now, then) && weighing.posterior().mayBeMisseen(findings, j))) {
                 return true;
             }
@@ -246,7 +261,7 @@ final class Planner {
     private void takeApart(Arrangement off) {
         List<Boards.Board> missing = alive.boards(WEIGHED).stream()
                 .limit(whole ? MOST_TAKEN_APART : FIRST_BOARDS)
-                .filter(b -> !bench.dictionary().knows(bench.after(b, alive.replaced()), off))
+                .filter(b -> !bench.dictionary().knows(bench.after(b, alive.renewed()), off))
                 .toList();
         for (int from = 0; from < missing.size() && !stopped.getAsBoolean(); from += AT_ONCE) {
             progress.at(from, missing.size());
@@ -319,23 +334,33 @@ final class Planner {
         bench.work(boards, List.of(command), weighing.findings(), stopped);
     }
 
-    /** Probability that under a command a fuse melts or a part is lost, as far as that is worked out. */
+    /**
+     * Probability that under a command a fuse melts or may, or that a part is lost: shorted turns draw what a driver does not stand for
+     * long, and a slow fuse does.
+     */
     private double harmed(Arrangement command, List<Survivors.Place> near) {
         String key = Dictionary.key(command);
         return near.stream()
-                .filter(p -> bench.after(p.board(), alive.replaced(), p.otherwise())
-                        .in(key)
-                        .map(s -> !s.lost().isEmpty() || !s.melted().isEmpty())
-                        .orElse(false))
+                .filter(p -> bench.after(p.board(), alive.renewed(), p.otherwise())
+                                .in(key)
+                                .map(s -> !s.lost().isEmpty()
+                                        || !s.melted().isEmpty()
+                                        || !s.mayMelt().isEmpty())
+                                .orElse(false)
+                        || has(p, FailureMode.SHORTED_TURNS))
                 .mapToDouble(Survivors.Place::share)
                 .sum();
     }
 
     private static double shorted(List<Survivors.Place> near) {
         return near.stream()
-                .filter(p -> p.board().supposition().faults().stream().anyMatch(f -> f.mode() == FailureMode.SHORT))
+                .filter(p -> has(p, FailureMode.SHORT))
                 .mapToDouble(Survivors.Place::share)
                 .sum();
+    }
+
+    private static boolean has(Survivors.Place place, FailureMode mode) {
+        return place.board().supposition().faults().stream().anyMatch(f -> f.mode() == mode);
     }
 
     /** While there may be a short, power comes on only through a lamp, which takes what a short would; fuses are new. */
@@ -358,7 +383,7 @@ final class Planner {
 
     private Optional<Scored> scored(Ask ask) {
         Wanted wanted = Wanted.of(ask);
-        Expectation healthy = bench.expect(bench.boards().all().get(0), wanted, alive.replaced());
+        Expectation healthy = bench.expect(bench.boards().all().get(0), wanted, alive.renewed());
         if (healthy.kind() == Expectation.Kind.UNKNOWN) {
             return Optional.empty();
         }
@@ -527,7 +552,7 @@ final class Planner {
         List<Foresight.Alive> shown = new ArrayList<>();
         for (Survivors.Place place : alive.places()) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), wanted, alive.replaced(), place.otherwise());
+                Expectation e = bench.expect(place.board(), wanted, alive.renewed(), place.otherwise());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }

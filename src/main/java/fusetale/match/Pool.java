@@ -41,8 +41,13 @@ final class Pool {
         return (int) Math.min(BINS - 1, Math.max(0, Math.floor((t - LOWEST) / STEP)));
     }
 
-    /** Density on the axis of a figure, probability of OL. */
+    /** Density on the axis of a figure, probability of OL; of a buzzer, which beeps or is silent, a probability either way. */
     double of(MeterFunction function, Shown shown) {
+        if (function == MeterFunction.CONTINUITY) {
+            double silent = sum > 0 ? over / sum : FLAT_OVER;
+            double either = (silent + FLAT_OVER) / 2;
+            return shown instanceof Shown.Figure ? 1 - either : either;
+        }
         if (shown instanceof Shown.Figure figure) {
             double flat = (1 - FLAT_OVER) / (HIGHEST - LOWEST);
             double pooled = sum > 0 ? bins[bin(Axis.at(function, figure.si()))] / sum / STEP : flat;

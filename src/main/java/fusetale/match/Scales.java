@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -25,7 +24,7 @@ final class Scales {
     private int weighings;
 
     /** What is asked, wherever it stands among the findings. */
-    private record Key(Wanted wanted, Set<String> replaced) {}
+    private record Key(Wanted wanted, Renewed renewed) {}
 
     /** What a board let expect of the findings of one weighing, when so much of it was worked out. */
     private static final class Remembered {
@@ -86,7 +85,7 @@ final class Scales {
     private static List<Key> keys(Case findings) {
         List<Key> keys = new ArrayList<>();
         for (int j = 0; j < findings.size(); j++) {
-            keys.add(new Key(findings.wanted().get(j), findings.replaced().get(j)));
+            keys.add(new Key(findings.wanted().get(j), findings.renewed().get(j)));
         }
         return keys;
     }
@@ -98,7 +97,7 @@ final class Scales {
             there.put(keysBefore.get(j), j);
         }
         return keys.stream()
-                .mapToInt(k -> k.replaced().isEmpty() ? there.getOrDefault(k, -1) : -1)
+                .mapToInt(k -> k.renewed().isNothing() ? there.getOrDefault(k, -1) : -1)
                 .toArray();
     }
 
@@ -117,7 +116,7 @@ final class Scales {
     }
 
     private Expectation expect(Boards.Board board, Case findings, int j, boolean otherwise) {
-        return bench.expect(board, findings.wanted().get(j), findings.replaced().get(j), otherwise);
+        return bench.expect(board, findings.wanted().get(j), findings.renewed().get(j), otherwise);
     }
 
     private Expectation[] expected(Boards.Board board, Case findings, boolean otherwise) {
@@ -147,7 +146,7 @@ final class Scales {
             drawn[j] = bench.drawn(e.ask());
             if (e.shown() instanceof Shown.Seen seen) {
                 Expectation good = bench.expect(
-                        bench.boards().all().get(0), findings.wanted().get(j), Set.of());
+                        bench.boards().all().get(0), findings.wanted().get(j), Renewed.NOTHING);
                 broad[j] = Math.log(Seeing.broad(seen, good.sight()));
                 continue;
             }

@@ -25,7 +25,7 @@ final class Survivors {
 
     private final Workbench bench;
     private final Workbench.Weighing weighing;
-    private final Set<String> replaced;
+    private final Renewed renewed;
     private final Normal normal = new Normal();
     private final List<Place> places = new ArrayList<>();
     private final List<Repair> groups = new ArrayList<>();
@@ -88,7 +88,7 @@ final class Survivors {
         this.bench = bench;
         this.weighing = weighing;
         Case findings = weighing.findings();
-        this.replaced = findings.size() == 0 ? Set.of() : findings.replaced().get(findings.size() - 1);
+        this.renewed = findings.now();
         this.drawnOfEvidence =
                 findings.evidence().stream().map(e -> bench.drawn(e.ask())).toArray(double[][]::new);
         this.shares = collect();
@@ -174,8 +174,8 @@ final class Survivors {
     }
 
     /** Parts that are new by now. */
-    Set<String> replaced() {
-        return replaced;
+    Renewed renewed() {
+        return renewed;
     }
 
     List<Boards.Board> boards(int most) {
@@ -284,7 +284,7 @@ final class Survivors {
     /** Boards whose hypothesis shows something else there than the healthy machine, at any of its amounts. */
     private List<Place> apart(Wanted wanted) {
         BitSet hypotheses = contrasts
-                .computeIfAbsent(wanted.bench(), a -> bench.contrast(a, byHypothesis.keySet(), replaced))
+                .computeIfAbsent(wanted.bench(), a -> bench.contrast(a, byHypothesis.keySet(), renewed))
                 .apart(wanted);
         List<Place> all = new ArrayList<>();
         byHypothesis.forEach((hypothesis, those) -> {
@@ -316,15 +316,15 @@ final class Survivors {
         }
 
         Foresight.Alive of(Place place, int number) {
-            Expectation e = replaced.isEmpty()
+            Expectation e = renewed.isNothing()
                     ? outlook.of(place.board(), place.otherwise())
-                    : bench.expect(place.board(), wanted, replaced, place.otherwise());
+                    : bench.expect(place.board(), wanted, renewed, place.otherwise());
             return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
         }
 
         /** What shows where nothing is wrong, as far as the likeliest of those that look so lets know. */
         Foresight.Alive healthy(Set<Place> apart) {
-            Expectation e = bench.expect(bench.boards().all().get(0), wanted, replaced);
+            Expectation e = bench.expect(bench.boards().all().get(0), wanted, renewed);
             Given given = places.stream()
                     .filter(p -> !apart.contains(p))
                     .findFirst()

@@ -25,16 +25,20 @@ final class Trial {
     private static final double ALIKE = 0.01;
 
     private final Supposition supposition;
-    /** Fuses that had melted before, and nobody replaced. */
-    private final Set<String> blownBefore;
+    private final boolean rested;
 
     private final Map<String, Shows> byArrangement = new ConcurrentHashMap<>();
     private final Map<String, Unlike> unlike = new ConcurrentHashMap<>();
     private final AtomicInteger grown = new AtomicInteger();
 
-    Trial(Supposition supposition, Set<String> blownBefore) {
+    /**
+     * Of a machine.
+     *
+     * @param rested whether it has not been on as it is supposed: no fuse has melted yet
+     */
+    Trial(Supposition supposition, boolean rested) {
         this.supposition = supposition;
-        this.blownBefore = Set.copyOf(blownBefore);
+        this.rested = rested;
     }
 
     /**
@@ -120,6 +124,11 @@ final class Trial {
         return supposition;
     }
 
+    /** What to find it by in a kept dictionary. */
+    String title() {
+        return rested ? supposition + " at rest" : supposition.toString();
+    }
+
     Optional<Shows> in(String arrangement) {
         return Optional.ofNullable(byArrangement.get(arrangement));
     }
@@ -187,18 +196,20 @@ final class Trial {
 
     /** Fuses that are blown once the machine has been on. */
     Set<String> blown(String asFound) {
-        Set<String> blown = new HashSet<>(blownBefore);
-        in(asFound).ifPresent(s -> blown.addAll(s.melted()));
-        return blown;
+        return rested
+                ? Set.of()
+                : in(asFound).<Set<String>>map(s -> new HashSet<>(s.melted())).orElse(Set.of());
     }
 
     /** The supposition with fuses blown: what stands on the bench once it has been switched on. */
     Supposition after(Set<String> blown) {
-        if (blown.isEmpty()) {
-            return supposition;
-        }
+        return blown.isEmpty() ? supposition : after(supposition.faults(), blown);
+    }
+
+    /** Faults, and fuses blown. */
+    static Supposition after(List<Fault> left, Set<String> blown) {
         List<Fault> faults = new ArrayList<>();
-        for (Fault fault : supposition.faults()) {
+        for (Fault fault : left) {
             if (!blown.contains(fault.part())) {
                 faults.add(fault);
             }

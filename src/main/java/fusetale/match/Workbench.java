@@ -61,7 +61,7 @@ final class Workbench {
     private final Map<Mended, Trial> after = new ConcurrentHashMap<>();
 
     /** A board after some parts were replaced; with other fuses blown than those it was taken to blow, where there are any. */
-    private record Mended(int board, Set<String> replaced, Set<String> otherwise) {}
+    private record Mended(int board, Renewed renewed, Set<String> otherwise) {}
 
     private @Nullable Readily lastReadily;
 
@@ -85,7 +85,7 @@ final class Workbench {
         for (Boards.Board board :
                 boards.all().subList(trials.size(), boards.all().size())) {
             Supposition supposition = board.supposition();
-            trials.add(recalled(supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, Set.of())));
+            trials.add(recalled(supposition.isNothing() ? dictionary.healthy() : new Trial(supposition, false)));
         }
     }
 
@@ -97,7 +97,7 @@ final class Workbench {
     }
 
     private Trial recalled(Trial trial) {
-        before.trials().getOrDefault(trial.supposition().toString(), Map.of()).forEach((key, shows) -> {
+        before.trials().getOrDefault(trial.title(), Map.of()).forEach((key, shows) -> {
             if (trial.in(key).isEmpty()) {
                 trial.add(key, shows);
             }
@@ -110,7 +110,7 @@ final class Workbench {
         Map<String, Map<String, Trial.Shows>> kept = new LinkedHashMap<>();
         Stream.concat(mended.values().stream(), trials.stream())
                 .filter(t -> !t.all().isEmpty())
-                .forEach(t -> kept.put(t.supposition().toString(), t.all()));
+                .forEach(t -> kept.put(t.title(), t.all()));
         return new DictionaryFile.Content(kept, dictionary.drawnSoFar());
     }
 
@@ -198,35 +198,45 @@ final class Workbench {
      *
      * @param otherwise whether fuses have come out the other way, {@link #blownOtherwise}
      */
-    Trial after(Boards.Board board, Set<String> replaced, boolean otherwise) {
-        return after(board, replaced, otherwise ? blownOtherwise(board) : Set.of());
+    Trial after(Boards.Board board, Renewed renewed, boolean otherwise) {
+        return after(board, renewed, otherwise ? blownOtherwise(board) : Set.of());
     }
 
     /** The machine of a board after parts were replaced. */
-    Trial after(Boards.Board board, Set<String> replaced) {
-        return after(board, replaced, Set.of());
+    Trial after(Boards.Board board, Renewed renewed) {
+        return after(board, renewed, Set.of());
     }
 
-    private Trial after(Boards.Board board, Set<String> replaced, Set<String> otherwise) {
+    private Trial after(Boards.Board board, Renewed renewed, Set<String> otherwise) {
         Trial trial = trial(board);
-        if (replaced.isEmpty() && otherwise.isEmpty()) {
+        if (renewed.isNothing() && otherwise.isEmpty()) {
             return trial;
         }
         return trial.in(asFoundKey).isEmpty()
-                ? madeAfter(board, replaced, otherwise)
+                ? madeAfter(board, renewed, otherwise)
                 : after.computeIfAbsent(
-                        new Mended(board.number(), replaced, otherwise), m -> madeAfter(board, replaced, otherwise));
+                        new Mended(board.number(), renewed, otherwise), m -> madeAfter(board, renewed, otherwise));
     }
 
-    /** Boards that come to the same are one. */
-    private Trial madeAfter(Boards.Board board, Set<String> replaced, Set<String> otherwise) {
-        Set<String> blown = new HashSet<>(otherwise.isEmpty() ? trial(board).blown(asFoundKey) : otherwise);
-        blown.removeAll(replaced);
+    /** Boards that come to the same are one; what was replaced where nothing was wrong leaves a board as it was. */
+    private Trial madeAfter(Boards.Board board, Renewed renewed, Set<String> otherwise) {
+        Trial trial = trial(board);
+        Set<String> blown = new HashSet<>(otherwise.isEmpty() ? trial.blown(asFoundKey) : otherwise);
+        blown.removeAll(renewed.parts());
         List<Fault> left = board.supposition().faults().stream()
-                .filter(f -> !replaced.contains(f.part()))
+                .filter(f -> !renewed.parts().contains(f.part()))
                 .toList();
-        String key = left + " after " + blown.stream().sorted().toList();
-        return mended.computeIfAbsent(key, k -> recalled(new Trial(withBlown(left, blown), Set.of())));
+        boolean asItWas = left.equals(board.supposition().faults())
+                && blown.isEmpty()
+                && trial.in(asFoundKey)
+                        .filter(s -> s.melted().isEmpty() && s.mayMelt().isEmpty())
+                        .isPresent();
+        if (asItWas) {
+            return trial;
+        }
+        boolean rested = !renewed.switchedOn();
+        String key = left + " after " + blown.stream().sorted().toList() + (rested ? " at rest" : "");
+        return mended.computeIfAbsent(key, k -> recalled(new Trial(Trial.after(left, blown), rested)));
     }
 
     /**
@@ -243,10 +253,6 @@ final class Workbench {
             return blown;
         }
         return shows.instead().isEmpty() ? Set.of() : Set.of(shows.instead().get(0));
-    }
-
-    private static Supposition withBlown(List<Fault> left, Set<String> blown) {
-        return new Trial(new Supposition(left), Set.of()).after(blown);
     }
 
     /**
@@ -290,12 +296,13 @@ final class Workbench {
             List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
         dictionary.work(some.stream().map(this::trial).toList(), arrangements, stopped);
         List<Trial> later = new ArrayList<>();
-        Set<Set<String>> spells = new HashSet<>(findings.replaced());
-        spells.add(Set.of());
-        for (Set<String> replaced : spells) {
+        Set<Renewed> spells = new LinkedHashSet<>(findings.renewed());
+        spells.add(Renewed.NOTHING);
+        spells.add(findings.now());
+        for (Renewed renewed : spells) {
             some.forEach(b -> {
-                later.add(after(b, replaced));
-                later.add(after(b, replaced, blownOtherwise(b)));
+                later.add(after(b, renewed));
+                later.add(after(b, renewed, blownOtherwise(b)));
             });
         }
         dictionary.work(later.stream().distinct().toList(), arrangements, stopped);
@@ -345,9 +352,9 @@ final class Workbench {
     /** Whether something that the evidence asks of a board was never worked out. */
     boolean lacks(Boards.Board board, Case findings) {
         for (int j = 0; j < findings.size(); j++) {
-            Set<String> replaced = findings.replaced().get(j);
+            Renewed renewed = findings.renewed().get(j);
             Wanted wanted = findings.wanted().get(j);
-            if (lacks(after(board, replaced), wanted) || lacks(after(board, replaced, blownOtherwise(board)), wanted)) {
+            if (lacks(after(board, renewed), wanted) || lacks(after(board, renewed, blownOtherwise(board)), wanted)) {
                 return true;
             }
         }
@@ -371,17 +378,17 @@ final class Workbench {
     }
 
     /** What tells hypotheses from the healthy machine in an arrangement, parts that are new by now taken into account. */
-    Contrast contrast(String arrangement, Collection<Integer> hypotheses, Set<String> replaced) {
-        return replaced.isEmpty()
+    Contrast contrast(String arrangement, Collection<Integer> hypotheses, Renewed renewed) {
+        return renewed.isNothing()
                 ? Objects.requireNonNull(contrasts.compute(
                         arrangement,
-                        (a, known) -> (known == null ? Contrast.of(a) : known).upToDate(this, hypotheses, replaced)))
-                : Contrast.of(arrangement).upToDate(this, hypotheses, replaced);
+                        (a, known) -> (known == null ? Contrast.of(a) : known).upToDate(this, hypotheses, renewed)))
+                : Contrast.of(arrangement).upToDate(this, hypotheses, renewed);
     }
 
     /** What a board lets expect of an ask, its fuses as they were taken to come out. */
-    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced) {
-        return expect(board, ask, replaced, false);
+    Expectation expect(Boards.Board board, Wanted ask, Renewed renewed) {
+        return expect(board, ask, renewed, false);
     }
 
     /**
@@ -389,29 +396,29 @@ final class Workbench {
      *
      * @param otherwise whether fuses have come out the other way
      */
-    Expectation expect(Boards.Board board, Wanted ask, Set<String> replaced, boolean otherwise) {
+    Expectation expect(Boards.Board board, Wanted ask, Renewed renewed, boolean otherwise) {
         // what is looked at has no slope
         boolean varies = ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
-                after(board, replaced, otherwise),
+                after(board, renewed, otherwise),
                 dictionary.healthy(),
-                varies ? neighbour(board, -1, replaced, otherwise) : null,
-                varies ? neighbour(board, +1, replaced, otherwise) : null,
+                varies ? neighbour(board, -1, renewed, otherwise) : null,
+                varies ? neighbour(board, +1, renewed, otherwise) : null,
                 varies);
     }
 
-    private @Nullable Trial neighbour(Boards.Board board, int by, Set<String> replaced, boolean otherwise) {
+    private @Nullable Trial neighbour(Boards.Board board, int by, Renewed renewed, boolean otherwise) {
         int place = board.place() + by;
         if (place < 0 || place >= Boards.PLACES) {
             return null;
         }
         Boards.Board next = boards.of(board.hypothesis()).get(place);
         if (!otherwise) {
-            return after(next, replaced);
+            return after(next, renewed);
         }
         Set<String> may = blownOtherwise(next);
-        return may.isEmpty() ? null : after(next, replaced, may);
+        return may.isEmpty() ? null : after(next, renewed, may);
     }
 
     double[] drawn(Ask ask) {

@@ -324,7 +324,7 @@ public final class BenchSheet implements Pages {
     private List<String> cautions() {
         Stream<String> ofTheMachine = Stream.of(off, on)
                 .flatMap(o -> o.doubts().stream())
-                .filter(d -> d.severity() == Doubt.Severity.CAUTION)
+                .filter(Doubt::minded)
                 .map(Doubt::text);
         return Stream.concat(
                         Stream.of("caution.off", "caution.on").map(WORDS::say),

@@ -55,6 +55,7 @@ public final class StageTables {
     private void verdicts() {
         lines.add("");
         lines.add(emphasis.strong(WORDS.say("stages")));
+        lines.addAll(Tables.wrapped(WORDS.say("stages.plug-out")));
         boolean lamp = start.last().outcome().bench().seriesLamp() != null;
         List<TextTable.Column> columns = new ArrayList<>(List.of(
                 TextTable.Column.right(""),

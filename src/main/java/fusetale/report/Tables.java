@@ -96,9 +96,7 @@ public final class Tables {
         notes();
         lines.addAll(SightTables.lines(outcome, emphasis, more.everySight()));
         heading("table.cautions");
-        outcome.doubts().stream()
-                .filter(d -> d.severity() == Doubt.Severity.CAUTION)
-                .forEach(d -> paragraph(d.text()));
+        outcome.doubts().stream().filter(Doubt::minded).forEach(d -> paragraph(d.text()));
         boolean on = outcome.question().arrangement().powerOn();
         paragraph(WORDS.say(on ? "caution.on" : "caution.off"));
         paragraph(WORDS.say("caution.estimates"));

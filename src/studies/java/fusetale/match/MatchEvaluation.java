@@ -194,7 +194,9 @@ public final class MatchEvaluation {
     }
 
     private Evidence ask(Truth truth, Ask ask, Random random, String run) throws Exception {
-        Supposition now = ask.arrangement().seriesLampWatts() == null ? truth.after() : truth.supposition;
+        Supposition now = ask.arrangement().seriesLampWatts() == null
+                ? truth.after()
+                : Dictionary.freshFuses(circuit, truth.supposition);
         if (ask instanceof Ask.Noticed n) {
             return noticed(truth, n, now).orElseThrow();
         }

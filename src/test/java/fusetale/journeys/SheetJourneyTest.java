@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,9 +55,17 @@ class SheetJourneyTest {
         assertThat(ending.code()).isEqualTo(2);
         assertThat(ending.err()).contains("a.doc", ".pdf");
 
-        Typed power = Typed.in("sheet", BOARD, "--to", file("a.pdf"), "--power", "on");
-        assertThat(power.code()).isEqualTo(2);
-        assertThat(power.err()).contains("--power");
+        for (String[] given : List.of(
+                new String[] {"--power", "on"},
+                new String[] {"--charged", "C1:30 V"},
+                new String[] {"--function", "ohms"},
+                new String[] {"--amps", "F1"},
+                new String[] {"--every-pair", "BR1"},
+                new String[] {"--observations", "all"})) {
+            Typed noPlace = Typed.in("sheet", BOARD, "--to", file("a.pdf"), given[0], given[1]);
+            assertThat(noPlace.code()).as(given[0]).isEqualTo(2);
+            assertThat(noPlace.err()).contains("leave " + given[0] + " out");
+        }
 
         Typed folderless = Typed.in("sheet", BOARD, "--to", file("none/a.pdf"), "--draws", "2");
         assertThat(folderless.code()).isEqualTo(2);

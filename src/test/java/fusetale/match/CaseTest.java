@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
+import fusetale.bench.Observation;
 import fusetale.circuit.MeterFunction;
 import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -48,5 +51,33 @@ class CaseTest {
     })
     void aSlipIsNot(MeterFunction function, double first, double again) {
         assertThat(same(function, first, again)).isFalse();
+    }
+
+    private static Evidence look(boolean plugIn, Observation.Sight sight) {
+        Arrangement off = Arrangement.unpowered();
+        return new Evidence(
+                new Ask.Noticed(off.withPower(plugIn), "F1", Observation.Aspect.FUSE), new Shown.Seen(sight));
+    }
+
+    @Test
+    void aFuseLooksTheSameWithThePlugInAndOut() {
+        Case twice = Case.of(Findings.of(
+                List.of(look(true, Observation.Sight.WIRE_GONE), look(false, Observation.Sight.WIRE_GONE))));
+
+        assertThat(twice.size()).isEqualTo(1);
+        assertThat(twice.repeated()[0]).isTrue();
+    }
+
+    /** A new fuse is whole until the power comes on; what is seen then is of another machine. */
+    @Test
+    void whatWasReplacedRestsUntilThePowerComesOn() {
+        Findings findings = Findings.of(List.of(look(true, Observation.Sight.WIRE_GONE)))
+                .replaced(List.of("F1"))
+                .with(look(false, Observation.Sight.WIRE_WHOLE))
+                .with(look(true, Observation.Sight.WIRE_GONE));
+
+        assertThat(Case.of(findings).renewed())
+                .containsExactly(Renewed.NOTHING, new Renewed(Set.of("F1"), false), new Renewed(Set.of("F1"), true));
+        assertThat(Case.of(findings.replaced(List.of("BR1"))).now()).isEqualTo(new Renewed(Set.of("F1", "BR1"), false));
     }
 }

@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -43,7 +42,8 @@ class ExpectationTest {
         Case nothing = Case.of(Findings.of(List.of()));
         bench.work(bench.boards().list(), List.of(found), nothing, () -> false);
         Boards.Board reversed = bench.boards().list().get(1);
-        Expectation expected = bench.expect(reversed, Wanted.of(new Ask.Metered(found, DISPLAY_SUPPLY)), Set.of());
+        Expectation expected =
+                bench.expect(reversed, Wanted.of(new Ask.Metered(found, DISPLAY_SUPPLY)), Renewed.NOTHING);
         double sigma = Math.sqrt(expected.ownVariance());
 
         for (int seed = 1; seed <= 8; seed++) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
+import fusetale.bench.Observation;
 import fusetale.circuit.MeterFunction;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.hipparchus.distribution.multivariate.MultivariateNormalDistribution;
@@ -82,5 +84,63 @@ class FitTest {
 
     private static double density(double x, double mean, double variance) {
         return Math.exp(-(x - mean) * (x - mean) / (2 * variance)) / Math.sqrt(2 * Math.PI * variance);
+    }
+
+    /** Three rails that move together over 24 machines, beside sixty things seen, which do not: shrunk as for three readings. */
+    @Test
+    void whatIsOnlySeenDoesNotLoosenWhatIsRead() {
+        Random random = new Random(5);
+        double[][] rails = new double[3][24];
+        for (int d = 0; d < 24; d++) {
+            double mains = 0.05 * random.nextGaussian();
+            for (int j = 0; j < 3; j++) {
+                rails[j][d] = mains + 0.01 * random.nextGaussian();
+            }
+        }
+        List<Evidence> read = List.of(read(5), read(5), read(5));
+        List<Evidence> all = new ArrayList<>(read);
+        double[][] drawn = new double[63][];
+        for (int j = 0; j < 63; j++) {
+            drawn[j] = j < 3 ? rails[j] : new double[0];
+            if (j >= 3) {
+                all.add(new Evidence(
+                        new Ask.Noticed(Arrangement.unpowered(), "E" + j, Observation.Aspect.LAMP),
+                        new Shown.Seen(Observation.Sight.DARK)));
+            }
+        }
+
+        Common alone = new Common(read, rails, new double[3]);
+        Common beside = new Common(all, drawn, new double[63]);
+
+        assertThat(beside.shared(0, 1)).isEqualTo(alone.shared(0, 1));
+        // q + 1 of 24 + q + 1 are taken off
+        assertThat(alone.shared(0, 1)).isCloseTo(24 / 28.0 * Common.covariance(rails[0], rails[1]), within(1e-12));
+    }
+
+    /** A buzzer tells no figure: a beep is the same of a short and of 25 ohm, and all but rules out an open. */
+    @Test
+    void aBeepIsACategory() {
+        Check buzzer = new Check("one", "two", MeterFunction.CONTINUITY);
+        Evidence beep = new Evidence(new Ask.Metered(Arrangement.unpowered(), buzzer), new Shown.Figure(0));
+        Common common = new Common(List.of(beep), new double[][] {{}}, new double[] {Math.log(0.5)});
+        Expectation open = new Expectation(Expectation.Kind.OVER, 0, 0, 0, null, null);
+        double shorted = Axis.at(MeterFunction.CONTINUITY, 0.1);
+        double winding = Axis.at(MeterFunction.CONTINUITY, 25);
+
+        Fit ofShort = Fit.of(new Expectation[] {figure(shorted, 0.1)}, common);
+        Fit ofWinding = Fit.of(new Expectation[] {figure(winding, 0.1)}, common);
+        Fit ofOpen = Fit.of(new Expectation[] {open}, common);
+
+        assertThat(ofWinding.logLikelihood()).isEqualTo(ofShort.logLikelihood());
+        assertThat(ofWinding.away()[0]).isZero();
+        // the odds of a slip, 1 in 50, are the most that a wrong category can be worth
+        assertThat(ofShort.logLikelihood() - ofOpen.logLikelihood()).isGreaterThan(Math.log(50));
+    }
+
+    /** asinh x = ln 2x for large x, whatever a cell holds (Abramowitz and Stegun, 4.6.31, from memory). */
+    @Test
+    void theAxisHoldsAnyFigure() {
+        assertThat(Axis.at(MeterFunction.DC_VOLTS, 1e200)).isCloseTo(Math.log(2e200 / 0.05), within(1e-9));
+        assertThat(Axis.at(MeterFunction.DC_VOLTS, -1e9)).isCloseTo(-Math.log(2e9 / 0.05), within(1e-9));
     }
 }

@@ -11,6 +11,9 @@ import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.MeterFunction;
 import fusetale.explore.Progress;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
+import fusetale.fault.Supposition;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -410,5 +413,86 @@ class MatcherTest {
             assertThat(whole.candidates().get(0).repair().parts()).containsExactly("R2");
             assertThat(whole.candidates().get(0).fits()).isEqualTo(3);
         }
+    }
+
+    private static Evidence ohms(String from, String to, double si) {
+        return new Evidence(
+                new Ask.Metered(Arrangement.unpowered(), new Check(from, to, MeterFunction.OHMS)),
+                new Shown.Figure(si));
+    }
+
+    private static double share(Ranking ranking, String part) {
+        return ranking.candidates().stream()
+                .filter(c -> c.repair().parts().equals(List.of(part)))
+                .mapToDouble(Candidate::share)
+                .sum();
+    }
+
+    /** A kept dictionary holds what was asked then, not what is asked now. */
+    @Test
+    void keptDictionaryAnswersOtherReadings(@TempDir Path own) throws Exception {
+        Matcher first = matcher(own);
+        rank(first, ohms("TP1", "gnd", 33.8), ohms("TP2", "gnd", 6), ohms("TP4", "s2", 0.5), ohms("TP3", "gnd", 1000));
+        first.keep();
+
+        Evidence[] other = {ohms("s1", "ac1", 0.1), ohms("TP2", "TP1", 1.2e6)};
+        Ranking kept = rank(matcher(own), other);
+        Ranking fresh = rank(matcher(null), other);
+
+        assertThat(kept.candidates()).hasSameSizeAs(fresh.candidates());
+        for (int k = 0; k < fresh.candidates().size(); k++) {
+            assertThat(kept.candidates().get(k).share())
+                    .isCloseTo(fresh.candidates().get(k).share(), within(1e-6));
+        }
+    }
+
+    /** A new fuse that is whole before the power has come on says nothing of what took the old one. */
+    @Test
+    void aNewFuseIsWholeUntilThePowerComesOn() throws Exception {
+        Findings blown = Findings.of(List.of(seen("F1", Observation.Sight.WIRE_GONE)));
+        Evidence whole = new Evidence(
+                new Ask.Noticed(Arrangement.unpowered(), "F1", Observation.Aspect.FUSE),
+                new Shown.Seen(Observation.Sight.WIRE_WHOLE));
+        Ranking before = matcher.rank(blown, r -> {}, Progress.SILENT, () -> false);
+        Ranking after = matcher.rank(blown.replaced(List.of("F1")).with(whole), r -> {}, Progress.SILENT, () -> false);
+
+        assertThat(share(before, "BR1")).isGreaterThan(0.05);
+        assertThat(share(after, "BR1")).isCloseTo(share(before, "BR1"), within(0.02));
+    }
+
+    /** What a reading says against an answer is told as such: a healthy machine has no dead rail. */
+    @Test
+    void whatSpeaksAgainstAnAnswerHasBitsBelowNothing() throws Exception {
+        Ranking ranking = rank(matcher, volts("TP1", 18.1), volts("TP2", 0.0));
+
+        assertThat(ranking.candidates())
+                .filteredOn(c -> c.evidence().stream().anyMatch(w -> Math.abs(w.away()) > 10))
+                .isNotEmpty()
+                .allSatisfy(c -> assertThat(c.evidence()).anyMatch(w -> w.bits() < -1));
+    }
+
+    /** What is dangerous went out with the parts that were replaced, whether anything was read since or not. */
+    @Test
+    void dangerGoesWithTheParts() throws Exception {
+        Findings short25 = Findings.of(
+                List.of(seen("F1", Observation.Sight.OVER_RATED), ohms("ac1", "TP1", 0.1), ohms("TP1", "ac1", 0.1)));
+        Ranking before = matcher.rank(short25, r -> {}, Progress.SILENT, () -> false);
+        Ranking after = matcher.rank(short25.replaced(List.of("F1", "BR1")), r -> {}, Progress.SILENT, () -> false);
+
+        assertThat(before.danger()).isNotEmpty();
+        assertThat(after.danger()).isEmpty();
+    }
+
+    /** "All fuses fresh and a series lamp" tells a fuse that a short took from one that went alone (page on diagnosis). */
+    @Test
+    void withALampInSeriesTheFusesAreGood() {
+        Fault blown = new Fault("F1", "", FailureMode.BLOWN, null);
+        Fault missing = new Fault("F1", "", FailureMode.MISSING, null);
+        Fault lamp = new Fault("E1", "", FailureMode.MISSING, null);
+        Fault open = new Fault("R2", "", FailureMode.OPEN, null);
+
+        assertThat(Dictionary.freshFuses(BOARD, new Supposition(List.of(blown, missing, lamp, open)))
+                        .faults())
+                .containsExactly(lamp, open);
     }
 }

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -78,8 +77,8 @@ class ScalesTest {
         int differed = 0;
         for (List<Boards.Board> more : List.of(boards.subList(0, half), boards.subList(half, boards.size()))) {
             bench.work(more, arrangements, all, () -> false);
-            Contrast remembered = bench.contrast(powered, hypotheses, Set.of());
-            Contrast afresh = Contrast.of(powered).upToDate(bench, hypotheses, Set.of());
+            Contrast remembered = bench.contrast(powered, hypotheses, Renewed.NOTHING);
+            Contrast afresh = Contrast.of(powered).upToDate(bench, hypotheses, Renewed.NOTHING);
             int differs = 0;
             for (Evidence e : FOUND) {
                 BitSet apart = remembered.apart(Wanted.of(e.ask()));
@@ -89,8 +88,8 @@ class ScalesTest {
             assertThat(differs).isGreaterThan(differed);
             differed = differs;
         }
-        assertThat(bench.contrast(powered, hypotheses, Set.of()))
-                .isSameAs(bench.contrast(powered, hypotheses, Set.of()));
+        assertThat(bench.contrast(powered, hypotheses, Renewed.NOTHING))
+                .isSameAs(bench.contrast(powered, hypotheses, Renewed.NOTHING));
     }
 
     @Test
@@ -134,9 +133,9 @@ class ScalesTest {
 
         assertThat(bench.outlook(wanted).of(board, false).kind()).isEqualTo(Expectation.Kind.UNKNOWN);
         bench.work(List.of(board), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Set.of()));
+        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
         bench.work(bench.boards().of(board.hypothesis()), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Set.of()));
+        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
     }
 
     private Workbench.Weighing afresh(Case findings) {

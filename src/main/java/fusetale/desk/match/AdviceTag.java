@@ -136,6 +136,11 @@ final class AdviceTag extends StackPane {
         }
         rule();
         label(AdviceWords.meanwhile(model.desk().foundReader(), first, more), "advice-next");
+        more.stream()
+                .flatMap(a -> a.cautions().stream())
+                .distinct()
+                .filter(c -> !first.cautions().contains(c))
+                .forEach(c -> label(c, "advice-caution"));
     }
 
     /** Nothing is advised: being worked out, or nothing more to learn. */
@@ -156,6 +161,10 @@ final class AdviceTag extends StackPane {
             if (!confirm.deeds().isEmpty()) {
                 label(AdviceWords.deeds(confirm), "advice-deeds");
             }
+            if (confirm.ask() instanceof Ask.Metered metered) {
+                words.getChildren().add(leads(metered));
+            }
+            confirm.cautions().forEach(c -> label(c, "advice-caution"));
             if (!confirm.meanings().isEmpty()) {
                 words.getChildren().add(meanings(confirm));
             }

@@ -132,12 +132,18 @@ public final class MatchView extends VBox {
 
     /** Opens what is seen without a meter, or closes it. */
     public void seen() {
-        see(!seeing);
         if (seeing) {
-            intake.begin();
-        } else {
+            see(false);
             begin();
+        } else {
+            see();
         }
+    }
+
+    /** Opens what is seen without a meter. */
+    public void see() {
+        see(true);
+        intake.begin();
     }
 
     /** Leaves what is being typed or answered, then stops the work. */

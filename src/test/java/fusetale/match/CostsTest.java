@@ -1,0 +1,59 @@
+package fusetale.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fusetale.bench.Arrangement;
+import fusetale.bench.Observation;
+import fusetale.circuit.Circuit;
+import fusetale.circuit.CircuitReader;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+/** What is done to the bench between two readings: nothing goes in or out under power, and what is not wanted out goes back (common practice). */
+class CostsTest {
+    private static final Circuit BOARD = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("circuits/first-light.yaml"))
+            .circuit());
+
+    private static final Arrangement OFF = Arrangement.unpowered();
+    private static final Arrangement ON = Arrangement.powered(BOARD);
+
+    @Test
+    void theLampGoesInWithThePlugOut() {
+        assertThat(new Costs(BOARD, ON).deeds(ON.withSeriesLamp(100.0)))
+                .containsExactly(
+                        "power off, plug out; let the capacitors discharge",
+                        "series lamp of 100 W into the mains lead, good fuses as marked into their clips",
+                        "power on");
+    }
+
+    @Test
+    void theLampComesOutAgain() {
+        assertThat(new Costs(BOARD, OFF.withSeriesLamp(100.0)).deeds(ON))
+                .containsExactly("take the series lamp out of the mains lead", "power on");
+        assertThat(new Costs(BOARD, OFF.withSeriesLamp(100.0)).deeds(OFF)).isEmpty();
+    }
+
+    @Test
+    void whatWasTakenOutGoesBackWithThePlugOut() {
+        assertThat(new Costs(BOARD, ON.withPulledFuse("F1")).deeds(ON))
+                .containsExactly("power off, plug out; let the capacitors discharge", "put F1 back", "power on");
+        assertThat(new Costs(BOARD, OFF.withUnplugged("J1").withLiftedPin("R2.1")).deeds(OFF.withPulledFuse("F1")))
+                .containsExactly("solder R2.1 back", "plug J1 in again", "take out F1");
+    }
+
+    @Test
+    void aCommandIsShortAndEnds() {
+        assertThat(new Costs(BOARD, ON).deeds(ON.withHeldOn("L1")))
+                .containsExactly("command L1 on, ten seconds at most, and let go after the reading");
+    }
+
+    @Test
+    void goingOffAndOnAgainTakesItsTime() {
+        Ask plain = new Ask.Noticed(ON, "E1", Observation.Aspect.LAMP);
+        Ask pulled = new Ask.Noticed(ON.withPulledFuse("F1"), "E1", Observation.Aspect.LAMP);
+
+        assertThat(new Costs(BOARD, ON).minutes(pulled)).isGreaterThan(new Costs(BOARD, ON).minutes(plain) + 2);
+    }
+}
