@@ -6,6 +6,7 @@ import fusetale.desk.help.Glossary;
 import fusetale.desk.help.OnThisBoard;
 import fusetale.desk.help.WordView;
 import fusetale.desk.line.LineModel;
+import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
 import fusetale.fault.Fault;
 import fusetale.fault.UnfitSupposition;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What {@code ?} says of the word that the pointer is on or that has the keyboard, whichever came last. */
 final class Explaining {
+    private static final Words WORDS = Words.of(Explaining.class);
+
     private static final int MOST = 3;
 
     private final Window window;
@@ -104,7 +107,8 @@ final class Explaining {
     private static List<Glossary.Entry> told(Circuit board, Fault fault, String words) {
         try {
             var telling = Catalogue.form(board, fault).telling();
-            return List.of(new Glossary.Entry(List.of(words), telling.happened(), telling.confirmation()));
+            return List.of(new Glossary.Entry(
+                    List.of(words), telling.happened(), WORDS.say("confirm", telling.confirmation())));
         } catch (UnfitSupposition e) {
             throw new IllegalStateException("the sentence supposes what this board cannot have", e);
         }

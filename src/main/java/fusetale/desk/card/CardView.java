@@ -131,7 +131,7 @@ public final class CardView extends BorderPane {
 
     private void tell(PartCard.Way way) {
         happened.setText(way.happened());
-        confirm.setText(WORDS.say("confirm") + ": " + way.confirm());
+        confirm.setText(WORDS.say("confirm", way.confirm()));
     }
 
     private void walk(int by) {
