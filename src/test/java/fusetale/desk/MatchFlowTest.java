@@ -238,6 +238,21 @@ class MatchFlowTest extends WindowFlow {
         assertThat(choices.get(0).isSelected()).isTrue();
     }
 
+    /** From the other place it opens even where it was open already; in its own it opens and closes. */
+    @Test
+    void whatIsSeenIsAskedForByOneKeyFromTheOtherPlace() {
+        key(KeyCode.I);
+        worked();
+        assertThat(repair().window().matching()).isTrue();
+        assertThat(lookup(".intake").queryAll()).hasSize(1);
+        key(KeyCode.CONTROL, KeyCode.DIGIT1);
+        key(KeyCode.I);
+        assertThat(lookup(".intake").queryAll()).hasSize(1);
+        key(KeyCode.I);
+
+        assertThat(lookup(".intake").queryAll()).isEmpty();
+    }
+
     @Test
     void aColumnIsPastedFromASpreadsheet() {
         place();
