@@ -14,7 +14,7 @@ public final class FuseEndurance {
     /**
      * The smallest I²t [A²s] at which a link may melt within a time; below it a pulse of that length leaves it whole.
      *
-     * @param seconds length of the pulse [s], a few milliseconds
+     * @param seconds length of the pulse [s], above 0
      */
     public static double ampsSquaredSeconds(FuseLink link, double seconds) {
         FuseBand band = FuseBand.of(link);

@@ -9,7 +9,7 @@ import fusetale.circuit.FuseLink;
  * Here the share is of the least melting I²t that the link's band allows, so that what is said is on the safe side.
  *
  * @param ampsSquaredSeconds I²t of the pulse [A²s], 0 or more
- * @param meltingAmpsSquaredSeconds least melting I²t of the link [A²s], above 0
+ * @param meltingAmpsSquaredSeconds least I²t that melts the link in such a time [A²s], above 0
  */
 public record FusePulse(double ampsSquaredSeconds, double meltingAmpsSquaredSeconds) {
     /** Far beyond the last gate of every standard, where I²t no longer depends on the current. */
@@ -26,10 +26,15 @@ public record FusePulse(double ampsSquaredSeconds, double meltingAmpsSquaredSeco
         }
     }
 
-    /** A pulse of so many A²s through a link. */
-    public static FusePulse of(FuseLink link, double ampsSquaredSeconds) {
+    /**
+     * A pulse of so many A²s through a link.
+     *
+     * @param seconds how long it lasts [s], above 0: one of a second loses much of its heat, and what melts the link in that time is more
+     */
+    public static FusePulse of(FuseLink link, double ampsSquaredSeconds, double seconds) {
         double amps = FAR_BEYOND_RATIO * link.ratedAmps().si();
-        return new FusePulse(ampsSquaredSeconds, FuseBand.of(link).melting(amps).minSeconds() * amps * amps);
+        double atOnce = FuseBand.of(link).melting(amps).minSeconds() * amps * amps;
+        return new FusePulse(ampsSquaredSeconds, Math.max(atOnce, FuseEndurance.ampsSquaredSeconds(link, seconds)));
     }
 
     /** Share of the least melting I²t: from 1 on the link may melt in one pulse. */

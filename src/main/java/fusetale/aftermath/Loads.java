@@ -1,6 +1,7 @@
 package fusetale.aftermath;
 
 import fusetale.bench.Seen;
+import fusetale.circuit.Circuit;
 import fusetale.fault.Supposition;
 import java.util.List;
 import java.util.Map;
@@ -26,10 +27,11 @@ public record Loads(Map<String, Double> watts, Map<String, Double> outerWatts, L
      * @param seen as it is
      * @param asBuilt with nothing supposed, in the same arrangement: what its contacts should be, what its battery should do
      * @param supposed what is wrong with it by now: that a capacitor stands the wrong way round is not seen in its voltage
+     * @param start as it was supposed, before anything happened: what of it warms up
      */
-    public static Loads of(Seen seen, Seen asBuilt, Supposition supposed) {
+    public static Loads of(Seen seen, Seen asBuilt, Supposition supposed, Circuit start) {
         Seen tabled = seen.tabled();
-        Losses.Heat heat = Losses.of(tabled, asBuilt.circuit());
+        Losses.Heat heat = Losses.of(tabled, asBuilt.circuit(), start);
         return new Loads(heat.watts(), heat.outerWatts(), Wears.of(tabled, asBuilt, supposed));
     }
 

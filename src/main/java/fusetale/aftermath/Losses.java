@@ -48,9 +48,12 @@ final class Losses {
     private final Map<String, Double> watts = new HashMap<>();
     private final Map<String, Double> outerWatts = new HashMap<>();
 
-    private Losses(Seen seen, Circuit healthy) {
+    private final Circuit bodied;
+
+    private Losses(Seen seen, Circuit healthy, Circuit bodied) {
         this.seen = seen;
         this.healthy = healthy;
+        this.bodied = bodied;
     }
 
     /** Heats of bodies [W] by name, and those that belong to a part but none of its bodies. */
@@ -60,9 +63,10 @@ final class Losses {
      * Heats of a machine.
      *
      * @param healthy as drawn, for what a contact's resistance should be
+     * @param bodied the machine whose {@link Bodies} these heats warm: turns that have shorted since then are none of them
      */
-    static Heat of(Seen seen, Circuit healthy) {
-        Losses losses = new Losses(seen, healthy);
+    static Heat of(Seen seen, Circuit healthy, Circuit bodied) {
+        Losses losses = new Losses(seen, healthy, bodied);
         seen.circuit().parts().forEach(losses::part);
         seen.circuit().connectors().forEach(losses::connector);
         return new Heat(losses.watts, losses.outerWatts);
@@ -146,13 +150,13 @@ final class Losses {
         outerWatts.put(t.name(), iron + deadTurns(t));
     }
 
-    /** Heat of turns that a supposition shorts: a winding that the machine as drawn does not have. */
+    /** Heat of turns that have shorted since: a winding that is no body. */
     private double deadTurns(Transformer t) {
-        Optional<Transformer> drawn = healthy.part(t.name()).map(Transformer.class::cast);
+        Optional<Transformer> before = bodied.part(t.name()).map(Transformer.class::cast);
         double sum = 0;
         for (Winding w : t.windings()) {
-            boolean known = drawn.isPresent()
-                    && drawn.get().windings().stream().anyMatch(d -> d.name().equals(w.name()));
+            boolean known = before.isPresent()
+                    && before.get().windings().stream().anyMatch(d -> d.name().equals(w.name()));
             sum += known ? 0 : watts.getOrDefault(t.name() + "." + w.name(), 0.0);
         }
         return sum;

@@ -111,9 +111,18 @@ final class States {
     private Set<String> warm(Loads cold) {
         return bodies.stream()
                 .filter(b -> b.nature().copper())
-                .filter(b -> b.network().settledKelvin(cold.watts(b), cold.watts(b)) > WARM_KELVIN)
+                .filter(b -> b.network().settledKelvin(cold.watts(b), ofPart(b, cold)) > WARM_KELVIN)
                 .map(Body::name)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Heat of all that shares the outer stages of a body [W]. */
+    private double ofPart(Body body, Loads loads) {
+        return loads.outerWatts().getOrDefault(body.part(), 0.0)
+                + bodies.stream()
+                        .filter(b -> b.part().equals(body.part()))
+                        .mapToDouble(loads::watts)
+                        .sum();
     }
 
     /** What wears in one of the two only lasts for good in the other. */

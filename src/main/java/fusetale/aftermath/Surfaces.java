@@ -25,7 +25,7 @@ public final class Surfaces implements Warmth {
 
     @Override
     public Map<String, Double> celsius(Seen seen) {
-        Losses.Heat heat = Losses.of(seen, healthy);
+        Losses.Heat heat = Losses.of(seen, healthy, seen.circuit());
         List<Body> bodies = Bodies.of(seen.circuit());
         Map<String, Double> surfaces = new TreeMap<>();
         for (Body body : bodies) {

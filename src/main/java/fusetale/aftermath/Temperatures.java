@@ -19,7 +19,7 @@ public final class Temperatures {
      * @param healthy as drawn, for what a contact's resistance should be
      */
     public static List<Stress> of(Seen seen, Circuit healthy) {
-        Losses.Heat heat = Losses.of(seen, healthy);
+        Losses.Heat heat = Losses.of(seen, healthy, seen.circuit());
         List<Body> bodies = Bodies.of(seen.circuit());
         List<Stress> rows = new ArrayList<>();
         for (Body body : bodies) {

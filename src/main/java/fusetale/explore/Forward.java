@@ -72,7 +72,7 @@ final class Forward implements Board {
                 return new Solved.Failed<>(Baseline.reason(looked));
             }
             looks.putIfAbsent(new HashSet<>(happened), found.value());
-            return new Solved.Found<>(Loads.of(found.value(), asBuilt, all));
+            return new Solved.Found<>(Loads.of(found.value(), asBuilt, all, start));
         } catch (UnfitArrangement | UnfitSupposition e) {
             return new Solved.Failed<>(
                     new NotSolved(NotSolved.Kind.BAD_VALUE, List.of(), String.valueOf(e.getMessage())));

@@ -47,8 +47,15 @@ public record Pulsed(
      * @param asSupposed against the link it holds as supposed
      */
     public record PulsedFuse(String part, FusePulse asBuilt, FusePulse asSupposed) {
-        static PulsedFuse of(String part, FuseLink built, double asBuilt, FuseLink fitted, double asSupposed) {
-            return new PulsedFuse(part, FusePulse.of(built, asBuilt), FusePulse.of(fitted, asSupposed));
+        /**
+         * Of a fuse.
+         *
+         * @param seconds how long the pulse lasts [s]
+         */
+        static PulsedFuse of(
+                String part, FuseLink built, double asBuilt, FuseLink fitted, double asSupposed, double seconds) {
+            return new PulsedFuse(
+                    part, FusePulse.of(built, asBuilt, seconds), FusePulse.of(fitted, asSupposed, seconds));
         }
     }
 

@@ -163,13 +163,17 @@ final class Pulses {
     }
 
     private List<Pulsed.PulsedFuse> fuses(List<PulseFigures> before, List<PulseFigures> after) {
+        double longest = question.arrangement().pulsedSeconds().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElseThrow();
         List<Pulsed.PulsedFuse> fuses = new ArrayList<>();
         for (Part part : question.healthy().parts()) {
             if (part instanceof Fuse drawn
                     && circuitAsSupposed.part(part.name()).orElse(part) instanceof Fuse fitted) {
                 String name = part.name();
                 Pulsed.PulsedFuse fuse = Pulsed.PulsedFuse.of(
-                        name, drawn.fitted(), most(before, name), fitted.fitted(), most(after, name));
+                        name, drawn.fitted(), most(before, name), fitted.fitted(), most(after, name), longest);
                 double share =
                         Math.max(fuse.asBuilt().shareRatio(), fuse.asSupposed().shareRatio());
                 if (share >= WORTH_TELLING_RATIO) {

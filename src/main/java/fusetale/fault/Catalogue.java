@@ -96,7 +96,7 @@ public final class Catalogue {
         Fit.check(healthy, supposition);
         Circuit swapped = Swapping.done(healthy, supposition.swaps());
         List<Fault> ordered = supposition.faults().stream()
-                .sorted(Comparator.comparingInt(f -> rank(f.mode())))
+                .sorted(Comparator.comparingInt(Catalogue::rank))
                 .toList();
         Circuit circuit = Swapping.done(arranged, supposition.swaps());
         for (Fault fault : ordered) {
@@ -108,12 +108,16 @@ public final class Catalogue {
         return circuit;
     }
 
-    /** A part is first turned round, or exchanged, and then fails. */
-    private static int rank(FailureMode mode) {
-        return switch (mode) {
+    /**
+     * A part is first turned round, or exchanged, and then fails. What fails in its leads, its socket or before its winding lies in series
+     * with what fails in it, whichever is said first.
+     */
+    private static int rank(Fault fault) {
+        return switch (fault.mode()) {
             case REVERSED, SWAPPED -> 0;
             case WRONG_RATING -> 1;
-            default -> 2;
+            case CRACKED_JOINT, LOOSE -> 2;
+            default -> fault.place().equals(TransformerFailures.CUT_OUT) ? 2 : 3;
         };
     }
 

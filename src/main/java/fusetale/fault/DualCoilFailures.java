@@ -65,10 +65,7 @@ final class DualCoilFailures implements Failures<DualCoil> {
         return switch (f.fault().mode()) {
             case OPEN, PARTLY_OPEN, SHORTED_TURNS ->
                 f.replacedBy(f.fault().place().equals(POWER) ? power(f) : hold(f));
-            case SHORT ->
-                f.fault().place().equals(HOLD)
-                        ? f.replacedBy(c.withHold(f.exactly(Unit.OHM), c.holdHenries()))
-                        : f.across(c.one(), c.two());
+            case SHORT -> f.fault().place().equals(HOLD) ? f.replacedBy(shortedHold(f)) : f.across(c.one(), c.two());
             case STUCK_ON -> f.replacedBy(c.with(EndOfStroke.STUCK_CLOSED));
             case STUCK_OFF -> f.replacedBy(c.with(EndOfStroke.STUCK_OPEN));
             case BURNT -> f.replacedBy(c.withPower(more(c.powerOhms(), f.amountSi()), c.powerHenries()));
@@ -86,6 +83,13 @@ final class DualCoilFailures implements Failures<DualCoil> {
         return f.fault().mode() != SHORTED_TURNS
                 ? c.withPower(f.exactly(Unit.OHM), c.powerHenries())
                 : c.withPower(c.powerOhms().times(k), c.powerHenries().times(k * k));
+    }
+
+    /** A short across the winding takes its inductance away as well: what is left of it keeps no field. */
+    private static DualCoil shortedHold(Failing<DualCoil> f) {
+        DualCoil c = f.now();
+        double k = Math.min(1, f.amountSi() / c.holdOhms().si());
+        return c.withHold(f.exactly(Unit.OHM), c.holdHenries().times(k * k));
     }
 
     private static DualCoil hold(Failing<DualCoil> f) {

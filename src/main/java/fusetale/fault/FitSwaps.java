@@ -1,6 +1,8 @@
 package fusetale.fault;
 
 import fusetale.circuit.Circuit;
+import fusetale.circuit.OpAmp;
+import fusetale.circuit.Part;
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
@@ -64,6 +66,7 @@ final class FitSwaps {
         Fitting fitting = swap.fitting();
         if (fitting instanceof Fitting.Model model) {
             model(circuit, may, model.name());
+            room(circuit, swap);
         } else if (fitting instanceof Fitting.Mounted mounted) {
             demand(may.mounted(), part, Replacements.compact(mounted.mounting()), may);
         } else if (fitting instanceof Fitting.Value value) {
@@ -89,6 +92,15 @@ final class FitSwaps {
                 ? "there is no part model '" + name + "'" + Fit.nearest(name, may.models())
                 : name + " is a " + other + (own.isEmpty() ? "" : ", and " + part + " is a " + own);
         throw new UnfitSupposition(why + ". Allowed: " + String.join(", ", may.words()));
+    }
+
+    /** An operational amplifier wants some of what lies between its rails for itself. */
+    private static void room(Circuit circuit, Swap swap) throws UnfitSupposition {
+        Part fitted = Swapping.done(circuit, List.of(swap)).part(swap.part()).orElseThrow();
+        if (fitted instanceof OpAmp amplifier && !(amplifier.lowestVolts() < amplifier.highestVolts())) {
+            throw new UnfitSupposition(said(swap) + ": its output has no room between the rails of " + swap.part()
+                    + "; choose one that comes closer to them");
+        }
     }
 
     private static void demand(boolean fits, String part, String what, Replacements may) throws UnfitSupposition {

@@ -37,7 +37,7 @@ final class TransformerFailures implements Failures<Transformer> {
     private static final String PRIMARY = "primary";
 
     /** Place of the thermal cut-out, in series with the primary's first pin. */
-    private static final String CUT_OUT = "cutout";
+    static final String CUT_OUT = "cutout";
 
     /** What joins the shorted turns [Ω]: far below their own resistance, which limits the current. */
     private static final double WELD_OHMS = 1e-3;
@@ -77,12 +77,24 @@ final class TransformerFailures implements Failures<Transformer> {
         }
         Winding w = winding(t, f.fault().place());
         return switch (f.fault().mode()) {
-            case OPEN -> f.replacedBy(with(t, winding(w, w.volts(), f.exactly(Unit.OHM)), t.magnetics()));
+            case OPEN -> open(f, w);
             case SHORT -> f.across(w.nets().get(0), last(w));
             case LEAKY -> f.across(w.nets().get(0), t.primary().nets().get(0));
             case SHORTED_TURNS -> shortedTurns(f, w);
             default -> throw f.unlisted();
         };
+    }
+
+    /** A break changes nothing of what it and the primary are rated for, where that follows from its ohms. */
+    private static Circuit open(Failing<Transformer> f, Winding w) {
+        Transformer t = f.now();
+        Transformer rated = with(t, rated(t, t.primary()), t.magnetics());
+        Winding broken = winding(rated(t, w), w.volts(), f.exactly(Unit.OHM));
+        return f.replacedBy(with(rated, broken, t.magnetics()));
+    }
+
+    private static Winding rated(Transformer t, Winding w) {
+        return new Winding(w.name(), w.nets(), w.volts(), w.ohms(), new Quantity(t.ratedAmps(w), Unit.AMPERE));
     }
 
     private static Circuit shortedTurns(Failing<Transformer> f, Winding w) {

@@ -27,14 +27,30 @@ class FusePulseTest {
     /** IEC 60127-2 sheet 3: at ten times its rating a link holds 20 ms at least, so 0.02 s · (10 · 5 A)² = 50 A²s. */
     @Test
     void leastMeltingOfATimeLagLinkIsThatOfItsLastGate() {
-        assertThat(FusePulse.of(link(5, FuseLink.Standard.IEC_60127), 1).meltingAmpsSquaredSeconds())
+        assertThat(FusePulse.of(link(5, FuseLink.Standard.IEC_60127), 1, 0.005).meltingAmpsSquaredSeconds())
                 .isCloseTo(50, within(1e-6));
     }
 
     /** Makers' tables of 5 A time-lag links print 314 A²s (nominal): the least is below, and of that order. */
     @Test
     void leastMeltingLiesBelowMakersNominalFigures() {
-        assertThat(FusePulse.of(link(5, FuseLink.Standard.UL_248_14), 1).meltingAmpsSquaredSeconds())
+        assertThat(FusePulse.of(link(5, FuseLink.Standard.UL_248_14), 1, 0.005).meltingAmpsSquaredSeconds())
                 .isBetween(314 / 10.0, 314.0);
+    }
+
+    /** UL/CSA 248-14: a link carries its rating for hours. 0.84 of it for a second is no pulse that melts it, though it is 1.4 of 0.5·I²·1 s. */
+    @Test
+    void whatALinkCarriesForGoodDoesNotMeltItInASecond() {
+        FuseLink quick = new FuseLink(
+                new Quantity(5, Unit.AMPERE),
+                FuseLink.Speed.QUICK,
+                FuseLink.Standard.UL_248_14,
+                "6.3x32",
+                new Quantity(0.01, Unit.OHM));
+
+        FusePulse second = FusePulse.of(quick, 4.2 * 4.2, 1);
+
+        assertThat(second.shareRatio()).isLessThan(1);
+        assertThat(second.meltingAmpsSquaredSeconds()).isGreaterThan(5.0 * 5.0);
     }
 }
