@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -182,5 +184,43 @@ class AftermathTest {
         // 150 K of 200 K: 100 s·ln 4 = 138.6 s
         assertThat(aftermath.damageWithin(138)).isEmpty();
         assertThat(aftermath.damageWithin(139)).extracting(Event::harm).containsExactly(Harm.BURNS_OPEN);
+    }
+
+    /**
+     * Four windings of 8 W, each 1 K/W to the core, and the core with 8 W of its own 1.5 K/W to the air: 8 + 1.5·40 = 68 K above the air. By
+     * its own watts alone each would seem to stay at 8·2.5 = 20 K.
+     */
+    @Test
+    void copperThatItsNeighboursWarmIsWarm() {
+        ThermalNetwork network = new ThermalNetwork(
+                List.of(new ThermalNetwork.Stage(1, 25, false), new ThermalNetwork.Stage(1.5, 1000, true)));
+        List<String> places = List.of("primary", "a", "b", "c");
+        List<Body> bodies = places.stream()
+                .map(p -> new Body(
+                        "T1",
+                        p,
+                        Nature.WINDING,
+                        network,
+                        new Body.Spread(1, 1),
+                        List.of(at(500, Harm.BURNS_OPEN, OPEN))))
+                .toList();
+        Map<String, Double> watts = bodies.stream().collect(Collectors.toMap(Body::name, b -> 8.0));
+        Set<String> warm = new TreeSet<>();
+        Board board = new Board() {
+            @Override
+            public List<Body> bodies() {
+                return bodies;
+            }
+
+            @Override
+            public Solved<Loads> after(List<Fault> happened, Set<String> hot) {
+                warm.addAll(hot);
+                return new Solved.Found<>(new Loads(watts, Map.of("T1", 8.0), List.of()));
+            }
+        };
+
+        Aftermath.of(board, EXACT);
+
+        assertThat(warm).containsExactlyInAnyOrderElementsOf(watts.keySet());
     }
 }
