@@ -172,6 +172,20 @@ public record Meter(
         return volts.input().ohms(range.fullScale());
     }
 
+    /** The lowest input resistance [ohm] of all ranges of volts. */
+    public double leastInputOhms() {
+        return Math.min(
+                leastInputOhms(MeterFunction.DC_VOLTS, directRanges),
+                leastInputOhms(MeterFunction.AC_VOLTS, alternatingRanges));
+    }
+
+    private double leastInputOhms(MeterFunction function, List<MeterRange> ranges) {
+        return ranges.stream()
+                .mapToDouble(r -> inputOhms(function, r))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
     /**
      * What a voltage function makes of a voltage over time [V].
      *

@@ -29,6 +29,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,6 +70,12 @@ public final class Foretelling {
 
     private final @Nullable Seen near;
     private final @Nullable Foretold asBuilt;
+    /** Which readings of the healthy machine the meter's load is seen in; what is not solved under load says nothing of them. */
+    private final Set<Integer> loaded;
+    /** Where the meter is what loads a net; null where no state is known. */
+    private final @Nullable Hanging hanging;
+    /** Nets that the leads are laid on. */
+    private final Set<Net> measured;
     /** What the healthy machine takes past its rating. */
     private final List<Stress> overAsBuilt;
 
@@ -83,7 +91,7 @@ public final class Foretelling {
             Meter meter,
             List<Check> checks,
             @Nullable Seen near,
-            @Nullable Foretold asBuilt) {
+            @Nullable AsBuilt built) {
         this.healthy = specimen.circuit();
         this.arrangement = arrangement;
         this.asArranged = asArranged;
@@ -93,7 +101,15 @@ public final class Foretelling {
                 .filter(c -> c.from().indexOf('.') >= 0 || c.to().indexOf('.') >= 0)
                 .toList();
         this.near = near;
-        this.asBuilt = asBuilt;
+        this.asBuilt = built == null ? null : built.shows();
+        this.measured = checks.stream()
+                .flatMap(c -> Stream.of(c.from(), c.to()))
+                .flatMap(point -> asArranged.find(point).stream())
+                .collect(Collectors.toSet());
+        this.hanging = near == null
+                ? null
+                : Hanging.of(asArranged, part -> peakAmps.computeIfAbsent(part, p -> peakOf(near, p)), NOTHING_AMPS);
+        this.loaded = built == null ? Set.of() : underLoad(built);
         this.overAsBuilt = near == null || !asksWhatIsLost() ? List.of() : Outcome.past(Strains.of(near, asArranged));
     }
 
@@ -143,14 +159,44 @@ public final class Foretelling {
         }
         // once more beside itself, so that its lamps are linearised where every supposition will linearise them: less
         // than a digit of a reading, and nothing to who only looks
-        Seen near = checks.isEmpty()
-                ? first
-                : Bench.of(specimen.circuit(), arrangement, meter)
-                        .look(List.of(), first, stopped)
-                        .orElse(reason -> first);
+        Bench again = Bench.of(specimen.circuit(), arrangement, meter);
+        Seen second = checks.isEmpty() ? null : again.look(List.of(), first, stopped).orElse(reason -> null);
+        Seen near = second == null ? first : second;
         Foretelling bare = new Foretelling(specimen, arrangement, asArranged, meter, checks, near, null);
-        Foretold asBuilt = bare.solved(Supposition.NOTHING, stopped).orElse(null);
-        return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, asBuilt);
+        Foretold shows = bare.solved(Supposition.NOTHING, stopped).orElse(null);
+        if (shows == null) {
+            return bare;
+        }
+        Bench ofNear = second == null ? plain : again;
+        List<Reading> unloaded = ofNear.glance(near.tabled(), checks, stopped) instanceof Solved.Found<Seen> glanced
+                ? glanced.value().readings()
+                : List.of();
+        AsBuilt built = new AsBuilt(shows, unloaded);
+        return new Foretelling(specimen, arrangement, asArranged, meter, checks, near, built);
+    }
+
+    /**
+     * The healthy machine.
+     *
+     * @param unloaded the same readings without the meter's load; none where they are not known
+     */
+    private record AsBuilt(Foretold shows, List<Reading> unloaded) {}
+
+    /** Which readings the meter's load is seen in, or may be under a supposition. */
+    private Set<Integer> underLoad(AsBuilt built) {
+        Set<Integer> under = new HashSet<>();
+        for (int k = 0; k < checks.size(); k++) {
+            boolean seen = built.unloaded().isEmpty()
+                    || !built.unloaded().get(k).alike(built.shows().readings().get(k));
+            if (seen || hangs(checks.get(k).from()) || hangs(checks.get(k).to())) {
+                under.add(k);
+            }
+        }
+        return under;
+    }
+
+    private boolean hangs(String point) {
+        return hanging != null && asArranged.find(point).filter(hanging::has).isPresent();
     }
 
     /**
@@ -256,13 +302,15 @@ public final class Foretelling {
     }
 
     /**
-     * Whether what little flows in the branches that changed moves nothing: its current times the resistance between their
-     * ends at rest. Semiconductors are off then, so the resistance is rather too high than too low.
+     * Whether the branches that changed move nothing. What little flows in them: its current times the resistance between their
+     * ends at rest, with semiconductors off, so that it is rather too high than too low. What a meter draws through them where
+     * it is laid on what hangs on one: the same resistance beside the meter's.
      */
     private boolean staysPut(List<Untouched.Branch> branches, Circuit supposed) {
         AtRest rest = null;
         for (Untouched.Branch branch : branches) {
-            if (branch.amps() <= NO_AMPS_AT_ALL) {
+            boolean measured = isMeasuredBehind(branch, supposed);
+            if (branch.amps() <= NO_AMPS_AT_ALL && !measured) {
                 continue;
             }
             if (rest == null) {
@@ -276,12 +324,21 @@ public final class Foretelling {
                     || found.value().reading().overRange()) {
                 return false;
             }
-            double moves = branch.amps() * Math.abs(found.value().reading().value());
-            if (moves > Math.max(MOVES_NOTHING_VOLTS, MOVES_NOTHING_RATIO * branch.volts())) {
+            double ohms = Math.abs(found.value().reading().value());
+            boolean moves =
+                    branch.amps() * ohms > Math.max(MOVES_NOTHING_VOLTS, MOVES_NOTHING_RATIO * branch.volts());
+            if (moves || (measured && ohms > MOVES_NOTHING_RATIO * meter.leastInputOhms())) {
                 return false;
             }
         }
         return true;
+    }
+
+    private boolean isMeasuredBehind(Untouched.Branch branch, Circuit supposed) {
+        return hanging != null
+                && (hanging.has(branch.one()) || hanging.has(branch.two()))
+                && hanging.with(List.of(branch.one(), branch.two()), supposed).stream()
+                        .anyMatch(measured::contains);
     }
 
     private Optional<Foretold> solved(Supposition supposition, BooleanSupplier stopped) {
@@ -363,16 +420,19 @@ public final class Foretelling {
         Foretold built = asBuilt;
         List<Integer> moved = new ArrayList<>();
         for (int k = 0; k < all.size(); k++) {
-            if (built == null || !all.get(k).alike(built.readings().get(k))) {
+            // a fault may move a reading by just what the meter's load does
+            if (built == null
+                    || loaded.contains(k)
+                    || !all.get(k).alike(built.readings().get(k))) {
                 moved.add(k);
             }
         }
         List<Check> again = moved.stream().map(here::get).toList();
-        if (!(bench.readNearly(settled.seen(), again, stopped) instanceof Solved.Found<Seen> loaded)) {
+        if (!(bench.readNearly(settled.seen(), again, stopped) instanceof Solved.Found<Seen> read)) {
             return Optional.empty();
         }
         for (int k = 0; k < moved.size(); k++) {
-            all.set(moved.get(k), loaded.value().readings().get(k));
+            all.set(moved.get(k), read.value().readings().get(k));
         }
         for (int k = 0; k < all.size(); k++) {
             all.set(k, all.get(k).of(checks.get(k)));

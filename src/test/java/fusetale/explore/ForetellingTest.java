@@ -1,6 +1,7 @@
 package fusetale.explore;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
@@ -9,11 +10,13 @@ import fusetale.bench.Observation;
 import fusetale.bench.Reading;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
+import fusetale.circuit.MeterFunction;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.FaultForm;
 import fusetale.fault.Supposition;
+import fusetale.model.PartsBox;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.nio.file.Path;
@@ -102,5 +105,73 @@ class ForetellingTest {
         Settled after = Objects.requireNonNull(
                 Settled.of(machine, meter, null, Set.of(), () -> false).orElse(reason -> null));
         assertThat(after.melted()).extracting(c -> c.fuse().name()).containsExactly("F202");
+    }
+
+    /**
+     * A divider of two equal resistors, and a fault that lowers its bare voltage to just what a needle meter makes of the healthy
+     * one: the meter lowers it once more, as the voltage divider with the meter's 2 MΩ (250 V range, 8 kΩ a volt) in parallel says.
+     */
+    @Test
+    void faultThatMovesAReadingAsTheMeterDoesIsStillReadUnderLoad() throws Exception {
+        double volts = 460;
+        double ohms = 400e3;
+        double meterOhms = 2e6;
+        double healthy = divided(volts, ohms, ohms, meterOhms);
+        double drifted = ohms * (volts / healthy - 1);
+        Circuit divider = PartsBox.circuit(
+                volts,
+                1e-3,
+                PartsBox.resistor("R1", "line", "mid", ohms),
+                PartsBox.resistor("R2", "mid", "neutral", ohms),
+                PartsBox.resistor("R3", "gnd", "neutral", 1));
+        Check check = new Check("mid", "neutral", MeterFunction.AC_VOLTS);
+        Meter needle = Meter.builtIn().stream()
+                .filter(m -> m.name().startsWith("analogue"))
+                .findFirst()
+                .orElseThrow();
+        Foretelling foretelling = Foretelling.of(
+                Specimen.nominal(divider), Arrangement.powered(divider), needle, List.of(check), () -> false);
+        Supposition supposed = new Supposition(
+                List.of(new Fault("R1", "", FailureMode.DRIFTED, new Quantity(drifted / ohms, Unit.RATIO))));
+
+        Reading built = foretelling.asBuilt().orElseThrow().readings().get(0);
+        Reading told =
+                foretelling.under(supposed, () -> false).orElseThrow().readings().get(0);
+
+        assertThat(built.value()).isCloseTo(healthy, withinPercentage(0.5));
+        assertThat(told.value()).isCloseTo(divided(volts, drifted, ohms, meterOhms), withinPercentage(0.5));
+    }
+
+    private static double divided(double volts, double above, double below, double beside) {
+        double loaded = below * beside / (below + beside);
+        return volts * loaded / (above + loaded);
+    }
+
+    /** What opens in front of a point that hangs on it alone carries nothing before, and still parts the meter from the machine. */
+    @Test
+    void whatOpensBeforeAPointThatOnlyTheMeterLoadsIsSeen() throws Exception {
+        Circuit hanging = PartsBox.circuit(
+                120,
+                1e-3,
+                PartsBox.resistor("R1", "line", "mid", 1e3),
+                PartsBox.resistor("R2", "mid", "neutral", 1e3),
+                PartsBox.resistor("R3", "gnd", "neutral", 1),
+                PartsBox.resistor("R4", "mid", "tap", 1e3));
+        Check check = new Check("tap", "neutral", MeterFunction.AC_VOLTS);
+        Foretelling foretelling = Foretelling.of(
+                Specimen.nominal(hanging),
+                Arrangement.powered(hanging),
+                Meter.trueRms4000(),
+                List.of(check),
+                () -> false);
+
+        Foretold told = foretelling
+                .under(
+                        new Supposition(List.of(
+                                new Fault("R4", "", FailureMode.OPEN, new Quantity(1e9, Unit.OHM)))),
+                        () -> false)
+                .orElseThrow();
+
+        assertThat(told.readings().get(0).value()).isCloseTo(60.0 / 101, withinPercentage(2));
     }
 }
