@@ -118,7 +118,7 @@ final class Shooting {
         neighbourGiven = near != null;
         if (near != null) {
             load(near);
-            Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), MOST_PASSES_NEAR);
+            Solved<PeriodicState> found = passes(near.mesh.atMost(settings.coarsest()), true);
             if (settled(found)) {
                 return found;
             }
@@ -128,7 +128,7 @@ final class Shooting {
             if (mesh == null) {
                 return failed();
             }
-            Solved<PeriodicState> found = inStrides ? strides() : passes(mesh, settings.mostPasses());
+            Solved<PeriodicState> found = inStrides ? strides() : passes(mesh, false);
             if (settled(found)) {
                 return found;
             }
@@ -156,7 +156,7 @@ final class Shooting {
         if (mesh == null) {
             return givenUp();
         }
-        return passes(mesh, settings.mostPasses());
+        return passes(mesh, false);
     }
 
     /** Found, or stopped on request: nothing more to try. */
@@ -165,8 +165,8 @@ final class Shooting {
     }
 
     /** Newton's passes; what they found on rougher steps where finer ones lead nowhere. */
-    private Solved<PeriodicState> passes(@Nullable Mesh first, int most) {
-        return orRougher(newton(first, most));
+    private Solved<PeriodicState> passes(@Nullable Mesh first, boolean near) {
+        return orRougher(newton(first, near));
     }
 
     private Solved<PeriodicState> orRougher(Solved<PeriodicState> found) {
@@ -174,8 +174,9 @@ final class Shooting {
         return before == null || settled(found) ? found : before;
     }
 
-    private Solved<PeriodicState> newton(@Nullable Mesh first, int most) {
-        Search search = new Search(first, most == MOST_PASSES_NEAR, new PeriodMap.Keep(stepper));
+    private Solved<PeriodicState> newton(@Nullable Mesh first, boolean near) {
+        Search search = new Search(first, near, new PeriodMap.Keep(stepper));
+        int most = near ? MOST_PASSES_NEAR : settings.mostPasses();
         int last = most;
         for (int pass = 1; pass <= last || (pass <= 2 * last && search.before <= FAR / 10); pass++) {
             if (stopped.getAsBoolean()) {
@@ -462,7 +463,7 @@ final class Shooting {
         double[] scale = stepper.scale.clone();
         int[] carried = stepper.carriedStates();
         inverse = null;
-        Solved<PeriodicState> found = passes(mesh, settings.mostPasses());
+        Solved<PeriodicState> found = passes(mesh, false);
         if (!settled(found)) {
             // nor must full scales of where they went astray let a cycle pass that does not repeat
             System.arraycopy(scale, 0, stepper.scale, 0, scale.length);

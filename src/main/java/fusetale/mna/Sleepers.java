@@ -37,6 +37,8 @@ final class Sleepers {
 
     private final StageValues values;
     private final boolean[] awake;
+    /** Those that change over at a time of their own, whatever their voltage does: they never sleep. */
+    private final boolean[] timed;
     /** Those whose currents were corrected in the last stage. */
     private final boolean[] restless;
 
@@ -68,6 +70,10 @@ final class Sleepers {
         this.values = values;
         this.closeVolts = closeVolts;
         this.awake = new boolean[values.points.length];
+        this.timed = new boolean[values.points.length];
+        for (int d = 0; d < timed.length; d++) {
+            timed[d] = values.laws[d].corners().length > 0;
+        }
         this.restless = new boolean[values.points.length];
         int ports = values.layout.ports;
         this.quietFrom = new double[ports];
@@ -104,7 +110,7 @@ final class Sleepers {
     void sort(Reduction reduction) {
         for (int d = 0; d < awake.length; d++) {
             values.evaluate(d);
-            awake[d] = values.slopeRatio(reduction, d) >= DORMANT_SLOPE;
+            awake[d] = timed[d] || values.slopeRatio(reduction, d) >= DORMANT_SLOPE;
             if (!awake[d]) {
                 PortPoint at = values.points[d];
                 System.arraycopy(at.amps, 0, values.amps, values.firstPort[d], at.amps.length);
@@ -425,7 +431,7 @@ final class Sleepers {
             }
         }
         for (int d = 0; d < awake.length; d++) {
-            if (awake[d] && values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
+            if (awake[d] && !timed[d] && values.slopeRatio(reduction, d) < DORMANT_SLOPE) {
                 awake[d] = false;
                 turns++;
             }

@@ -194,7 +194,10 @@ public final class Solver {
         capacitorVolts.forEach(s::charge);
         s.recorder.clear();
         long before = s.stage.solves;
-        StepControl control = new StepControl(s, settings.accuracy(), COARSEST_RUN);
+        // where nothing slow follows it, no error says that a step passes over a sine
+        boolean alternates = layout.sources.stream().anyMatch(source -> source.shape() instanceof SourceShape.Sine);
+        int coarsest = alternates ? settings.coarsest() : COARSEST_RUN;
+        StepControl control = new StepControl(s, settings.accuracy(), coarsest);
         long ticks = Math.max(1, Math.round(seconds / reductions.grainSeconds()));
         if (!control.run(0, ticks, true, () -> false, grains -> {})) {
             return new Solved.Failed<>(s.failure());

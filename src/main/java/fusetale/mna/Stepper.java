@@ -133,6 +133,7 @@ final class Stepper {
         java.util.Arrays.fill(stage.volts, 0);
         java.util.Arrays.fill(stage.amps, 0);
         java.util.Arrays.fill(scale, 0);
+        java.util.Arrays.fill(ownScale, 0);
         for (Layout.Device d : layout.devices) {
             for (int s = 0; s < d.law().states(); s++) {
                 own[d.firstState() + s] = d.law().restingState(s);
@@ -190,7 +191,9 @@ final class Stepper {
         for (Layout.Device d : layout.devices) {
             for (Layout.Device t : theirs.devices) {
                 PortLaw law = d.law();
-                if (t.name().equals(d.name()) && t.law().ports() == law.ports()) {
+                if (t.name().equals(d.name())
+                        && t.law().ports() == law.ports()
+                        && t.law().states() == law.states()) {
                     System.arraycopy(from.volts, t.firstPort(), stage.volts, d.firstPort(), law.ports());
                     System.arraycopy(from.own, t.firstState(), own, d.firstState(), law.states());
                 }

@@ -49,6 +49,10 @@ final class Structure {
                 for (int k = 0; k < c.windings().size(); k++) {
                     positive(e, c.henries().get(k).get(k), "H");
                 }
+            } else if (e instanceof Element.VoltageSource v) {
+                finite(e, v.shape());
+            } else if (e instanceof Element.CurrentSource c) {
+                finite(e, c.shape());
             } else if (e instanceof Element.VoltageByCurrent v && !isVoltageSource(v.control())) {
                 bad(e.name(), e.name() + " is controlled by " + v.control() + ", which is no voltage source");
             } else if (e instanceof Element.CurrentByCurrent v && !isVoltageSource(v.control())) {
@@ -64,6 +68,20 @@ final class Structure {
     private void positive(Element e, double value, String unit) {
         if (!(value > 0) || value == Double.POSITIVE_INFINITY) {
             bad(e.name(), e.name() + " has the value " + value + " " + unit + "; it must be above zero and finite");
+        }
+    }
+
+    private void finite(Element e, SourceShape shape) {
+        boolean finite = true;
+        if (shape instanceof SourceShape.Constant c) {
+            finite = Double.isFinite(c.value());
+        } else if (shape instanceof SourceShape.Sine s) {
+            finite = Double.isFinite(s.offset() + s.peak() + s.phaseRadians() + s.hertz()) && s.hertz() > 0;
+        } else if (shape instanceof SourceShape.Corners c) {
+            finite = c.values().stream().allMatch(Double::isFinite);
+        }
+        if (!finite) {
+            bad(e.name(), e.name() + " is " + shape + "; its figures must be finite and its frequency above zero");
         }
     }
 

@@ -56,6 +56,23 @@ class RunFromRestTest {
         assertThat(end(run, network.node("c"), 0)).isCloseTo(6, within(1e-6));
     }
 
+    /** Sixty cycles of a sine with nothing behind it that stores anything: r.m.s. peak/√2, half-wave mean peak/π·1/R. */
+    @Test
+    void nothingSlowDoesNotHideASine() {
+        Network network = Network.builder("0")
+                .voltage("V", "a", "0", new SourceShape.Sine(0, 1000, 60, 0))
+                .resistor("R", "a", "b", 10)
+                .port("D", "b", "0", JunctionLaw.of(1e-9, 1))
+                .build();
+
+        Run run = new Solver(network).run(PeriodicSettings.mains(60), 1).orElse(reason -> {
+            throw new AssertionError(reason);
+        });
+
+        assertThat(run.volts(network.node("a"), 0).rms()).isCloseTo(1000 / Math.sqrt(2), within(1.0));
+        assertThat(run.amps("R").mean()).isCloseTo(1000 / Math.PI / 10, within(0.2));
+    }
+
     /** A meter's source laid across a machine at rest: from 0 V towards 3 V·1000/4000 with τ = 750 ohm·1 mF. */
     @Test
     void sourceLaidOnARestingNetworkCharges() {

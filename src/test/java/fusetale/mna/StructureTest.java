@@ -29,6 +29,20 @@ class StructureTest {
         assertThat(flaw.detail()).contains("lost1").contains("gnd");
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
+    void sourceOfNoValueIsNamed(double volts) {
+        Network n = Network.builder("gnd")
+                .voltage("E", "a", "gnd", new SourceShape.Constant(volts))
+                .resistor("R1", "a", "gnd", 10)
+                .build();
+
+        NotSolved flaw = only(new Solver(n).flaws());
+
+        assertThat(flaw.kind()).isEqualTo(NotSolved.Kind.BAD_VALUE);
+        assertThat(flaw.names()).containsExactly("E");
+    }
+
     @Test
     void ringOfVoltageSourcesIsNamed() {
         Network n = Network.builder("gnd")

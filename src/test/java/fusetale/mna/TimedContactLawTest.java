@@ -61,6 +61,26 @@ class TimedContactLawTest extends PortLawContract {
     }
 
     /**
+     * A contact that closes between 2 and 8 ms of every period under a voltage that does not move by a bit: 5 V for 6 ms (divider
+     * of two equal resistors).
+     */
+    @Test
+    void contactUnderASteadyVoltageStillCloses() {
+        Network n = Network.builder("gnd")
+                .voltage("V", "supply", "gnd", new SourceShape.Constant(10))
+                .resistor("RV", "supply", "s", 1000)
+                .port("S", "s", "r", new TimedContactLaw(1e-3, OPEN, false, 2e-3, 8e-3))
+                .resistor("R", "r", "gnd", 1000)
+                .build();
+
+        Waveform run = Solve.run(n, PeriodicSettings.mains(60), 12e-3).volts(n.node("r"), 0);
+        double periodic = Solve.periodic(n).volts(n.node("r"), 0).mean();
+
+        assertThat(run.mean()).isCloseTo(5 * 6 / 12.0, within(0.01));
+        assertThat(periodic).isCloseTo(5 * 6e-3 * 60, within(0.01));
+    }
+
+    /**
      * Closed for the second half of every period of 1/60 s, τ 0.5 ms closed and 1 ms open: within e^(−8) of full and empty,
      * so the mean is 5·(T/2 − 0.5 ms) + 5·1 ms over T (closed form: areas of two exponentials).
      */
