@@ -40,7 +40,10 @@ final class SwapWords {
             Pattern.compile("(?i)\\b(?:(slow|time[ -]?lag|time[ -]?delay)|(quick|fast))(?:[ -](?:blow|acting))?\\b");
     private static final Pattern STANDARD =
             Pattern.compile("(?i)\\b(?:(IEC)(?:[ -]?60127(?:-2)?)?|(UL)(?:/CSA)?(?:[ -]?248-14)?)\\b");
-    private static final Pattern LINK_FILLERS = Pattern.compile("(?i)\\b(?:fuse|link|to)\\b|[:,]");
+
+    /** What stands around a rating; not a comma within it, for 0,063 A is a rating too. */
+    private static final Pattern LINK_FILLERS = Pattern.compile("(?i)\\b(?:fuse|link|to)\\b|:|,(?!\\d)|(?<!\\d),");
+
     private static final Pattern FIGURE = Pattern.compile("^[×x*]?\\s*[+-]?[.,]?\\d.*", Pattern.DOTALL);
     private static final Pattern BARE = Pattern.compile("[\\d.,\\s]*\\d[.,]?");
 
