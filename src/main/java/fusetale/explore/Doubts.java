@@ -253,14 +253,15 @@ final class Doubts {
                 s.place(),
                 s.strain().words(),
                 figure(s.value(), s.strain().unit()),
-                figure(s.limit(), s.strain().unit()));
+                rating(s.limit(), s.strain().unit()));
     }
 
     private static String holds(Fuse fuse) {
-        double marked = fuse.marked().ratedAmps().si();
-        return fuse.fitted().ratedAmps().si() == marked
+        Quantity marked = fuse.marked().ratedAmps();
+        Quantity fitted = fuse.fitted().ratedAmps();
+        return fitted.si() == marked.si()
                 ? name(fuse)
-                : WORDS.say("holds", fuse.name(), quantity(fuse.fitted().ratedAmps()), figure(marked, Unit.AMPERE));
+                : WORDS.say("holds", fuse.name(), quantity(fitted), quantity(marked));
     }
 
     private static String holdingTime(Melting melting) {
@@ -293,6 +294,11 @@ final class Doubts {
 
     private static String figure(double si, Unit unit) {
         return Notation.format(new Quantity(si, unit), 2);
+    }
+
+    /** Three digits: those that are made have up to three, 0.125 W. */
+    private static String rating(double si, Unit unit) {
+        return Notation.format(new Quantity(si, unit), 3);
     }
 
     private static String quantity(Quantity quantity) {

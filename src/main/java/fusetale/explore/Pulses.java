@@ -92,7 +92,7 @@ final class Pulses {
                                 p.driven(),
                                 joules(Pulsed.range(p.asSupposed(), PulseFigures::avalancheJoules)
                                         .most()),
-                                joules(p.avalancheRatedJoules()))))
+                                Notation.format(new Quantity(p.avalancheRatedJoules(), Unit.JOULE), 3))))
                 .toList();
     }
 

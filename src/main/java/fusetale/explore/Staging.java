@@ -131,7 +131,7 @@ public final class Staging {
                         s.part(),
                         s.strain().words(),
                         Notation.format(new Quantity(s.value(), s.strain().unit()), 2),
-                        Notation.format(new Quantity(s.limit(), s.strain().unit()), 2))));
+                        Notation.format(new Quantity(s.limit(), s.strain().unit()), 3))));
         return reasons;
     }
 

@@ -100,7 +100,7 @@ final class BenchLines {
         figure(table, pulsed, WORDS.say("pulse.limit-takes"), PulseFigures::limitJoules, BenchLines::joules);
         String avalanche = Double.isNaN(pulsed.avalancheRatedJoules())
                 ? WORDS.say("pulse.avalanche", driver)
-                : WORDS.say("pulse.avalanche.rated", driver, joules(pulsed.avalancheRatedJoules()));
+                : WORDS.say("pulse.avalanche.rated", driver, Tables.rating(pulsed.avalancheRatedJoules(), Unit.JOULE));
         figure(table, pulsed, avalanche, PulseFigures::avalancheJoules, BenchLines::joules);
         if (!Double.isNaN(pulsed.holdAmps())) {
             figure(

@@ -38,7 +38,7 @@ final class StressTable {
                     stress.part(),
                     what(outcome.question().healthy(), stress),
                     figure(stress.value(), stress.strain().unit()),
-                    figure(stress.limit(), stress.strain().unit()),
+                    rating(stress.limit(), stress.strain().unit()),
                     times(stress.ratio()));
         }
         return table.lines(emphasis);
@@ -59,6 +59,10 @@ final class StressTable {
                 ? WORDS.say(
                         "stress.place", stress.strain().words(), Places.words(circuit, stress.part(), stress.place()))
                 : WORDS.say("stress.pin", stress.strain().words(), stress.place());
+    }
+
+    private static String rating(double si, Unit unit) {
+        return unit == Unit.CELSIUS ? figure(si, unit) : Tables.rating(si, unit);
     }
 
     /** Two digits, temperatures whole. */

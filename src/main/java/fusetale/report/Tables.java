@@ -278,8 +278,14 @@ public final class Tables {
     }
 
     static String link(FuseLink link) {
-        return figure(link.ratedAmps().si(), Unit.AMPERE) + " "
+        // in full: a rounded rating is one that nobody makes
+        return Notation.format(link.ratedAmps()) + " "
                 + WORDS.say(link.speed() == FuseLink.Speed.SLOW ? "fuse.slow" : "fuse.quick");
+    }
+
+    /** A rating: three digits, since those that are made have up to three, 3.15 A and 0.125 W. */
+    static String rating(double si, Unit unit) {
+        return Notation.format(new Quantity(si, unit), 3);
     }
 
     /** Two digits; less than half a milliampere through a fuse is nothing. */

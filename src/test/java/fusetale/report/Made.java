@@ -165,7 +165,7 @@ final class Made {
         return new FuseFate(name, link(marked), link(fitted), state, amps, seconds);
     }
 
-    private static FuseLink link(double amps) {
+    static FuseLink link(double amps) {
         return new FuseLink(
                 new Quantity(amps, Unit.AMPERE),
                 FuseLink.Speed.SLOW,

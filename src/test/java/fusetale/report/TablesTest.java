@@ -2,10 +2,14 @@ package fusetale.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.aftermath.Strain;
+import fusetale.aftermath.Stress;
 import fusetale.circuit.MeterFunction;
 import fusetale.explore.Outcome;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TablesTest {
     private static final List<String> SHORTED =
@@ -55,6 +59,28 @@ class TablesTest {
     void fuseTableTellsMarkedFromFittedAndWhenItMelts() {
         assertThat(SHORTED)
                 .anyMatch(line -> line.matches("F201 +6 A slow +25 A slow +47 A +may melt in 12 s to 60 min"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3.15, 3.15 A slow",
+        "1.25, 1.25 A slow",
+        "6.25, 6.25 A slow",
+        "0.315, 315 mA slow",
+        "0.125, 125 mA slow",
+        "0.063, 63 mA slow",
+        "10, 10 A slow"
+    })
+    void ratingOfAFuseIsToldAsMarked(double amps, String told) {
+        assertThat(Tables.link(Made.link(amps))).isEqualTo(told);
+    }
+
+    @Test
+    void ratingOfAPartIsToldInFull() {
+        Stress eighth = new Stress("R1", "", Strain.POWER, 0.3456, 0.125);
+
+        assertThat(StressTable.lines(List.of(eighth), Made.shortedLeg(), Emphasis.NONE))
+                .anyMatch(line -> line.matches("R1 .* 350 mW +125 mW +2\\.8"));
     }
 
     @Test
