@@ -145,8 +145,9 @@ final class Costs {
         return minutes;
     }
 
-    /** {@code 4}, {@code under 1}. */
+    /** {@code 4 minutes}, {@code 1 minute}, which is the least. */
     static String said(double minutes) {
-        return minutes < 1 ? "1" : String.valueOf(Math.round(minutes));
+        long whole = Math.max(1, Math.round(minutes));
+        return whole == 1 ? WORDS.say("minute") : WORDS.say("minutes", whole);
     }
 }

@@ -210,12 +210,23 @@ final class Explanation {
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElseThrow();
-        Set<String> along = victims.getOrDefault(leader, Set.of());
+        return List.of(danger(share, leader, victims.getOrDefault(leader, Set.of())));
+    }
+
+    /**
+     * The danger in words.
+     *
+     * @param victims parts that go past what they stand; of the leader's own only told where there are no others
+     */
+    static String danger(double share, Repair leader, Set<String> victims) {
         List<String> others =
-                along.stream().filter(v -> !leader.parts().contains(v)).toList();
-        List<String> few = (others.isEmpty() ? List.copyOf(along) : others)
-                .stream().limit(MOST_VICTIMS).toList();
-        return List.of(WORDS.say("danger", Shares.said(share), leader.words(), String.join(", ", few)));
+                victims.stream().filter(v -> !leader.parts().contains(v)).toList();
+        if (others.isEmpty()) {
+            boolean one = leader.parts().size() == 1;
+            return WORDS.say(one ? "danger.itself" : "danger.themselves", Shares.said(share), leader.words());
+        }
+        String few = String.join(", ", others.stream().limit(MOST_VICTIMS).toList());
+        return WORDS.say(others.size() == 1 ? "danger.one" : "danger", Shares.said(share), leader.words(), few);
     }
 
     /** The part of which a leg, winding or junction is lost. */

@@ -86,9 +86,8 @@ final class Meanings {
             return first.seen().isEmpty() ? WORDS.say("over") : first.seen();
         }
         Foresight.Outcome last = foresight.outcomes().get(run.to);
-        return WORDS.say(
-                "range",
-                Explanation.figure(m.check(), least(m, first.low())),
-                Explanation.figure(m.check(), last.high()));
+        String low = Explanation.figure(m.check(), least(m, first.low()));
+        String high = Explanation.figure(m.check(), last.high());
+        return low.equals(high) ? low : WORDS.say("range", low, high);
     }
 }

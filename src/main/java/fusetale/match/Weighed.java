@@ -24,6 +24,14 @@ public record Weighed(
         double mistakeShare) {
     private static final double FITS_WITHIN = 3;
 
+    /**
+     * Whether the reading lies in the range it would have alone; where it does not {@link #fits fit} none the less, it is the
+     * readings together that cannot be.
+     */
+    public boolean possibleAlone() {
+        return evidence.shown() instanceof Shown.Figure figure && figure.si() >= low && figure.si() <= high;
+    }
+
     /** Whether the reading lies where the supposition lets it lie: within three standard deviations. */
     public boolean fits() {
         return Math.abs(away) <= FITS_WITHIN;

@@ -41,7 +41,10 @@ public final class Figures {
                 .toPlainString();
     }
 
-    /** {@code 47.2 A}, {@code 0.00 V}: three digits of the larger of a value and what it stands beside. */
+    /**
+     * {@code 47.2 A}, {@code 0.580 V}: three digits of the larger of a value and what it stands beside; below a tenth,
+     * thousandths, as a meter shows them.
+     */
     public static String beside(double value, double other, Unit unit) {
         double size = Math.max(Math.abs(value), Math.abs(other));
         int thousand = size < NOTHING ? 0 : (int) Math.floor(Math.log10(size * 1.0005) / 3);
@@ -51,11 +54,20 @@ public final class Figures {
         }
         int index = Math.max(0, Math.min(PREFIXES.length() - 1, thousand + NO_PREFIX));
         double scale = Math.pow(1000, index - NO_PREFIX);
-        int decimals = size / scale >= 99.95 ? 0 : size / scale >= 9.995 ? 1 : 2;
+        double shown = size / scale;
+        int decimals = shown >= 99.95 ? 0 : shown >= 9.995 ? 1 : shown >= 0.9995 || size < NOTHING ? 2 : 3;
         String prefix = index == NO_PREFIX ? "" : PREFIXES.substring(index, index + 1);
-        String figure = String.format(Locale.ROOT, "%." + decimals + "f", value / scale);
-        // no minus before a zero
-        return figure.replaceFirst("^-(?=[0.]+$)", "") + " " + prefix + unit.symbol();
+        return fixed(value / scale, decimals) + " " + prefix + unit.symbol();
+    }
+
+    /** {@code 0.438 V}, {@code 1.118 V}: what a diode test shows, in millivolts whatever the size. */
+    public static String diodeTest(double volts) {
+        return fixed(volts, 3) + " " + Unit.VOLT.symbol();
+    }
+
+    /** No minus before a zero. */
+    private static String fixed(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value).replaceFirst("^-(?=[0.]+$)", "");
     }
 
     /** A value with the digits and prefix of a reading beside it, so that a column lines up. */

@@ -122,7 +122,11 @@ public final class MatchTables {
                 ranking.candidates().subList(told.size(), ranking.candidates().size());
         if (!untold.isEmpty()) {
             double together = untold.stream().mapToDouble(Candidate::share).sum();
-            lines.addAll(Tables.wrapped(WORDS.say("match.more", untold.size(), MatchWords.said(together))));
+            String said = MatchWords.said(together);
+            lines.addAll(Tables.wrapped(
+                    untold.size() == 1
+                            ? WORDS.say("match.one-more", said)
+                            : WORDS.say("match.more", untold.size(), said)));
         }
         Ranking.HowFar far = ranking.howFar();
         lines.addAll(Tables.wrapped(

@@ -13,7 +13,6 @@ import fusetale.match.ReadingsWriter;
 import fusetale.match.Repair;
 import fusetale.match.Weighed;
 import fusetale.quantity.Shares;
-import fusetale.quantity.Unit;
 import fusetale.sentence.SentencePrinter;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -88,6 +87,9 @@ public final class MatchWords {
                 ? WORDS.say("match.as-expected", read(weighed.evidence()))
                 : WORDS.say("match.weighed", read(weighed.evidence()), expected);
         boolean against = weighed.bits() < 0;
+        if (!weighed.fits() && weighed.possibleAlone()) {
+            return WORDS.say(against ? "match.apart" : "match.apart-elsewhere-more", words);
+        }
         if (!weighed.fits()) {
             boolean far = Math.abs(weighed.away()) > FAR;
             return WORDS.say(against ? far ? "match.far" : "match.off" : "match.off-elsewhere-more", words);
@@ -103,11 +105,17 @@ public final class MatchWords {
                 || !Double.isFinite(weighed.high())) {
             return weighed.expected();
         }
-        Unit unit = metered.check().function().unit();
+        MeterFunction function = metered.check().function();
         double size = Math.max(Math.abs(weighed.low()), Math.abs(weighed.high()));
-        String low = Figures.beside(weighed.low(), size, unit).replace("ohm", "Ω");
-        String high = Figures.beside(weighed.high(), size, unit).replace("ohm", "Ω");
+        String low = end(weighed.low(), size, function);
+        String high = end(weighed.high(), size, function);
         return low.equals(high) ? low : low.substring(0, low.indexOf(' ')) + " to " + high;
+    }
+
+    private static String end(double value, double size, MeterFunction function) {
+        return function == MeterFunction.DIODE_TEST
+                ? Figures.diodeTest(value)
+                : Figures.beside(value, size, function.unit()).replace("ohm", "Ω");
     }
 
     /** {@code D1 or D2: 95 of 100 together. Parted by: pull F2, then gnd to TP4, diode test}. */
@@ -130,8 +138,9 @@ public final class MatchWords {
     /** {@code about 2 minutes}, {@code under a minute}. */
     public static String minutes(double minutes) {
         long whole = Math.round(minutes);
-        if (minutes >= PER_HOUR) {
-            return WORDS.say("match.hours", Math.round(2 * minutes / PER_HOUR) / 2.0);
+        if (whole >= PER_HOUR) {
+            double hours = Math.round(2 * minutes / PER_HOUR) / 2.0;
+            return hours > 1 ? WORDS.say("match.hours", Figures.plain(hours)) : WORDS.say("match.hour");
         }
         return whole < 1
                 ? WORDS.say("match.moment")

@@ -56,7 +56,11 @@ public final class ModeTables {
         FaultForm first = modes.get(0).form();
         List<String> lines = new ArrayList<>();
         lines.add(emphasis.strong(WORDS.say(
-                "modes.part", first.part(), circuit.name(), first.telling().kind(), modes.size())));
+                modes.size() == 1 ? "modes.part-one" : "modes.part",
+                first.part(),
+                circuit.name(),
+                first.telling().kind(),
+                modes.size())));
         lines.add("");
         lines.addAll(table(modes).lines(emphasis));
         lines.addAll(Tables.wrapped(footnote(modes)));

@@ -29,6 +29,13 @@ class CostsTest {
     }
 
     @Test
+    void aMinuteIsOne() {
+        assertThat(Costs.said(0.2)).isEqualTo("1 minute");
+        assertThat(Costs.said(1.4)).isEqualTo("1 minute");
+        assertThat(Costs.said(3.6)).isEqualTo("4 minutes");
+    }
+
+    @Test
     void theLampComesOutAgain() {
         assertThat(new Costs(BOARD, OFF.withSeriesLamp(100.0)).deeds(ON))
                 .containsExactly("take the series lamp out of the mains lead", "power on");

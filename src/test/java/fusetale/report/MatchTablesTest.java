@@ -9,9 +9,15 @@ import static fusetale.report.MatchAnswers.next;
 import static fusetale.report.MatchAnswers.ranking;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.bench.Check;
+import fusetale.circuit.MeterFunction;
+import fusetale.match.Ask;
 import fusetale.match.Candidate;
+import fusetale.match.Evidence;
 import fusetale.match.NextReadings;
 import fusetale.match.Ranking;
+import fusetale.match.Shown;
+import fusetale.match.Weighed;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -23,6 +29,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class MatchTablesTest {
     private static final Ranking USUAL =
             ranking(List.of(bridge(0.884), healthy(0.06), bleeder(0.004)), 0.031, List.of());
+
+    private static final MatchWords WORDS = new MatchWords(MatchAnswers.FERRY);
 
     private static List<String> lines(Matched matched) {
         return MatchTables.of(matched, Emphasis.NONE);
@@ -143,6 +151,55 @@ class MatchTablesTest {
     }
 
     @Test
+    void aSingleCandidateMoreIsOne() {
+        List<Candidate> six = new ArrayList<>(Collections.nCopies(6, bleeder(0.1)));
+
+        assertThat(lines(matched(ranking(six, 0.1, List.of()), null)))
+                .contains("One more repair has 10 of 100; --json lists it.");
+    }
+
+    private static Weighed read(MeterFunction function, double si, double low, double high, double away, double bits) {
+        Ask ask = new Ask.Metered(Made.arrangement(function.powered()), new Check("TP4", "gnd", function));
+        Evidence evidence = new Evidence(ask, new Shown.Figure(si));
+        return new Weighed(evidence, "", (low + high) / 2, low, high, away, bits, 0.001);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "18.1 | 9 | -4 | 18.1 V; expected 16.0 to 20.5 V; possible alone, not together with the others",
+                "16.0 | -4 | 1 | 16 V; expected 16.0 to 20.5 V; possible alone, not together with the others, and less so elsewhere",
+                "20.6 | 9 | -4 | 20.6 V; expected 16.0 to 20.5 V; far off",
+                "20.6 | 4 | -4 | 20.6 V; expected 16.0 to 20.5 V; off",
+            })
+    void aReadingWithinItsRangeIsNotSaidToBeOff(double si, double away, double bits, String told) {
+        assertThat(WORDS.weighed(read(MeterFunction.DC_VOLTS, si, 16, 20.5, away, bits)))
+                .endsWith(": " + told);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DC_VOLTS | 0.001 | 0.0204 | 0.001 to 0.020 V",
+                "DC_VOLTS | -0.004 | 0.0204 | -0.004 to 0.020 V",
+                "DC_VOLTS | -0.0041 | 0.0041 | -4.10 to 4.10 mV",
+                "DC_VOLTS | 0 | 0 | 0.00 V",
+                "DC_VOLTS | 0.436 | 0.452 | 0.436 to 0.452 V",
+                "DC_VOLTS | 1.118 | 1.224 | 1.12 to 1.22 V",
+                "DIODE_TEST | 0.436 | 0.452 | 0.436 to 0.452 V",
+                "DIODE_TEST | 1.118 | 1.224 | 1.118 to 1.224 V",
+                "DIODE_TEST | -0.0004 | 0.002 | 0.000 to 0.002 V",
+                "OHMS | 0.4 | 0.51 | 0.400 to 0.510 Ω",
+                "DC_VOLTS | 0.9996 | 9.996 | 1.0 to 10.0 V",
+                "DC_VOLTS | 41.2 | 46.3 | 41.2 to 46.3 V",
+            })
+    void rangesHaveThreeDigits(MeterFunction function, double low, double high, String told) {
+        assertThat(WORDS.expected(read(function, low, low, high, 0, 0))).isEqualTo(told);
+    }
+
+    @Test
     void noLineIsLongerThanAHundred() {
         assertThat(lines(matched(
                         USUAL,
@@ -157,7 +214,7 @@ class MatchTablesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.3,less than a minute", "1.2,about a minute", "12,about 12 minutes", "95,about 1.5 hours"})
+    @CsvSource({"0.3,less than a minute", "1.2,about a minute", "12,about 12 minutes", "95,about 1.5 hours", "59.6,about an hour", "60,about an hour", "120,about 2 hours"})
     void minutesAreRounded(double minutes, String said) {
         assertThat(MatchWords.minutes(minutes)).isEqualTo(said);
     }
