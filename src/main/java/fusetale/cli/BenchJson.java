@@ -23,7 +23,7 @@ final class BenchJson {
     BenchJson(JsonGenerator json, Outcome outcome) {
         this.json = json;
         this.outcome = outcome;
-        this.supposed = !outcome.question().supposition().faults().isEmpty();
+        this.supposed = !outcome.question().supposition().isNothing();
     }
 
     /** The keys {@code seriesLamp} and {@code pulses}. */

@@ -14,8 +14,10 @@ import org.junit.jupiter.api.Test;
 class SwapJourneyTest {
     private static final String FIRST_LIGHT = "circuits/first-light.yaml";
 
-    private static JsonNode asked(String swap) throws IOException {
-        Typed typed = Typed.in("suppose", FIRST_LIGHT, swap, "--json", "--draws", "2");
+    private static JsonNode asked(String swap, String... options) throws IOException {
+        List<String> line = new ArrayList<>(List.of("suppose", FIRST_LIGHT, swap, "--json", "--draws", "2"));
+        line.addAll(List.of(options));
+        Typed typed = Typed.in(line.toArray(String[]::new));
         assertThat(typed.code()).isZero();
         return new ObjectMapper().readTree(typed.out());
     }
@@ -89,6 +91,14 @@ class SwapJourneyTest {
         asked("C1=10000uF").fieldNames().forEachRemaining(keys::add);
 
         assertThat(keys).endsWith("swaps", "swapNotes");
+    }
+
+    @Test
+    void aSwapAloneHasASupposedSide() throws IOException {
+        JsonNode lamp = asked("F1=5A:slow", "--series-lamp=60").path("seriesLamp");
+
+        assertThat(lamp.path("asBuilt").path("watts").asDouble()).isPositive();
+        assertThat(lamp.path("asSupposed").path("watts").asDouble()).isPositive();
     }
 
     @Test
