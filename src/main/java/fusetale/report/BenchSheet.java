@@ -38,8 +38,12 @@ public final class BenchSheet implements Pages {
     /** Letters of a drawing, 15 px, are still read by whoever bends over the sheet; smaller, it gets a page of its own. */
     private static final double LEAST_SCALE = 0.6;
 
+    /** Fewer lines of a table than this below a drawing are not worth the turning of pages. */
+    private static final int LEAST_ROWS = 4;
+
     private static final double FUSE_HEIGHT = 42;
     private static final int FUSES_ACROSS = 3;
+    private static final double SENTENCE_LINE = 22;
     private static final double CAUTION_LINE = 19;
     private static final double FOOT_HEIGHT = 44;
     private static final Color BLACK = Color.BLACK;
@@ -130,6 +134,7 @@ public final class BenchSheet implements Pages {
         StringBuilder text = new StringBuilder(title()).append(". ");
         if (page == 0) {
             warnings().forEach(w -> text.append(w).append(' '));
+            text.append(sentence).append(' ');
         }
         spoken(text, heading(off, "sheet.off"), sheet.off());
         spoken(text, heading(on, "sheet.on"), sheet.on());
@@ -169,7 +174,7 @@ public final class BenchSheet implements Pages {
         head(pen);
         double y = HEAD_BOTTOM;
         if (page == 0) {
-            y = warning(g, pen, y);
+            y = supposed(pen, warning(g, pen, y));
         }
         if (sheet.drawn()) {
             double height = sheet.equals(Sheet.DRAWING) ? floor() - y - 14 : drawingHeight();
@@ -240,13 +245,39 @@ public final class BenchSheet implements Pages {
         return top + height;
     }
 
+    private List<String> sentenceLines() {
+        return Pen.lines(sentence, Type.WORDS.at(16), width());
+    }
+
+    private double sentenceHeight() {
+        return 6 + SENTENCE_LINE * sentenceLines().size();
+    }
+
+    /** What is supposed, in full however much it is; gives its bottom. */
+    private double supposed(Pen pen, double top) {
+        double y = top + 2;
+        for (String line : sentenceLines()) {
+            y += SENTENCE_LINE;
+            pen.write(line, Type.WORDS.at(16), BLACK, MARGIN, y);
+        }
+        return top + sentenceHeight();
+    }
+
     private double floor() {
         return heightPixels() - FOOT_HEIGHT;
     }
 
-    /** Whether the drawing can be read where it stands between warning and tables. */
+    /** Whether the drawing can be read where it stands above the tables, and leaves them some room. */
     private boolean drawnBeside() {
-        return drawing.heightAt(width()) > 0 && drawing.scaleIn(width(), drawingHeight()) >= LEAST_SCALE;
+        double tables = SheetTable.HEAD_HEIGHT + LEAST_ROWS * SheetTable.ROW_HEIGHT;
+        return drawing.heightAt(width()) > 0
+                && drawing.scaleIn(width(), drawingHeight()) >= LEAST_SCALE
+                && firstTop() + drawingHeight() + 14 + tables <= floor();
+    }
+
+    /** Where the tables of the first page begin, a drawing apart. */
+    private double firstTop() {
+        return HEAD_BOTTOM + warningHeight() + sentenceHeight() + 18;
     }
 
     private boolean drawnAlone() {
@@ -355,8 +386,7 @@ public final class BenchSheet implements Pages {
         Font font = Type.WORDS.at(13.5);
         double y = heightPixels() - 24;
         String right = WORDS.say("sheet.page", page + 1, count());
-        String left =
-                sentence + "   " + WORDS.say("sheet.bold", on.question().meter().words());
+        String left = WORDS.say("sheet.bold", on.question().meter().words());
         double room = width() - Pen.width(right, font) - 24;
         pen.write(Pen.fitted(left, font, room), font, BLACK, MARGIN, y);
         pen.writeEndingAt(right, font, BLACK, widthPixels() - MARGIN, y);
@@ -368,7 +398,7 @@ public final class BenchSheet implements Pages {
         List<SheetRow> onRows = SheetRow.of(on, mostAtAPoint);
         double floor = floor();
         boolean drawn = drawnBeside();
-        double top = HEAD_BOTTOM + warningHeight() + (drawn ? drawingHeight() + 14 : 0) + 18;
+        double top = firstTop() + (drawn ? drawingHeight() + 14 : 0);
         double tail = fusesHeight() + cautionsHeight();
         List<Sheet> all = new ArrayList<>();
         int done = 0;
@@ -376,7 +406,8 @@ public final class BenchSheet implements Pages {
         boolean complete = false;
         while (!complete) {
             double room = floor - top - SheetTable.HEAD_HEIGHT - 12;
-            int fit = Math.max(1, (int) (room / SheetTable.ROW_HEIGHT));
+            // what is supposed may fill the first page
+            int fit = Math.max(all.isEmpty() ? 0 : 1, (int) (room / SheetTable.ROW_HEIGHT));
             int here = Math.min(fit, rows - done);
             double used = here == 0 ? 0 : SheetTable.HEAD_HEIGHT + here * SheetTable.ROW_HEIGHT + 12;
             // on a page of its own it must do, however much there is
@@ -400,7 +431,7 @@ public final class BenchSheet implements Pages {
         return rows.subList(Math.min(from, rows.size()), Math.min(from + count, rows.size()));
     }
 
-    /** What is supposed, as printed at the foot. */
+    /** What is supposed, as printed below the warning. */
     public String sentence() {
         return sentence;
     }
@@ -422,10 +453,7 @@ public final class BenchSheet implements Pages {
 
     /** What a person who had it made is told: what must not be missed, then what it is; lines of at most 100 columns. */
     public List<String> told() {
-        List<String> lines = new ArrayList<>();
-        on.doubts().stream()
-                .filter(d -> d.severity() == Doubt.Severity.DANGER)
-                .forEach(d -> lines.addAll(Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH)));
+        List<String> lines = new ArrayList<>(Tables.dangers(on));
         String pages = WORDS.say(count() == 1 ? "sheet.one-page" : "sheet.pages", title(), count());
         lines.addAll(Paragraph.lines(pages, TextTable.WIDTH));
         return lines;

@@ -35,6 +35,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -92,6 +93,25 @@ class BenchSheetTest {
         try (PDDocument document = Loader.loadPDF(sheet.pdf())) {
             return new PDFTextStripper().getText(document);
         }
+    }
+
+    @Test
+    void whatIsSupposedStandsInFullHoweverMuch() throws IOException {
+        List<String> many = IntStream.rangeClosed(1, 14)
+                .mapToObj(k -> "C" + k + " is dried out to " + 5 * k + " % left")
+                .toList();
+        BenchSheet.Details details = new BenchSheet.Details("", DAY, Preferences.Paper.A4, false);
+        BenchSheet sheet = new BenchSheet(off, on, many, SheetDrawing.NONE, details);
+
+        assertThat(text(sheet).replaceAll("\\s+", " "))
+                .contains("Supposed: C1 is dried out to 5 % left and C2 is", "and C14 is dried out to 70 % left.")
+                .contains(sheet.sentence());
+        assertThat(sheet.spoken(0)).contains(sheet.sentence());
+    }
+
+    @Test
+    void headSaysForWhichMainsTheMachineIsMade() throws IOException {
+        assertThat(text(sheet())).contains("25 November 2026, made for 120 V 60 Hz");
     }
 
     @Test
