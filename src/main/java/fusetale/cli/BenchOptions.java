@@ -24,19 +24,22 @@ import fusetale.sentence.Sentence;
 import fusetale.sentence.Told;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 
 /** Options that set the bench, shared by the commands that take readings. */
 final class BenchOptions {
     private static final Words WORDS = Words.of(BenchOptions.class);
+
+    /** A comma with a further NAME:AMOUNT behind it; any other is a decimal comma. */
+    private static final String BETWEEN_AMOUNTS = ",(?=[^,:]*:)";
 
     @Option(names = "--arrangement", paramLabel = "NAME", descriptionKey = "arrangement")
     private @Nullable String arrangement;
@@ -68,10 +71,20 @@ final class BenchOptions {
     @Option(names = "--switch", paramLabel = "S=open|closed", descriptionKey = "switch")
     private List<String> switches = new ArrayList<>();
 
-    @Option(names = "--charged", paramLabel = "C:VOLTS", split = ",", descriptionKey = "charged")
+    @Option(
+            names = "--charged",
+            paramLabel = "C:VOLTS",
+            split = BETWEEN_AMOUNTS,
+            splitSynopsisLabel = ",",
+            descriptionKey = "charged")
     private List<String> charged = new ArrayList<>();
 
-    @Option(names = "--pulse", paramLabel = "COIL:TIME", split = ",", descriptionKey = "pulse")
+    @Option(
+            names = "--pulse",
+            paramLabel = "COIL:TIME",
+            split = BETWEEN_AMOUNTS,
+            splitSynopsisLabel = ",",
+            descriptionKey = "pulse")
     private List<String> pulses = new ArrayList<>();
 
     @Option(names = "--meter", paramLabel = "NAME", descriptionKey = "meter")
@@ -127,7 +140,7 @@ final class BenchOptions {
             throw unusable(WORDS.say("draws.bounds", draws));
         }
         Sentence said = told.sentence();
-        Arrangement set = arranged(circuit, said);
+        Arrangement set = arranged(circuit, told);
         return new Question(
                 circuit,
                 said.supposition(),
@@ -144,10 +157,7 @@ final class BenchOptions {
      * @throws Refused also where an option is given that a sheet has no place for
      */
     Question sheetQuestion(Circuit circuit, Told told, boolean powerOn) throws Refused {
-        List<String> noPlace = notOnSheets();
-        if (!noPlace.isEmpty()) {
-            throw unusable(WORDS.say("sheet.leave-out", String.join(", ", noPlace)));
-        }
+        notOnSheets().check("sheet.leave-out");
         Question side = question(circuit, told);
         Arrangement set = side.arrangement().withPower(powerOn);
         if (powerOn && !(set.mainsVolts() > 0)) {
@@ -163,18 +173,27 @@ final class BenchOptions {
         return new Question(circuit, side.supposition(), set, side.meter(), new ArrayList<>(checks), side.options());
     }
 
-    private List<String> notOnSheets() {
-        Map<String, Boolean> given = new LinkedHashMap<>();
-        given.put("--power", power != null);
-        given.put("--charged", !charged.isEmpty());
-        given.put("--function", !functions.isEmpty());
-        given.put("--amps", !ampsThrough.isEmpty());
-        given.put("--every-pair", !everyPair.isEmpty());
-        given.put("--observations", sights != Sights.NOTABLE);
-        return given.keySet().stream().filter(given::get).toList();
+    private LeftOut notOnSheets() {
+        return new LeftOut()
+                .no("--power", power != null)
+                .no("--charged", !charged.isEmpty())
+                .no("--function", !functions.isEmpty())
+                .no("--amps", !ampsThrough.isEmpty())
+                .no("--every-pair", !everyPair.isEmpty())
+                .no("--observations", everySight());
     }
 
-    private Arrangement arranged(Circuit circuit, Sentence said) throws Refused {
+    /** Leaves out of the help of a sheet what a sheet has no place for; typed all the same, it is refused with the reason. */
+    static void hideWhatSheetsRefuse(CommandSpec sheet) {
+        for (String name : new BenchOptions().notOnSheets().names()) {
+            OptionSpec option = sheet.findOption(name);
+            sheet.remove(option);
+            sheet.addOption(OptionSpec.builder(option).hidden(true).build());
+        }
+    }
+
+    private Arrangement arranged(Circuit circuit, Told told) throws Refused {
+        Sentence said = told.sentence();
         Arrangement set = named(circuit);
         if (arrangement == null
                 && !said.arrangement().equals(Sentence.atFirst(circuit).arrangement())) {
@@ -186,7 +205,7 @@ final class BenchOptions {
             if (on && !(set.mainsVolts() > 0)) {
                 set = set.withMainsVolts(circuit.mains().volts().si());
             }
-        } else if (power == null && arrangement == null && !(everyPair.isEmpty() && charged.isEmpty())) {
+        } else if (power == null && arrangement == null && !told.power() && wantsPowerOff(told)) {
             set = set.withPower(false);
         }
         if (mains != null) {
@@ -229,6 +248,13 @@ final class BenchOptions {
                     : set.withLiftedPin(gap);
         }
         return set;
+    }
+
+    /** What is charged beforehand, and a diode test over every pair, which may be asked for in volts, too. */
+    private boolean wantsPowerOff(Told told) throws Refused {
+        boolean pairsOff =
+                !everyPair.isEmpty() && overPairs(told).stream().noneMatch(MeterFunction::powered);
+        return pairsOff || !charged.isEmpty();
     }
 
     private Arrangement named(Circuit circuit) throws Refused {
@@ -293,6 +319,10 @@ final class BenchOptions {
     private List<Check> checks(Circuit circuit, boolean powerOn, Told told) throws Refused {
         Set<Check> checks = new LinkedHashSet<>();
         List<MeterFunction> asked = asked(powerOn, told);
+        boolean ampsAlone = !ampsThrough.isEmpty() && pairs.isEmpty() && everyPair.isEmpty();
+        new LeftOut()
+                .no("--function", ampsAlone && !functions.isEmpty() && !asked.equals(List.of(MeterFunction.DC_AMPS)))
+                .check("amps.leave-out");
         Leads held = told.sentence().setting().leads();
         if (held != null && pairs.isEmpty() && ampsThrough.isEmpty() && everyPair.isEmpty()) {
             asked.forEach(f -> checks.add(new Check(held.red(), held.black(), f)));
@@ -307,7 +337,7 @@ final class BenchOptions {
             checks.add(acrossTheGap(circuit, gap));
         }
         for (String name : everyPair) {
-            checks.addAll(everyPairOf(circuit, name));
+            checks.addAll(everyPairOf(circuit, name, overPairs(told)));
         }
         if (!checks.isEmpty()) {
             return new ArrayList<>(checks);
@@ -317,6 +347,23 @@ final class BenchOptions {
 
     /** The functions asked for, or said, or else those one uses with the power as it is. */
     private List<MeterFunction> asked(boolean powerOn, Told told) throws Refused {
+        List<MeterFunction> asked = asked(told);
+        if (asked.isEmpty()) {
+            Arrays.stream(MeterFunction.values())
+                    .filter(f -> f.usual() && f.powered() == powerOn)
+                    .forEach(asked::add);
+        }
+        return asked;
+    }
+
+    /** What is measured over every pair of a part's pins. */
+    private List<MeterFunction> overPairs(Told told) throws Refused {
+        List<MeterFunction> asked = asked(told);
+        return asked.isEmpty() ? List.of(MeterFunction.DIODE_TEST) : asked;
+    }
+
+    /** The functions asked for, or said; empty for none. */
+    private List<MeterFunction> asked(Told told) throws Refused {
         List<MeterFunction> asked = new ArrayList<>();
         for (String name : functions) {
             List<String> known = Arrays.stream(MeterFunction.values())
@@ -335,10 +382,6 @@ final class BenchOptions {
         }
         if (asked.isEmpty() && told.function()) {
             asked.add(told.sentence().setting().function());
-        } else if (asked.isEmpty()) {
-            Arrays.stream(MeterFunction.values())
-                    .filter(f -> f.usual() && f.powered() == powerOn)
-                    .forEach(asked::add);
         }
         return asked;
     }
@@ -368,7 +411,8 @@ final class BenchOptions {
         return new Check(net.name(), gap, MeterFunction.DC_AMPS);
     }
 
-    private static List<Check> everyPairOf(Circuit circuit, String name) throws Refused {
+    private static List<Check> everyPairOf(Circuit circuit, String name, List<MeterFunction> functions)
+            throws Refused {
         List<String> names = circuit.parts().stream().map(Part::name).toList();
         Part part = circuit.part(name)
                 .orElseThrow(() -> unusable(WORDS.say(
@@ -381,7 +425,8 @@ final class BenchOptions {
         for (Pin red : part.pins()) {
             for (Pin black : part.pins()) {
                 if (!red.equals(black)) {
-                    checks.add(new Check(name + "." + red.name(), name + "." + black.name(), MeterFunction.DIODE_TEST));
+                    functions.forEach(
+                            f -> checks.add(new Check(name + "." + red.name(), name + "." + black.name(), f)));
                 }
             }
         }

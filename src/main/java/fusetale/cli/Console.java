@@ -17,6 +17,12 @@ record Console(PrintWriter out, PrintWriter err, Emphasis emphasis) {
         lines.forEach(l -> out.print(l + "\n"));
     }
 
+    /** Tells what must not be missed beside an answer that is only figures. */
+    void warn(List<String> lines) {
+        lines.forEach(l -> err.print(l + "\n"));
+        err.flush();
+    }
+
     /** On a terminal, overwrites the present line of the error stream; elsewhere nothing. */
     void tellProgress(String text) {
         if (emphasis == Emphasis.TERMINAL) {

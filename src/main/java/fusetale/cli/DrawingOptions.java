@@ -19,8 +19,8 @@ final class DrawingOptions {
     @Option(names = "--drawing", paramLabel = "FILE", descriptionKey = "drawing")
     private @Nullable String file;
 
-    @Option(names = "--symbols", paramLabel = "iec|ieee", descriptionKey = "symbols", defaultValue = "ieee")
-    private String symbols = "ieee";
+    @Option(names = "--symbols", paramLabel = "iec|ieee", descriptionKey = "symbols")
+    private @Nullable String symbols;
 
     /** Whether a drawing is asked for. */
     boolean asked() {
@@ -35,13 +35,33 @@ final class DrawingOptions {
     void check() throws Refused {
         PictureFiles.check(file);
         style();
+        if (symbols != null && file == null) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("symbols.no-drawing"));
+        }
+    }
+
+    /**
+     * Looks whether a picture would go into the same file.
+     *
+     * @throws Refused where it would
+     */
+    void checkBeside(@Nullable String picture) throws Refused {
+        if (file != null
+                && picture != null
+                && CircuitFiles.path(file)
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(CircuitFiles.path(picture).toAbsolutePath().normalize())) {
+            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("drawing.same-file", file));
+        }
     }
 
     private SymbolStyle style() throws Refused {
-        return switch (symbols) {
+        String wanted = symbols == null ? "ieee" : symbols;
+        return switch (wanted) {
             case "iec" -> SymbolStyle.IEC_60617;
             case "ieee" -> SymbolStyle.IEEE_315;
-            default -> throw new Refused(ExitCodes.UNUSABLE, WORDS.say("symbols.unknown", symbols));
+            default -> throw new Refused(ExitCodes.UNUSABLE, WORDS.say("symbols.unknown", wanted));
         };
     }
 

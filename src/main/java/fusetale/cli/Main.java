@@ -1,11 +1,13 @@
 package fusetale.cli;
 
+import fusetale.circuit.Circuit;
 import fusetale.explore.Words;
 import fusetale.report.Emphasis;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -57,15 +59,34 @@ public final class Main implements Runnable {
      */
     public static void withoutDisplay(Optional<String> file, List<String> sentence) {
         System.err.println(WORDS.say("no-display"));
-        List<String> arguments = new ArrayList<>();
+        main(instead(file, sentence).toArray(new String[0]));
+    }
+
+    /** The command that answers what a window would have shown. */
+    static List<String> instead(Optional<String> file, List<String> sentence) {
         if (file.isEmpty()) {
-            arguments.add("--help");
-        } else {
-            arguments.add(sentence.isEmpty() ? "readings" : "suppose");
-            arguments.add(file.get());
-            arguments.addAll(sentence);
+            return List.of("--help");
         }
-        main(arguments.toArray(new String[0]));
+        List<String> arguments = new ArrayList<>();
+        arguments.add(sentence.isEmpty() || ofTheBenchAlone(file.get(), sentence) ? "readings" : "suppose");
+        arguments.add(file.get());
+        arguments.addAll(sentence);
+        return arguments;
+    }
+
+    /** Whether a sentence supposes nothing; what is wrong with one that cannot be read, the command itself will tell. */
+    private static boolean ofTheBenchAlone(String file, List<String> sentence) {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        try {
+            Circuit circuit = CircuitFiles.read(file, new Console(nowhere, nowhere, Emphasis.NONE));
+            return Asked.arranging(circuit, sentence)
+                    .told()
+                    .sentence()
+                    .supposition()
+                    .isNothing();
+        } catch (Refused unusable) {
+            return false;
+        }
     }
 
     /** An answer that was worked out but could not be written, as on a full disk, is none. */
@@ -102,6 +123,7 @@ public final class Main implements Runnable {
         line.addSubcommand("match", new Match(console, Match.Matching.WORKED_OUT));
         line.addSubcommand("modes", new Modes(console));
         line.addSubcommand("sheet", new Sheet(console));
+        BenchOptions.hideWhatSheetsRefuse(line.getSubcommands().get("sheet").getCommandSpec());
         line.setResourceBundle(WORDS.bundle());
         line.setUsageHelpWidth(100);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(emphasis == Emphasis.TERMINAL ? Ansi.ON : Ansi.OFF));

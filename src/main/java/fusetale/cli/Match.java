@@ -236,6 +236,7 @@ final class Match implements Callable<Integer> {
         if (json) {
             console.out().print(MatchJson.text(matched));
         } else if (csv) {
+            console.warn(MatchTables.dangers(matched.ranking()));
             console.out().print(Csv.match(matched));
         } else {
             console.print(MatchTables.of(matched, console.emphasis()));

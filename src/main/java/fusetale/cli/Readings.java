@@ -50,6 +50,15 @@ final class Readings implements Callable<Integer> {
         if (json && csv) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
+        if (staged) {
+            new LeftOut()
+                    .no("--csv", csv)
+                    .no("--observations", bench.everySight())
+                    .check("staged.leave-out");
+        }
+        if (csv) {
+            new LeftOut().no("--observations", bench.everySight()).check("csv.leave-out");
+        }
         Circuit circuit = CircuitFiles.read(file, console);
         Told told = Asked.arranging(circuit, lines).told();
         if (!told.sentence().supposition().isNothing()) {
@@ -63,6 +72,7 @@ final class Readings implements Callable<Integer> {
         if (json) {
             console.out().print(OutcomeJson.readings(asked));
         } else if (csv) {
+            console.warn(Tables.dangers(asked.outcome()));
             console.out().print(Csv.readings(asked.outcome()));
         } else {
             console.print(Tables.readings(
@@ -72,9 +82,6 @@ final class Readings implements Callable<Integer> {
     }
 
     private int staged(Question question) throws Refused {
-        if (csv) {
-            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
-        }
         long start = System.nanoTime();
         StagedStart stages = Asking.staged(question, console);
         if (json) {

@@ -71,8 +71,10 @@ final class Suppose implements Callable<Integer> {
         if (json && csv) {
             throw new Refused(ExitCodes.UNUSABLE, WORDS.say("json-or-csv"));
         }
+        place();
         PictureFiles.check(picture);
         drawing.check();
+        drawing.checkBeside(picture);
         Circuit circuit = CircuitFiles.read(file, console);
         Asked asked = Asked.supposing(circuit, faults);
         Supposition supposition = asked.told().sentence().supposition();
@@ -94,6 +96,27 @@ final class Suppose implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
+    /** What is asked for must have a place in the answer. */
+    private void place() throws Refused {
+        if (staged) {
+            new LeftOut()
+                    .no("--csv", csv)
+                    .no("--picture", picture != null)
+                    .no("--drawing", drawing.asked())
+                    .no("--stress", stress)
+                    .no("--aftermath", playedOut)
+                    .no("--observations", bench.everySight())
+                    .check("staged.leave-out");
+        }
+        if (csv) {
+            new LeftOut()
+                    .no("--stress", stress)
+                    .no("--aftermath", playedOut && picture == null)
+                    .no("--observations", bench.everySight())
+                    .check("csv.leave-out");
+        }
+    }
+
     private Picture picture(Outcome outcome, List<String> clauses) {
         Aftermath aftermath = outcome.aftermath();
         String setting = Settings.words(outcome.question());
@@ -103,9 +126,6 @@ final class Suppose implements Callable<Integer> {
     }
 
     private int staged(Question question, List<String> clauses) throws Refused {
-        if (csv || picture != null || drawing.asked()) {
-            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("staged.no-csv"));
-        }
         long start = System.nanoTime();
         StagedStart stages = Asking.staged(question, console);
         Asking last = new Asking(stages.last().outcome(), (System.nanoTime() - start) / 1e6);
@@ -124,6 +144,7 @@ final class Suppose implements Callable<Integer> {
         if (json) {
             console.out().print(OutcomeJson.suppose(asking, sentence, more()));
         } else if (csv) {
+            console.warn(Tables.dangers(outcome));
             console.out().print(Csv.suppose(outcome));
         } else {
             console.print(Tables.suppose(outcome, sentence, console.emphasis(), more()));

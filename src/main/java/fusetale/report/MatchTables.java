@@ -68,12 +68,15 @@ public final class MatchTables {
         lines.addAll(Paragraph.hanging(before, text, TextTable.WIDTH));
     }
 
+    /** Why it must not be powered up, lines of at most 100 columns; none where it may be. */
+    public static List<String> dangers(Ranking ranking) {
+        return ranking.danger().stream()
+                .flatMap(why -> Paragraph.hanging(WORDS.say("danger") + " ", why, TextTable.WIDTH).stream())
+                .toList();
+    }
+
     private void danger() {
-        for (String why : matched.ranking().danger()) {
-            for (String line : Paragraph.hanging(WORDS.say("danger") + " ", why, TextTable.WIDTH)) {
-                lines.add(emphasis.strong(line));
-            }
-        }
+        dangers(matched.ranking()).forEach(line -> lines.add(emphasis.strong(line)));
         if (!matched.ranking().danger().isEmpty()) {
             lines.add("");
         }

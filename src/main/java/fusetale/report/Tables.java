@@ -80,6 +80,14 @@ public final class Tables {
         return tables.lines;
     }
 
+    /** Why it must not be powered up, lines of at most 100 columns; none where it may be. */
+    public static List<String> dangers(Outcome outcome) {
+        return outcome.doubts().stream()
+                .filter(d -> d.severity() == Doubt.Severity.DANGER)
+                .flatMap(d -> Paragraph.hanging(WORDS.say("danger") + " ", d.text(), TextTable.WIDTH).stream())
+                .toList();
+    }
+
     private void rest() {
         lines.addAll(BenchLines.of(outcome, emphasis));
         fuses();
@@ -92,6 +100,10 @@ public final class Tables {
         Aftermath aftermath = outcome.aftermath();
         if (aftermath != null && more.aftermath()) {
             lines.addAll(AftermathTable.lines(outcome.question().healthy(), aftermath, emphasis));
+        } else if (more.aftermath()
+                && !outcome.question().arrangement().powerOn()) {
+            heading("table.aftermath");
+            paragraph(WORDS.say("table.aftermath-off"));
         }
         notes();
         lines.addAll(SightTables.lines(outcome, emphasis, more.everySight()));
@@ -104,13 +116,7 @@ public final class Tables {
 
     /** The line that must not be missed comes first. */
     private void danger() {
-        for (Doubt doubt : outcome.doubts()) {
-            if (doubt.severity() == Doubt.Severity.DANGER) {
-                for (String line : Paragraph.hanging(WORDS.say("danger") + " ", doubt.text(), TextTable.WIDTH)) {
-                    lines.add(emphasis.strong(line));
-                }
-            }
-        }
+        dangers(outcome).forEach(line -> lines.add(emphasis.strong(line)));
         if (outcome.doNotPowerUp()) {
             lines.add("");
         }

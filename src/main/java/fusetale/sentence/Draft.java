@@ -184,6 +184,11 @@ final class Draft {
         return any;
     }
 
+    /** Whether it was said that the power is on, or off. */
+    boolean powerSaid() {
+        return powerSaid;
+    }
+
     /** Whether it was said what the meter is set to. */
     boolean functionSaid() {
         return functionSaid;

@@ -101,7 +101,7 @@ final class LineReader {
             read(draft, line, supposing);
         }
         Sentence done = draft.done();
-        return new Told(done, draft.functionSaid());
+        return new Told(done, draft.functionSaid(), draft.powerSaid());
     }
 
     private void read(Draft draft, String line, boolean supposing) throws SentenceException {

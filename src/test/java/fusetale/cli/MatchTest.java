@@ -130,6 +130,15 @@ class MatchTest {
     }
 
     @Test
+    void theTableForASpreadsheetWarnsBesideTheAnswer() throws IOException {
+        Ranking danger = MatchAnswers.ranking(List.of(MatchAnswers.bridge(0.9)), 0.03, List.of("a short"));
+
+        assertThat(type(danger, Emphasis.NONE, BOARD, three(), "--csv")).isEqualTo(ExitCodes.DONE);
+        assertThat(err.toString()).isEqualTo("DO NOT POWER UP: a short\n");
+        assertThat(out.toString()).startsWith("share,repair,");
+    }
+
+    @Test
     void progressIsToldOnATerminalAlone() throws IOException {
         type(USUAL, Emphasis.TERMINAL, BOARD, three());
 

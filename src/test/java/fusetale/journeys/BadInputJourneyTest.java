@@ -8,8 +8,10 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -230,6 +232,49 @@ class BadInputJourneyTest {
 
         assertRefused(typed);
         assertThat(typed.err()).contains("keep one of them");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--staged --stress --aftermath | leave --stress, --aftermath out",
+                "--staged --json --stress | leave --stress out",
+                "--staged --observations=all | leave --observations out",
+                "--staged --csv | leave --csv out",
+                "--staged --picture=a.svg --drawing=b.svg | leave --picture, --drawing out",
+                "--csv --stress --aftermath | leave --stress, --aftermath out",
+                "--csv --observations=all | leave --observations out",
+                "--picture=a.svg --drawing=./a.svg | name two files",
+                "--symbols=iec | add --drawing FILE",
+                "--amps=F1 --function=ohms | leave --function out",
+            })
+    void optionWithoutAPlaceIsRefusedInsteadOfDropped(String options, String named) {
+        List<String> typed = new ArrayList<>(List.of("suppose", FIRST_LIGHT, "R1=open"));
+        typed.addAll(List.of(options.split(" ", -1)));
+        Typed refused = Typed.in(typed.toArray(String[]::new));
+
+        assertRefused(refused);
+        assertThat(refused.err()).contains(named);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--csv", "--staged"})
+    void healthyReadingsHaveNoPlaceForSightsEither(String option) {
+        Typed refused = Typed.in("readings", FIRST_LIGHT, option, "--observations=all");
+
+        assertRefused(refused);
+        assertThat(refused.err()).contains("leave --observations out");
+    }
+
+    @Test
+    void filesOfModelsAreNotDrawn() {
+        Path file = folder.resolve("a.svg");
+        Typed refused = Typed.in("inspect", "shared/parts/lamps.yaml", "--drawing", file.toString());
+
+        assertRefused(refused);
+        assertThat(refused.err()).contains("lamps.yaml holds part models").contains("leave --drawing out");
+        assertThat(file).doesNotExist();
     }
 
     /** The library of the command line would put the file's lines in the argument's place and print them. */

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whole commands on the teaching board. */
@@ -31,7 +32,7 @@ class CommandJourneyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"inspect", "readings", "suppose", "modes"})
+    @ValueSource(strings = {"inspect", "readings", "suppose", "modes", "match", "sheet"})
     void everyCommandHasHelpWithoutUnfilledTexts(String command) {
         Typed typed = Typed.in(command, "--help");
 
@@ -42,6 +43,11 @@ class CommandJourneyTest {
     @Test
     void helpFitsAHundredColumns() {
         assertThat(Typed.in("suppose", "--help").out().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void helpShowsHowToListAmounts() {
+        assertThat(Typed.in("suppose", "--help").out()).contains("--charged=C:VOLTS[,C:VOLTS...]");
     }
 
     @Test
@@ -185,6 +191,78 @@ class CommandJourneyTest {
 
         assertThat(typed.code()).isEqualTo(2);
         assertThat(typed.err()).contains("not with the power on");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"power off, ohms", "ohms"})
+    void everyPairIsMeasuredAsTheSentenceSays(String bench) {
+        Typed typed = Typed.in("readings", FIRST_LIGHT, bench, "--every-pair=BR1", "--draws=2");
+
+        assertThat(typed.out()).containsPattern("BR1.minus to BR1.plus +ohms").doesNotContainPattern("BR1.* +diode test");
+    }
+
+    @Test
+    void everyPairIsMeasuredAsTheOptionSays() {
+        Typed off = Typed.in("readings", FIRST_LIGHT, "--every-pair=BR1", "--function=ohms,diode test", "--draws=2");
+        Typed on = Typed.in("readings", FIRST_LIGHT, "--every-pair=BR1", "--function=d.c. volts", "--draws=2");
+
+        assertThat(off.out()).contains("Power off, plug out").containsPattern("BR1.minus to BR1.plus +ohms");
+        assertThat(off.out()).containsPattern("BR1.minus to BR1.plus +diode test");
+        assertThat(on.out()).contains("Power on").containsPattern("BR1.plus to BR1.minus +d\\.c\\. volts");
+    }
+
+    @Test
+    void aSentenceThatSaysPowerOnIsNotOverruled() {
+        Typed pairs = Typed.in("readings", FIRST_LIGHT, "power on", "--every-pair=BR1", "--draws=2");
+        Typed charged = Typed.in("readings", FIRST_LIGHT, "Power on.", "--charged=C1:5V", "--draws=2");
+
+        assertThat(pairs.code()).isEqualTo(2);
+        assertThat(pairs.err()).contains("not with the power on");
+        assertThat(charged.code()).isEqualTo(2);
+        assertThat(charged.err()).contains("power");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--charged=C1:4,5 | C1 charged to 4.5 V",
+                "--charged=C1:4,5 V | C1 charged to 4.5 V",
+                "--pulse=E1:0,04 | pulsed for 40 ms"
+            })
+    void anAmountMayHaveADecimalComma(String option, String told) {
+        String file = option.startsWith("--pulse") ? "circuits/night-ferry.yaml" : FIRST_LIGHT;
+        Typed typed = Typed.in("readings", file, option.replace("E1", "L201"), "--between=gnd,gnd", "--draws=2");
+
+        assertThat(typed.err()).isEmpty();
+        assertThat(typed.out()).contains(told);
+    }
+
+    @Test
+    void severalAmountsArePartedByCommas() {
+        Typed typed = Typed.in(
+                "readings", "circuits/night-ferry.yaml", "--charged=C101:4,5,C102:10 V", "--between=TP4,gnd", "--draws=2");
+
+        assertThat(typed.out()).contains("C101 charged to 4.5 V", "C102 charged to 10 V");
+    }
+
+    @Test
+    void tablesForASpreadsheetWarnBesideTheAnswer() {
+        Typed typed =
+                Typed.in("suppose", FIRST_LIGHT, "BR1.leg1=short", "F1=wrong-rating:10A", "--csv", "--draws=2");
+
+        assertThat(typed.err()).startsWith("DO NOT POWER UP: F1 holds a 10 A link");
+        assertThat(typed.err().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(typed.out()).startsWith("arrangement,").doesNotContain("DO NOT POWER UP");
+        assertThat(Typed.in("readings", FIRST_LIGHT, "--csv", "--draws=2").err())
+                .isEmpty();
+    }
+
+    @Test
+    void withThePowerOffNothingFollows() {
+        Typed typed = Typed.in("suppose", FIRST_LIGHT, "R2=open", "--power=off", "--aftermath", "--draws=2");
+
+        assertThat(typed.out()).contains("Aftermath: what follows if nobody switches off\nNothing: the power is off.");
     }
 
     @Test

@@ -50,6 +50,15 @@ class SheetJourneyTest {
     }
 
     @Test
+    void helpShowsOnlyWhatASheetHasAPlaceFor() {
+        Typed typed = Typed.in("sheet", "--help");
+
+        assertThat(typed.out())
+                .contains("--between", "--series-lamp")
+                .doesNotContain("--power", "--charged", "--function", "--amps", "--every-pair", "--observations");
+    }
+
+    @Test
     void whatCannotBeIsRefusedInWords() {
         Typed ending = Typed.in("sheet", BOARD, "--to", file("a.doc"));
         assertThat(ending.code()).isEqualTo(2);
