@@ -252,8 +252,7 @@ final class BenchOptions {
 
     /** What is charged beforehand, and a diode test over every pair, which may be asked for in volts, too. */
     private boolean wantsPowerOff(Told told) throws Refused {
-        boolean pairsOff =
-                !everyPair.isEmpty() && overPairs(told).stream().noneMatch(MeterFunction::powered);
+        boolean pairsOff = !everyPair.isEmpty() && overPairs(told).stream().noneMatch(MeterFunction::powered);
         return pairsOff || !charged.isEmpty();
     }
 
@@ -411,8 +410,7 @@ final class BenchOptions {
         return new Check(net.name(), gap, MeterFunction.DC_AMPS);
     }
 
-    private static List<Check> everyPairOf(Circuit circuit, String name, List<MeterFunction> functions)
-            throws Refused {
+    private static List<Check> everyPairOf(Circuit circuit, String name, List<MeterFunction> functions) throws Refused {
         List<String> names = circuit.parts().stream().map(Part::name).toList();
         Part part = circuit.part(name)
                 .orElseThrow(() -> unusable(WORDS.say(

@@ -72,7 +72,9 @@ final class Inspect implements Callable<Integer> {
         }
         Circuit first = all.get(0).read().circuit();
         if (drawing.asked() && first == null && all.get(0).isUsable()) {
-            throw new Refused(ExitCodes.UNUSABLE, WORDS.say("drawing.no-circuit", all.get(0).file()));
+            throw new Refused(
+                    ExitCodes.UNUSABLE,
+                    WORDS.say("drawing.no-circuit", all.get(0).file()));
         }
         if (drawing.asked() && first != null) {
             drawing.draw(first, console);

@@ -100,8 +100,7 @@ public final class Tables {
         Aftermath aftermath = outcome.aftermath();
         if (aftermath != null && more.aftermath()) {
             lines.addAll(AftermathTable.lines(outcome.question().healthy(), aftermath, emphasis));
-        } else if (more.aftermath()
-                && !outcome.question().arrangement().powerOn()) {
+        } else if (more.aftermath() && !outcome.question().arrangement().powerOn()) {
             heading("table.aftermath");
             paragraph(WORDS.say("table.aftermath-off"));
         }

@@ -198,7 +198,9 @@ class CommandJourneyTest {
     void everyPairIsMeasuredAsTheSentenceSays(String bench) {
         Typed typed = Typed.in("readings", FIRST_LIGHT, bench, "--every-pair=BR1", "--draws=2");
 
-        assertThat(typed.out()).containsPattern("BR1.minus to BR1.plus +ohms").doesNotContainPattern("BR1.* +diode test");
+        assertThat(typed.out())
+                .containsPattern("BR1.minus to BR1.plus +ohms")
+                .doesNotContainPattern("BR1.* +diode test");
     }
 
     @Test
@@ -241,15 +243,18 @@ class CommandJourneyTest {
     @Test
     void severalAmountsArePartedByCommas() {
         Typed typed = Typed.in(
-                "readings", "circuits/night-ferry.yaml", "--charged=C101:4,5,C102:10 V", "--between=TP4,gnd", "--draws=2");
+                "readings",
+                "circuits/night-ferry.yaml",
+                "--charged=C101:4,5,C102:10 V",
+                "--between=TP4,gnd",
+                "--draws=2");
 
         assertThat(typed.out()).contains("C101 charged to 4.5 V", "C102 charged to 10 V");
     }
 
     @Test
     void tablesForASpreadsheetWarnBesideTheAnswer() {
-        Typed typed =
-                Typed.in("suppose", FIRST_LIGHT, "BR1.leg1=short", "F1=wrong-rating:10A", "--csv", "--draws=2");
+        Typed typed = Typed.in("suppose", FIRST_LIGHT, "BR1.leg1=short", "F1=wrong-rating:10A", "--csv", "--draws=2");
 
         assertThat(typed.err()).startsWith("DO NOT POWER UP: F1 holds a 10 A link");
         assertThat(typed.err().lines()).allMatch(line -> line.length() <= 100);

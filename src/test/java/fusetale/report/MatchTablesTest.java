@@ -169,7 +169,8 @@ class MatchTablesTest {
             delimiter = '|',
             value = {
                 "18.1 | 9 | -4 | 18.1 V; expected 16.0 to 20.5 V; possible alone, not together with the others",
-                "16.0 | -4 | 1 | 16 V; expected 16.0 to 20.5 V; possible alone, not together with the others, and less so elsewhere",
+                "16.0 | -4 | 1 | 16 V; expected 16.0 to 20.5 V; possible alone, not together with the others, and less"
+                        + " so elsewhere",
                 "20.6 | 9 | -4 | 20.6 V; expected 16.0 to 20.5 V; far off",
                 "20.6 | 4 | -4 | 20.6 V; expected 16.0 to 20.5 V; off",
             })
@@ -214,7 +215,15 @@ class MatchTablesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.3,less than a minute", "1.2,about a minute", "12,about 12 minutes", "95,about 1.5 hours", "59.6,about an hour", "60,about an hour", "120,about 2 hours"})
+    @CsvSource({
+        "0.3,less than a minute",
+        "1.2,about a minute",
+        "12,about 12 minutes",
+        "95,about 1.5 hours",
+        "59.6,about an hour",
+        "60,about an hour",
+        "120,about 2 hours"
+    })
     void minutesAreRounded(double minutes, String said) {
         assertThat(MatchWords.minutes(minutes)).isEqualTo(said);
     }
