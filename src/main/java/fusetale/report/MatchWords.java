@@ -107,7 +107,9 @@ public final class MatchWords {
         }
         MeterFunction function = metered.check().function();
         double size = Math.max(Math.abs(weighed.low()), Math.abs(weighed.high()));
-        String low = end(weighed.low(), size, function);
+        // of alternating voltage and of resistance there is no less than nothing
+        boolean signed = function != MeterFunction.AC_VOLTS && function != MeterFunction.OHMS;
+        String low = end(signed ? weighed.low() : Math.max(0, weighed.low()), size, function);
         String high = end(weighed.high(), size, function);
         return low.equals(high) ? low : low.substring(0, low.indexOf(' ')) + " to " + high;
     }

@@ -187,6 +187,8 @@ class MatchTablesTest {
                 "DC_VOLTS | -0.004 | 0.0204 | -0.004 to 0.020 V",
                 "DC_VOLTS | -0.0041 | 0.0041 | -4.10 to 4.10 mV",
                 "DC_VOLTS | 0 | 0 | 0.00 V",
+                "AC_VOLTS | -0.003 | 0.024 | 0.000 to 0.024 V",
+                "OHMS | -0.02 | 0.3 | 0.000 to 0.300 Ω",
                 "DC_VOLTS | 0.436 | 0.452 | 0.436 to 0.452 V",
                 "DC_VOLTS | 1.118 | 1.224 | 1.12 to 1.22 V",
                 "DIODE_TEST | 0.436 | 0.452 | 0.436 to 0.452 V",
