@@ -122,8 +122,9 @@ public final class Main implements Runnable {
         line.addSubcommand("suppose", new Suppose(console));
         line.addSubcommand("match", new Match(console, Match.Matching.WORKED_OUT));
         line.addSubcommand("modes", new Modes(console));
-        line.addSubcommand("sheet", new Sheet(console));
-        BenchOptions.hideWhatSheetsRefuse(line.getSubcommands().get("sheet").getCommandSpec());
+        CommandLine sheet = new CommandLine(new Sheet(console));
+        BenchOptions.hideWhatSheetsRefuse(sheet.getCommandSpec());
+        line.addSubcommand("sheet", sheet);
         line.setResourceBundle(WORDS.bundle());
         line.setUsageHelpWidth(100);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(emphasis == Emphasis.TERMINAL ? Ansi.ON : Ansi.OFF));
