@@ -16,13 +16,10 @@ import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.waves.WaveModel;
 import fusetale.desk.waves.WaveView;
-import fusetale.explore.Doubt;
 import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
 import fusetale.fault.Catalogue;
-import fusetale.report.Picture;
-import fusetale.report.drawing.DrawingPicture;
 import fusetale.report.drawing.DrawingPlan;
 import fusetale.report.drawing.Marks;
 import fusetale.report.drawing.SymbolStyle;
@@ -565,32 +562,12 @@ final class Commands {
         sheet.draw(model.board(), style);
     }
 
-    /** The drawing as a picture with what is marked on it. */
-    Picture picture() {
-        Optional<Outcome> outcome = outcome();
-        String danger = outcome.stream()
-                .flatMap(o -> o.doubts().stream())
-                .filter(d -> d.severity() == Doubt.Severity.DANGER)
-                .map(Doubt::text)
-                .findFirst()
-                .orElse("");
-        DrawingPicture.Heading heading = new DrawingPicture.Heading(
-                model.sentences().text(model.asked()), model.board().name(), danger);
-        DrawingPlan plan = plan();
-        return new DrawingPicture(plan, sheet.marksOn(plan), heading);
-    }
-
-    /** The drawing alone, as a printer without colours has it. */
-    Picture printed() {
-        DrawingPlan plan = plan();
-        return new DrawingPicture(plan, sheet.marksOn(plan), DrawingPicture.Heading.NONE).blackOnly();
-    }
-
-    private DrawingPlan plan() {
+    /** The plan of a board, drawn anew where it is not the one that is shown. */
+    DrawingPlan plan(Circuit board) {
         return sheet.drawnProperty()
                 .get()
-                .filter(d -> d.shows(model.board(), desk.symbols()))
+                .filter(d -> d.shows(board, desk.symbols()))
                 .map(DrawnBoard::plan)
-                .orElseGet(() -> DrawingPlan.of(model.board(), desk.symbols()));
+                .orElseGet(() -> DrawingPlan.of(board, desk.symbols()));
     }
 }

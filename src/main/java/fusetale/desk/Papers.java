@@ -1,5 +1,6 @@
 package fusetale.desk;
 
+import fusetale.circuit.Circuit;
 import fusetale.desk.export.Copied;
 import fusetale.desk.export.Drawn;
 import fusetale.desk.export.ExportModel;
@@ -10,9 +11,8 @@ import fusetale.desk.sheet.SheetPage;
 import fusetale.desk.sheet.SheetView;
 import fusetale.desk.sheet.SystemPrinting;
 import fusetale.desk.state.DeskModel;
-import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.state.Found;
-import fusetale.desk.state.Shown;
+import fusetale.desk.state.OnPaper;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
 import fusetale.explore.Outcome;
@@ -20,10 +20,15 @@ import fusetale.explore.Words;
 import fusetale.fault.UnfitSupposition;
 import fusetale.match.ReadingsWriter;
 import fusetale.report.BenchSheet;
+import fusetale.report.OutOfDatePicture;
 import fusetale.report.Picture;
 import fusetale.report.PictureFile;
 import fusetale.report.SheetDrawing;
+import fusetale.report.drawing.DrawingPicture;
+import fusetale.report.drawing.DrawingPlan;
+import fusetale.report.drawing.Marks;
 import fusetale.sentence.SentencePrinter;
+import fusetale.sentence.Sentences;
 import fusetale.store.AtomicFile;
 import fusetale.store.UnwritableFile;
 import java.nio.charset.StandardCharsets;
@@ -67,12 +72,15 @@ final class Papers {
         }
     }
 
-    private Optional<Outcome> shown() {
-        return repair.model().shownProperty().get().map(Shown::outcome);
+    private Optional<OnPaper> paper() {
+        return OnPaper.of(repair.model());
     }
 
-    private boolean old() {
-        return repair.model().freshness() != Freshness.FRESH;
+    /** Says what paper has to wait for. */
+    private void waits(Optional<OnPaper> paper) {
+        boolean stopped =
+                paper.isEmpty() && !repair.model().workingProperty().get().busy();
+        repair.window().notice(WORDS.say(stopped ? "sheet.first-look" : "sheet.wait"));
     }
 
     private List<String> faults(Outcome outcome) {
@@ -85,33 +93,48 @@ final class Papers {
     }
 
     /** The bench sheet; empty while one of its two halves is still being worked out. */
-    private Optional<BenchSheet> pages() {
+    private Optional<BenchSheet> pages(OnPaper paper) {
+        Optional<Outcome> off = paper.off();
+        return paper.on()
+                .filter(on -> off.isPresent())
+                .map(on -> new BenchSheet(
+                        off.orElseThrow(),
+                        on,
+                        faults(paper.outcome()),
+                        SheetDrawing.of(new DrawingPicture(plan(paper), marks(paper), DrawingPicture.Heading.NONE)
+                                .blackOnly()),
+                        new BenchSheet.Details(
+                                "",
+                                LocalDate.now(ZoneId.systemDefault()),
+                                program.preferences().paper(),
+                                paper.old())));
+    }
+
+    private DrawingPlan plan(OnPaper paper) {
+        return repair.window().commands().plan(paper.shown().board());
+    }
+
+    /** The marks of the outcome that is put on paper: those on the screen may belong to the next question already. */
+    private Marks marks(OnPaper paper) {
+        return Marks.of(plan(paper), paper.outcome());
+    }
+
+    /** The drawing under what it shows and why not to power up, both of the outcome whose marks it bears. */
+    private Picture drawing(OnPaper paper) {
+        Circuit board = paper.shown().board();
         DeskModel model = repair.model();
-        Optional<Outcome> one = shown();
-        Optional<Outcome> two = model.otherPowerProperty()
-                .get()
-                .filter(o -> o.sentence().supposition().equals(model.asked().supposition()))
-                .map(Shown::outcome);
-        if (one.isEmpty() || two.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean on = one.get().question().arrangement().powerOn();
-        return Optional.of(new BenchSheet(
-                on ? two.get() : one.get(),
-                on ? one.get() : two.get(),
-                faults(one.get()),
-                SheetDrawing.of(repair.window().commands().printed()),
-                new BenchSheet.Details(
-                        "",
-                        LocalDate.now(ZoneId.systemDefault()),
-                        program.preferences().paper(),
-                        old())));
+        Sentences sentences = board.equals(model.board()) ? model.sentences() : new Sentences(board);
+        DrawingPicture.Heading heading = new DrawingPicture.Heading(
+                sentences.text(paper.shown().sentence()), board.name(), paper.danger());
+        Picture picture = new DrawingPicture(plan(paper), marks(paper), heading);
+        return paper.old() ? new OutOfDatePicture(picture) : picture;
     }
 
     private void sheet() {
-        Optional<BenchSheet> pages = pages();
+        Optional<OnPaper> paper = paper();
+        Optional<BenchSheet> pages = paper.flatMap(this::pages);
         if (pages.isEmpty()) {
-            repair.window().notice(WORDS.say("sheet.wait"));
+            waits(paper);
             return;
         }
         BenchSheet sheet = pages.get();
@@ -141,12 +164,14 @@ final class Papers {
     }
 
     private void export() {
-        Optional<Outcome> outcome = shown();
-        if (outcome.isEmpty()) {
-            repair.window().notice(WORDS.say("sheet.wait"));
+        Optional<OnPaper> whole = paper();
+        if (whole.isEmpty()) {
+            waits(whole);
             return;
         }
-        Picture drawing = repair.window().commands().picture();
+        OnPaper paper = whole.get();
+        Optional<BenchSheet> pages = pages(paper);
+        Picture drawing = drawing(paper);
         Drawn drawn = new Drawn() {
             @Override
             public byte[] png(int scale) {
@@ -158,9 +183,9 @@ final class Papers {
                 return PictureFile.SVG.bytes(drawing);
             }
         };
-        List<Offer> offers = new ArrayList<>(
-                Exports.of(outcome.get(), faults(outcome.get()), old(), drawn, () -> pages().orElseThrow()));
-        if (pages().isEmpty()) {
+        List<Offer> offers = new ArrayList<>(Exports.of(
+                paper.outcome(), faults(paper.outcome()), paper.old(), drawn, () -> pages.orElseThrow()));
+        if (pages.isEmpty()) {
             offers.removeIf(o -> o.fileName().endsWith(".pdf"));
         }
         ExecutorService work = Executors.newSingleThreadExecutor(r -> {
@@ -169,7 +194,7 @@ final class Papers {
             return thread;
         });
         ExportModel model = new ExportModel(offers, o -> chosen(o.fileName(), o.ending()), work, Platform::runLater);
-        program.show(new ExportView(model, old(), () -> {
+        program.show(new ExportView(model, paper.old(), () -> {
             work.shutdown();
             program.leave();
         }));
@@ -216,9 +241,11 @@ final class Papers {
                 WORDS.say("cell.read")));
         tags.forEach(t -> cells.add(List.of(t.name(), t.check().function().words(), t.healthy(), t.shows(), t.read())));
         String text = focused.map(t -> sentence + "\n" + t.spoken()).orElse(sentence);
-        Copied copied = shown().map(o ->
-                        new Copied(text, cells, () -> PictureFile.png(Exports.picture(o, faults(o), old()), 1)))
-                .orElseGet(() -> Copied.text(text));
+        Copied copied = paper().map(p -> new Copied(
+                        text,
+                        cells,
+                        () -> PictureFile.png(Exports.picture(p.outcome(), faults(p.outcome()), p.old()), 1)))
+                .orElseGet(() -> new Copied(text, cells, null));
         Clipboard.getSystemClipboard().setContent(copied.content());
         repair.window().notice(WORDS.say("copied"));
     }

@@ -56,7 +56,7 @@ public record Consequence(boolean danger, List<String> sentences, boolean old) {
             said.add(moved(outcome));
         }
         if (!shown.get().whole() && !old) {
-            said.add(WORDS.say("first-look"));
+            said.add(WORDS.say(model.workingProperty().get().busy() ? "first-look" : "first-look.stopped"));
         }
         return new Consequence(danger, said, old);
     }

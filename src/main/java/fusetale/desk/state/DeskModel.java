@@ -8,7 +8,6 @@ import fusetale.explore.Answer;
 import fusetale.explore.Compared;
 import fusetale.explore.Glance;
 import fusetale.explore.Glances;
-import fusetale.explore.Outcome;
 import fusetale.explore.Preparation;
 import fusetale.explore.Prepared;
 import fusetale.explore.Question;
@@ -38,6 +37,7 @@ public final class DeskModel {
     private final Benches benches = new Benches();
     private @Nullable Glances glances;
     private boolean begun;
+    private @Nullable Sentence lastAsked;
     private Sentences grammar;
 
     private final ReadOnlyObjectWrapper<History> history;
@@ -352,7 +352,8 @@ public final class DeskModel {
         glanced.set(Optional.empty());
         forward.set(Optional.empty());
         sentence.set(state().sentence());
-        if (freshness() != Freshness.FRESH) {
+        // what is shown may be fresh while the answer to what was undone, or its refusal, is still on its way
+        if (freshness() != Freshness.FRESH || !asked().equals(lastAsked)) {
             ask();
         }
     }
@@ -361,12 +362,14 @@ public final class DeskModel {
         begun = true;
         Circuit board = board();
         Sentence question = asked();
+        lastAsked = question;
         refusal.set(Optional.empty());
         working.set(Working.at(Working.Step.ANSWER));
-        boolean plays = question.arrangement().powerOn()
-                && !question.supposition().isNothing()
-                && forward.get().isEmpty();
-        answering.start(turn -> answer(turn, board, question, plays));
+        boolean known = shown.get()
+                .filter(Shown::whole)
+                .filter(s -> s.answers(board, question))
+                .isPresent();
+        answering.start(turn -> answer(turn, board, question, known));
         askOtherwise(board, question);
     }
 
@@ -392,7 +395,12 @@ public final class DeskModel {
         otherwise.start(turn -> answerOtherwise(turn, board, question));
     }
 
-    private void answer(Newest.Turn turn, Circuit board, Sentence question, boolean plays) {
+    /**
+     * Answers a question, at first without what follows.
+     *
+     * @param known whether the whole answer is shown already: a first look in its place would take a danger off the screen
+     */
+    private void answer(Newest.Turn turn, Circuit board, Sentence question, boolean known) {
         Question asked = Asked.of(board, question);
         Preparation preparation = benches.of(
                 asked,
@@ -409,11 +417,18 @@ public final class DeskModel {
                 glances = new Glances(prepared);
             }
         });
+        if (known) {
+            turn.show(() -> working.set(Working.NOTHING));
+            return;
+        }
         Answer first = prepared.answer(question.supposition(), null, turn::stopped);
         if (!(first instanceof Answer.Answered quick)) {
             refuse(turn, (Answer.Unanswered) first);
             return;
         }
+        // also of a machine to which something has happened: what it does next may be worse
+        boolean plays =
+                question.arrangement().powerOn() && !question.supposition().isNothing();
         turn.show(() -> {
             shown.set(Optional.of(new Shown(board, question, quick.outcome(), !plays)));
             glanced.set(Optional.empty());
@@ -421,9 +436,11 @@ public final class DeskModel {
         });
         if (plays) {
             Answer second = prepared.answer(question.supposition(), Asked.evening(), turn::stopped);
-            Outcome outcome = second instanceof Answer.Answered played ? played.outcome() : quick.outcome();
             turn.show(() -> {
-                shown.set(Optional.of(new Shown(board, question, outcome, true)));
+                // what cannot be played forward stays a first look: nobody knows whether it is safe
+                if (second instanceof Answer.Answered played) {
+                    shown.set(Optional.of(new Shown(board, question, played.outcome(), true)));
+                }
                 working.set(Working.NOTHING);
             });
         }

@@ -25,7 +25,6 @@ public final class Sheet {
     private final ReadOnlyObjectWrapper<Optional<DrawnBoard>> drawn = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Marked> marked = new ReadOnlyObjectWrapper<>(Marked.NOTHING);
     private Optional<Wanted> wanted = Optional.empty();
-    private Function<DrawingPlan, Marks> how = plan -> Marks.NONE;
     private boolean marksPending;
 
     /** An empty sheet. */
@@ -104,7 +103,6 @@ public final class Sheet {
             return;
         }
         DrawingPlan plan = on.get().plan();
-        how = marks;
         marksPending = true;
         marking.start(turn -> {
             Marked made = Marked.of(plan, marks.apply(plan));
@@ -119,10 +117,5 @@ public final class Sheet {
     public boolean rests() {
         return !marksPending
                 && drawn.get().map(d -> new Wanted(d.board(), d.style())).equals(wanted);
-    }
-
-    /** The marks that belong to what was last asked for, for whoever cannot wait for them, on a drawing of this sheet. */
-    public Marks marksOn(DrawingPlan plan) {
-        return marksPending ? how.apply(plan) : marked.get().marks();
     }
 }

@@ -20,6 +20,12 @@ public record Shown(Circuit board, Sentence sentence, Outcome outcome, boolean w
         return board.equals(asked) && sentence.equals(question);
     }
 
+    /** Whether it tells of the same machine on the same bench, with the plug the other way. */
+    boolean isOtherPowerOf(Shown one) {
+        return board.equals(one.board)
+                && covers(Asked.otherwise(one.board, one.sentence), one.sentence.supposition());
+    }
+
     /** Whether it tells what is asked there of a machine, though the sentence was another. */
     boolean covers(Question other, Supposition supposed) {
         Question asked = outcome.question();

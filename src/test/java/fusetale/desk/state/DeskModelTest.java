@@ -6,6 +6,7 @@ import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.circuit.Circuit;
 import fusetale.desk.Answers;
+import fusetale.desk.consequence.Consequence;
 import fusetale.desk.line.LineModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
@@ -294,6 +295,123 @@ class DeskModelTest {
         worked();
 
         assertThat(outcome().question().supposition()).isEqualTo(now.supposition());
+    }
+
+    /** A link of 25 A feeds a leaking capacitor: nothing is far past its rating, yet the winding fails within the hour. */
+    private static final String OVERHEATS_SLOWLY = "f1 holds 25 A and c1 leaky 5 ohm";
+
+    @Test
+    void paperWaitsForWhatFollows() throws Exception {
+        worked();
+        model.type(OVERHEATS_SLOWLY);
+        until(() -> model.shownProperty()
+                .get()
+                .filter(s -> s.answers(model.board(), model.asked()))
+                .isPresent());
+
+        assertThat(model.shownProperty().get().orElseThrow().whole()).isFalse();
+        assertThat(outcome().doNotPowerUp()).isFalse();
+        assertThat(OnPaper.of(model)).isEmpty();
+        worked();
+        assertThat(OnPaper.of(model)).get().extracting(OnPaper::danger).asString().isNotEmpty();
+    }
+
+    @Test
+    void paperNeverHasAFirstLookThatWasStoppedAt() throws Exception {
+        worked();
+        model.type(OVERHEATS_SLOWLY);
+        until(() -> model.shownProperty().get().filter(s -> !s.whole()).isPresent());
+        model.stop();
+
+        assertThat(OnPaper.of(model)).isEmpty();
+        assertThat(Consequence.of(model).sentences()).contains("What follows was not worked out. A asks again.");
+        model.askAgain();
+        worked();
+        assertThat(OnPaper.of(model)).isPresent();
+    }
+
+    /** A step that only warns leaves the machine as it is; what is known of it must not be forgotten. */
+    @Test
+    void theDangerStandsWhileOneStepsThroughWhatFollows() throws Exception {
+        model.type(OVERHEATS_SLOWLY);
+        worked();
+        List<Boolean> danger = new ArrayList<>();
+        model.shownProperty().addListener((property, before, now) -> danger.add(
+                now.orElseThrow().outcome().doNotPowerUp()));
+        model.lookForward(Optional.of(
+                new DeskModel.Forward(model.state().sentence().supposition(), "T1: warm")));
+        worked();
+
+        assertThat(danger).doesNotContain(false);
+        assertThat(outcome().doNotPowerUp()).isTrue();
+        assertThat(Consequence.of(model).danger()).isTrue();
+    }
+
+    @Test
+    void whatFollowsIsPlayedForAMachineToWhichSomethingHasHappened() throws Exception {
+        model.type("br1 leg1 short");
+        worked();
+        Sentence after = model.sentences().apply(model.state().sentence(), OVERHEATS_SLOWLY);
+        model.lookForward(Optional.of(new DeskModel.Forward(after.supposition(), "something")));
+        worked();
+
+        assertThat(outcome().aftermath()).isNotNull();
+        assertThat(outcome().doNotPowerUp()).isTrue();
+    }
+
+    @Test
+    void whatIsUndoneWhileItIsWorkedOutIsNeverShown() throws Exception {
+        model.type("r2 open");
+        worked();
+        Shown before = model.shownProperty().get().orElseThrow();
+
+        model.type("br1 leg1 short");
+        model.undo();
+        worked();
+
+        assertThat(model.shownProperty().get()).containsSame(before);
+        assertThat(model.freshness()).isEqualTo(Freshness.FRESH);
+        until(() -> model.otherPowerProperty()
+                .get()
+                .filter(o -> o.sentence().equals(model.asked()))
+                .isPresent());
+    }
+
+    @Test
+    void bothHalvesOnPaperAnswerOneQuestion() throws Exception {
+        model.type("r2 open");
+        worked();
+        until(() -> model.otherPowerProperty().get().isPresent());
+        assertThat(OnPaper.of(model).orElseThrow().off()).isPresent();
+        List<String> mixed = new ArrayList<>();
+        model.shownProperty().addListener(changed -> OnPaper.of(model).ifPresent(p -> mixed(p, mixed)));
+        model.otherPowerProperty().addListener(changed -> OnPaper.of(model).ifPresent(p -> mixed(p, mixed)));
+
+        model.type("ohms");
+        OnPaper turned = OnPaper.of(model).orElseThrow();
+        assertThat(turned.old()).isTrue();
+        assertThat(turned.off()).isEmpty();
+        model.type("lamp 60 W");
+        model.type("dc volts");
+        model.type("r2 drifted x2");
+        model.type("pull f1");
+        worked();
+        until(() -> OnPaper.of(model)
+                .filter(p -> p.on().isPresent() && p.off().isPresent())
+                .isPresent());
+
+        assertThat(mixed).isEmpty();
+    }
+
+    private static void mixed(OnPaper paper, List<String> mixed) {
+        if (paper.on().isPresent() && paper.off().isPresent()) {
+            Question on = paper.on().get().question();
+            Question off = paper.off().get().question();
+            if (!on.supposition().equals(off.supposition())
+                    || !on.arrangement().pulledFuses().equals(off.arrangement().pulledFuses())) {
+                mixed.add(on + " and " + off);
+            }
+        }
     }
 
     @Test

@@ -65,8 +65,6 @@ class SheetTest {
         await(begun);
         sheet.mark(FIRST_LIGHT, plan -> saying("new"));
         assertThat(sheet.rests()).isFalse();
-        assertThat(sheet.marksOn(sheet.drawnProperty().get().orElseThrow().plan()))
-                .isEqualTo(saying("new"));
         until(sheet::rests);
         held.countDown();
         await(done);
