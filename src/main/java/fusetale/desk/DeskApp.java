@@ -1,6 +1,6 @@
 package fusetale.desk;
 
-import fusetale.report.drawing.SymbolStyle;
+import fusetale.store.Preferences;
 import fusetale.store.Store;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,8 +54,8 @@ public final class DeskApp {
             };
         }
         Path file = Path.of(arguments.get(0));
-        SymbolStyle style = Program.symbols(Store.here().preferences().value());
-        return CompletableFuture.supplyAsync(() -> Opened.read(file, style), Opened::away)::join;
+        Preferences liked = Store.here().preferences().value();
+        return CompletableFuture.supplyAsync(() -> Opened.read(file, liked), Opened::away)::join;
     }
 
     /** On Linux a display has a name; elsewhere there is one. */

@@ -30,21 +30,27 @@ import java.util.Set;
  * @param watch reads the circuit file anew when it changes
  */
 record OpenRepair(DeskModel model, MatchModel matching, Window window, Autosave autosave, CircuitWatch watch) {
-    /** What of a repair's file the board no longer has. */
-    record Restored(BenchState state, List<String> lost) {}
+    /**
+     * A repair as its board understands it.
+     *
+     * @param history the state it was left in, behind those one can go back to
+     * @param lost what of the repair's file the board no longer has
+     */
+    record Restored(History history, List<String> lost) {}
 
     /** The state a repair was left in; what its board no longer understands is told. */
     static Restored restored(Path circuit, Circuit board, Repair repair) {
         List<String> lost = new ArrayList<>();
+        Sentences grammar = new Sentences(board);
         Sentence sentence = Sentence.atFirst(board);
         if (!repair.sentence().isBlank()) {
             try {
-                sentence = new Sentences(board).parse(repair.sentence());
+                sentence = grammar.parse(repair.sentence());
             } catch (SentenceException e) {
                 lost.add(String.valueOf(e.getMessage()));
             }
         }
-        FoundReader reader = new FoundReader(new Sentences(board));
+        FoundReader reader = new FoundReader(grammar);
         Arrangement plain = Arrangement.powered(board);
         List<Found> found = new ArrayList<>();
         for (String line : repair.readings()) {
@@ -55,7 +61,26 @@ record OpenRepair(DeskModel model, MatchModel matching, Window window, Autosave 
             }
         }
         Set<String> outOfReach = Set.copyOf(repair.outOfReach());
-        return new Restored(new BenchState(circuit, board, sentence, found, outOfReach), lost);
+        BenchState left = new BenchState(circuit, board, sentence, found, outOfReach);
+        return new Restored(been(left, grammar, repair.undo()), lost);
+    }
+
+    /** Earlier sentences with what is found now; those that the board no longer has are nowhere to go back to. */
+    private static History been(BenchState left, Sentences grammar, List<String> undo) {
+        List<BenchState> states = new ArrayList<>();
+        for (String text : undo) {
+            try {
+                states.add(left.with(grammar.parse(text)));
+            } catch (SentenceException gone) {
+                continue;
+            }
+        }
+        states.add(left);
+        History history = History.of(states.get(0));
+        for (BenchState state : states) {
+            history = history.plus(state);
+        }
+        return history;
     }
 
     /** The repair as its file is to hold it. */
@@ -63,7 +88,7 @@ record OpenRepair(DeskModel model, MatchModel matching, Window window, Autosave 
         History history = model.historyProperty().get();
         List<String> undo = new ArrayList<>();
         for (BenchState before : history.states().subList(0, history.at())) {
-            String text = new Sentences(before.board()).text(before.sentence());
+            String text = model.sentences().text(before.sentence());
             if (undo.isEmpty() || !undo.get(undo.size() - 1).equals(text)) {
                 undo.add(text);
             }

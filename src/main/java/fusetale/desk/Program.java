@@ -26,8 +26,6 @@ import fusetale.desk.trouble.Guard;
 import fusetale.desk.trouble.Trouble;
 import fusetale.desk.trouble.TroubleView;
 import fusetale.desk.watch.CircuitWatch;
-import fusetale.desk.watch.WatchWords;
-import fusetale.desk.watch.Watched;
 import fusetale.desk.work.Newest;
 import fusetale.explore.Words;
 import fusetale.match.Matcher;
@@ -50,6 +48,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -125,7 +124,7 @@ final class Program implements Desk {
 
     /** Opens what was asked for on the command line, or the first screen. */
     void begin(List<String> arguments) {
-        begin(arguments, () -> Opened.read(Path.of(arguments.get(0)), symbols()));
+        begin(arguments, () -> Opened.read(Path.of(arguments.get(0)), preferences()));
     }
 
     /** The same where somebody reads the file already. */
@@ -286,8 +285,8 @@ final class Program implements Desk {
         if (waiting != null) {
             waiting.close();
         }
-        SymbolStyle style = symbols();
-        open(file, () -> Opened.read(file, style), "");
+        Preferences liked = preferences();
+        open(file, () -> Opened.read(file, liked), "");
     }
 
     /** Opens what is read away from the window, then says a line about it, unless something else was opened meanwhile. */
@@ -364,22 +363,23 @@ final class Program implements Desk {
         waitsFor = CircuitWatch.later(
                 unreadable.file(), CircuitReader.withShippedParts(), CircuitWatch.BETWEEN, watched -> {
                     if (watched.current()) {
-                        Platform.runLater(() -> mended(unreadable.file()));
+                        Platform.runLater(() -> mended(unreadable.asked()));
                     }
                 });
         show(new UnreadableView(
                 unreadable.file(), unreadable.text(), unreadable.problems(), this::showStart, this::showStart));
     }
 
-    /** A file that could not be used can be now. */
-    private void mended(Path file) {
+    /** A circuit that could not be used can be now: what was asked for is opened, which may be a repair of it. */
+    private void mended(Path asked) {
         if (waitsFor != null) {
-            open(file);
+            open(asked);
         }
     }
 
     private Autosave autosave(Opened.Board board) {
-        Autosave.Keeping keeping = new Autosave.Keeping(store, this::saved);
+        Autosave.Keeping keeping = new Autosave.Keeping(
+                store, saved -> saved(saved, board.first().board().name()));
         return board.repair()
                 .map(kept -> keeping.opened(board.file(), kept))
                 .orElseGet(() -> keeping.fresh(Store.freshRepair(
@@ -392,16 +392,17 @@ final class Program implements Desk {
         List<String> lost = opened.lost();
         Autosave autosave = autosave(opened);
         Workers workers = workers();
-        DeskModel model = DeskModel.resting(workers, first);
+        DeskModel model = DeskModel.resting(workers, opened.been());
         Sheet sheet = new Sheet(workers);
         sheet.draw(first.board(), symbols(), opened.drawn()::join);
         MatchModel matching = new MatchModel(model, workers, weighing);
         Window window = new Window(model, sheet, matching, this);
+        Rereading rereading = new Rereading(model, window);
         CircuitWatch watch = CircuitWatch.later(
                 Objects.requireNonNull(first.file()),
                 CircuitReader.withShippedParts(),
                 CircuitWatch.BETWEEN,
-                watched -> Platform.runLater(() -> watched(model, window, watched)));
+                watched -> Platform.runLater(() -> rereading.watched(watched)));
         open = new OpenRepair(model, matching, window, autosave, watch);
         model.historyProperty().addListener(changed -> autosave.changed(OpenRepair.kept(model, clock.instant())));
         stage.setTitle(WORDS.say("title", first.board().name()));
@@ -409,34 +410,34 @@ final class Program implements Desk {
         if (!lost.isEmpty()) {
             window.notice(WORDS.say("lost", String.join(" ", lost)));
         }
-        Path kept = autosave.file();
-        autosave.changed(OpenRepair.kept(model, clock.instant()));
+        if (opened.repair().isEmpty()) {
+            autosave.changed(OpenRepair.kept(model, clock.instant()));
+        }
+        list(autosave.file(), first.board().name()).ifPresent(window::notice);
+    }
+
+    /** Puts a repair on the list of recent ones; gives why it could not be. */
+    private Optional<String> list(Path file, String name) {
         try {
-            store.changeRecent(r -> r.opened(kept, first.board().name(), clock.instant()));
+            store.changeRecent(r -> r.opened(file, name, clock.instant()));
+            return Optional.empty();
         } catch (UnwritableFile e) {
-            window.notice(String.valueOf(e.getMessage()));
+            return Optional.of(String.valueOf(e.getMessage()));
         }
     }
 
-    /** The circuit file was read anew. The first reading is the one the window opened with. */
-    private static void watched(DeskModel model, Window window, Watched watched) {
-        Circuit board = watched.board();
-        if (watched.current() && board != null && !board.equals(model.board())) {
-            model.redrawn(board);
-            window.notice(WatchWords.line(watched));
-        } else if (!watched.current()) {
-            window.notice(WatchWords.line(watched));
-        } else {
-            window.notice("");
-        }
-    }
-
-    private void saved(Saved saved) {
+    /** A repair was kept; one that goes on in another file is found there again, also where it was kept on closing. */
+    private void saved(Saved saved, String name) {
+        Optional<String> unlisted =
+                saved instanceof Saved.Elsewhere elsewhere ? list(elsewhere.file(), name) : Optional.empty();
         OpenRepair repair = open;
         if (repair == null) {
             return;
         }
-        Platform.runLater(() -> repair.window().saved(saved));
+        Platform.runLater(() -> {
+            repair.window().saved(saved);
+            unlisted.ifPresent(repair.window()::notice);
+        });
     }
 
     private Optional<Saved> keep() {
@@ -493,8 +494,8 @@ final class Program implements Desk {
     }
 
     /** Likes it otherwise from now on. */
-    void prefer(int textPerCent, Preferences.Light light) {
-        preferences.change(p -> p.withTextPerCent(textPerCent).withLight(light));
+    void prefer(UnaryOperator<Preferences> otherwise) {
+        preferences.change(otherwise);
     }
 
     private void askLight() {

@@ -317,7 +317,7 @@ class DeskFlowTest extends WindowFlow {
     void whatLiesOverTheBoardIsWholeAtAHundredAndFiftyPerCent() {
         worked();
         interact(() -> {
-            program().prefer(150, Preferences.Light.LIGHT);
+            program().prefer(p -> p.withTextPerCent(150).withLight(Preferences.Light.LIGHT));
             repair().window().commands().say("br1 leg1 short");
             repair().window().commands().say("f1 holds 25 A");
         });

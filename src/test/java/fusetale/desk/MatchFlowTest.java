@@ -455,7 +455,7 @@ class MatchFlowTest extends WindowFlow {
         tidy("empty");
         read("tp1 15.7 dc", "tp2 13.4 dc", "tp1 0.24 ac", "tp4 14 ac", "tp2 13.2 ohms", "F1 good", "tp5 OL ohms");
         tidy("100 %");
-        interact(() -> program().prefer(150, Preferences.Light.LAMP_OFF));
+        interact(() -> program().prefer(p -> p.withTextPerCent(150).withLight(Preferences.Light.LAMP_OFF)));
         WaitForAsyncUtils.waitForFxEvents();
         tidy("150 %");
     }

@@ -37,7 +37,7 @@ public final class DeskModel {
     private final Benches benches = new Benches();
     private @Nullable Glances glances;
     private boolean begun;
-    private @Nullable Sentence lastAsked;
+    private @Nullable Inquiry lastAsked;
     private Sentences grammar;
 
     private final ReadOnlyObjectWrapper<History> history;
@@ -56,15 +56,16 @@ public final class DeskModel {
      * @param first where the repair begins, or was left
      */
     public DeskModel(Workers workers, BenchState first) {
-        this(workers, first, true);
+        this(workers, History.of(first), true);
     }
 
-    private DeskModel(Workers workers, BenchState first, boolean asks) {
+    private DeskModel(Workers workers, History been, boolean asks) {
+        BenchState first = been.present();
         this.answering = workers.line();
         this.otherwise = workers.line();
         this.glancing = workers.oneByOne();
         this.grammar = new Sentences(first.board());
-        this.history = new ReadOnlyObjectWrapper<>(History.of(first));
+        this.history = new ReadOnlyObjectWrapper<>(been);
         this.sentence = new ReadOnlyObjectWrapper<>(first.sentence());
         if (asks) {
             ask();
@@ -76,9 +77,11 @@ public final class DeskModel {
     /**
      * A model that asks nothing before it is told to begin or a sentence is said: until the first picture stands the window needs
      * every core.
+     *
+     * @param been where a repair was left, and where one can go back to
      */
-    public static DeskModel resting(Workers workers, BenchState first) {
-        return new DeskModel(workers, first, false);
+    public static DeskModel resting(Workers workers, History been) {
+        return new DeskModel(workers, been, false);
     }
 
     /** Asks about the board, unless something has been asked already. */
@@ -87,6 +90,9 @@ public final class DeskModel {
             ask();
         }
     }
+
+    /** What was asked of which board. */
+    private record Inquiry(Circuit board, Sentence sentence) {}
 
     /**
      * Readings at a glance, while a hand moves.
@@ -261,17 +267,19 @@ public final class DeskModel {
         arrived();
     }
 
-    /** Takes a board that was drawn anew in its file; what is supposed and arranged stays as far as the board still has it. */
-    public void redrawn(Circuit board) {
-        Sentence now = state().sentence();
-        Sentence kept;
-        try {
-            kept = new Sentences(board).parse(sentences().text(now));
-        } catch (SentenceException gone) {
-            kept = Sentence.atFirst(board);
+    /**
+     * Takes a board that was drawn anew in its file; what is, or was, supposed and arranged stays as far as the board still has it.
+     *
+     * @return why the present sentence could not be kept; empty where it was
+     */
+    public Optional<String> redrawn(Circuit board) {
+        if (board.equals(board())) {
+            return Optional.empty();
         }
-        history.set(history.get().plus(state().with(board).with(kept)));
+        Redrawn redrawn = Redrawn.of(history.get(), sentences(), new Sentences(board));
+        history.set(redrawn.history());
         arrived();
+        return redrawn.gone();
     }
 
     /** One back. */
@@ -353,7 +361,7 @@ public final class DeskModel {
         forward.set(Optional.empty());
         sentence.set(state().sentence());
         // what is shown may be fresh while the answer to what was undone, or its refusal, is still on its way
-        if (freshness() != Freshness.FRESH || !asked().equals(lastAsked)) {
+        if (freshness() != Freshness.FRESH || !new Inquiry(board(), asked()).equals(lastAsked)) {
             ask();
         }
     }
@@ -362,7 +370,7 @@ public final class DeskModel {
         begun = true;
         Circuit board = board();
         Sentence question = asked();
-        lastAsked = question;
+        lastAsked = new Inquiry(board, question);
         refusal.set(Optional.empty());
         working.set(Working.at(Working.Step.ANSWER));
         boolean known = shown.get()
