@@ -17,8 +17,6 @@ import java.util.stream.Collectors;
  * @param textPerCent size of text, 100 to 200
  * @param light light, dark or as the system
  * @param singleLetters whether single letters are commands
- * @param reduceMotion whether nothing moves by itself
- * @param decimalComma whether figures are shown with a decimal comma
  * @param paper what is in the printer
  * @param repairsFolder where repairs live; empty for the folder of the {@link Store}
  */
@@ -29,8 +27,6 @@ public record Preferences(
         int textPerCent,
         Light light,
         boolean singleLetters,
-        boolean reduceMotion,
-        boolean decimalComma,
         Paper paper,
         String repairsFolder) {
     /** Smallest size of text [%]. */
@@ -44,7 +40,7 @@ public record Preferences(
 
     /** What holds until something else is chosen. */
     public static final Preferences USUAL = new Preferences(
-            0, "", Symbols.IEC_60617, LEAST_TEXT_PER_CENT, Light.AS_THE_SYSTEM, true, false, false, Paper.A4, "");
+            0, "", Symbols.IEC_60617, LEAST_TEXT_PER_CENT, Light.AS_THE_SYSTEM, true, Paper.A4, "");
 
     private static final String FORMAT = "1";
 
@@ -119,152 +115,42 @@ public record Preferences(
 
     /** The same with another mains frequency [Hz], 0 for what the circuit file says. */
     public Preferences withMainsHertz(int other) {
-        return new Preferences(
-                other,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
+        return new Preferences(other, meter, symbols, textPerCent, light, singleLetters, paper, repairsFolder);
     }
 
     /** The same with another meter. */
     public Preferences withMeter(String other) {
-        return new Preferences(
-                mainsHertz,
-                other,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
+        return new Preferences(mainsHertz, other, symbols, textPerCent, light, singleLetters, paper, repairsFolder);
     }
 
     /** The same with another symbols. */
     public Preferences withSymbols(Symbols other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                other,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
+        return new Preferences(mainsHertz, meter, other, textPerCent, light, singleLetters, paper, repairsFolder);
     }
 
     /** The same with another size of text [%]. */
     public Preferences withTextPerCent(int other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                other,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
+        return new Preferences(mainsHertz, meter, symbols, other, light, singleLetters, paper, repairsFolder);
     }
 
     /** The same with another light. */
     public Preferences withLight(Light other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                other,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
+        return new Preferences(mainsHertz, meter, symbols, textPerCent, other, singleLetters, paper, repairsFolder);
     }
 
     /** The same with another single letters as commands, or not. */
     public Preferences withSingleLetters(boolean other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                other,
-                reduceMotion,
-                decimalComma,
-                paper,
-                repairsFolder);
-    }
-
-    /** The same with another motion or without. */
-    public Preferences withReduceMotion(boolean other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                other,
-                decimalComma,
-                paper,
-                repairsFolder);
-    }
-
-    /** The same with another decimal comma or point. */
-    public Preferences withDecimalComma(boolean other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                other,
-                paper,
-                repairsFolder);
+        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, other, paper, repairsFolder);
     }
 
     /** The same with another paper. */
     public Preferences withPaper(Paper other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                other,
-                repairsFolder);
+        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, other, repairsFolder);
     }
 
     /** The same with another folder of repairs. */
     public Preferences withRepairsFolder(String other) {
-        return new Preferences(
-                mainsHertz,
-                meter,
-                symbols,
-                textPerCent,
-                light,
-                singleLetters,
-                reduceMotion,
-                decimalComma,
-                paper,
-                other);
+        return new Preferences(mainsHertz, meter, symbols, textPerCent, light, singleLetters, paper, other);
     }
 
     /** Where repairs live. */
@@ -281,8 +167,6 @@ public record Preferences(
                 .with("text per cent", Integer.toString(textPerCent))
                 .with("light", light.words())
                 .with("single letters", yesNo(singleLetters))
-                .with("reduce motion", yesNo(reduceMotion))
-                .with("decimal comma", yesNo(decimalComma))
                 .with("paper", paper.words())
                 .with("repairs folder", repairsFolder)
                 .toString();
@@ -305,10 +189,11 @@ public record Preferences(
                             "text per cent",
                             "light",
                             "single letters",
-                            "reduce motion",
-                            "decimal comma",
                             "paper",
-                            "repairs folder"));
+                            "repairs folder",
+                            // written by earlier versions, where they changed nothing
+                            "reduce motion",
+                            "decimal comma"));
                     return new Kept<>(read, page.lost());
                 })
                 .orElse(new Kept<>(USUAL, List.of()));
@@ -327,8 +212,6 @@ public record Preferences(
                     .withTextPerCent(textPerCent())
                     .withLight(chosen("light", List.of(Light.values()), Light::words, USUAL.light()))
                     .withSingleLetters(flag("single letters", USUAL.singleLetters()))
-                    .withReduceMotion(flag("reduce motion", USUAL.reduceMotion()))
-                    .withDecimalComma(flag("decimal comma", USUAL.decimalComma()))
                     .withPaper(chosen("paper", Arrays.asList(Paper.values()), Paper::words, USUAL.paper()))
                     .withRepairsFolder(folder());
         }

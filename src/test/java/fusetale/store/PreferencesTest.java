@@ -19,8 +19,6 @@ class PreferencesTest {
             150,
             Preferences.Light.LAMP_OFF,
             false,
-            true,
-            true,
             Preferences.Paper.LETTER,
             "/srv/repairs");
 
@@ -67,6 +65,17 @@ class PreferencesTest {
 
         assertThat(read.lost()).singleElement().asString().contains("preferences.yaml", key);
         assertThat(read.value()).isEqualTo(Preferences.USUAL.withPaper(Preferences.Paper.LETTER));
+    }
+
+    /** Two of them were offered once and did nothing. */
+    @Test
+    void whatEarlierVersionsWroteIsNoLoss() throws IOException {
+        Files.writeString(
+                store.preferencesFile(),
+                "format: \"1\"\nreduce motion: \"yes\"\ndecimal comma: \"yes\"\npaper: \"Letter\"\n...\n");
+
+        assertThat(store.preferences().lost()).isEmpty();
+        assertThat(store.preferences().value()).isEqualTo(Preferences.USUAL.withPaper(Preferences.Paper.LETTER));
     }
 
     @Test

@@ -48,13 +48,6 @@ public final class PreferencesView extends StackPane {
         choice("text", TEXT_PER_CENT, s -> s + " %", Preferences::textPerCent, Preferences::withTextPerCent);
         choice("light", List.of(Light.values()), Light::words, Preferences::light, Preferences::withLight);
         onOff("letters", Preferences::singleLetters, Preferences::withSingleLetters);
-        onOff("motion", Preferences::reduceMotion, Preferences::withReduceMotion);
-        choice(
-                "comma",
-                List.of(false, true),
-                c -> WORDS.say(c ? "comma.yes" : "comma.no"),
-                Preferences::decimalComma,
-                Preferences::withDecimalComma);
         choice("paper", List.of(Paper.values()), Paper::words, Preferences::paper, Preferences::withPaper);
         page.body().getChildren().add(folderRow(chosenFolder));
         page.body().setSpacing(18);

@@ -71,9 +71,9 @@ class PreferencesModelTest {
         Files.writeString(folder.resolve("settings"), "a file where the folder belongs");
         PreferencesModel model = model();
 
-        model.change(p -> p.withReduceMotion(true));
+        model.change(p -> p.withSingleLetters(false));
 
-        assertThat(model.preferences().reduceMotion()).isTrue();
+        assertThat(model.preferences().singleLetters()).isFalse();
         assertThat(model.saidProperty().get()).isNotEmpty();
     }
 }
