@@ -5,9 +5,6 @@ import fusetale.bench.Meter;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
 import fusetale.circuit.TestPoint;
-import fusetale.desk.aftermath.AftermathView;
-import fusetale.desk.aftermath.StoryRow;
-import fusetale.desk.bars.BarsView;
 import fusetale.desk.help.WordView;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DrawnBoard;
@@ -15,7 +12,6 @@ import fusetale.desk.state.Sheet;
 import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.waves.WaveModel;
-import fusetale.desk.waves.WaveView;
 import fusetale.explore.Outcome;
 import fusetale.explore.Question;
 import fusetale.explore.Words;
@@ -31,12 +27,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
@@ -50,8 +44,8 @@ final class Commands {
     private final Sheet sheet;
     private final Desk desk;
     private final Explaining explaining;
+    private final Turned turned;
     private boolean swallow;
-    private @Nullable Region page;
 
     Commands(Window window, Sheet sheet, Desk desk) {
         this.window = window;
@@ -59,6 +53,7 @@ final class Commands {
         this.sheet = sheet;
         this.desk = desk;
         this.explaining = new Explaining(window);
+        this.turned = new Turned(window);
         sheet.drawnProperty().addListener((property, before, now) -> now.ifPresent(this::drawn));
         sheet.markedProperty().addListener((property, before, now) -> marked(now));
     }
@@ -71,11 +66,11 @@ final class Commands {
             event.consume();
             return;
         }
-        boolean typing = window.getScene().getFocusOwner() instanceof TextInputControl;
+        boolean typing = field().isPresent();
         Optional<Command> command = Command.of(event, desk.preferences().singleLetters());
         if (command.isEmpty()
-                || (typing && !event.isShortcutDown())
-                || (typing && command.get() == Command.COPY)
+                || (typing && !event.isShortcutDown() && !event.isAltDown())
+                || (typing && ofTheField(event, command.get()))
                 || (event.isAltDown() && desk.preferences().singleLetters())) {
             return;
         }
@@ -91,14 +86,30 @@ final class Commands {
             return;
         }
         if (window.matching() && !event.isShortcutDown() && MeterKeys.isFigure(event)) {
-            // a figure begins a reading: it is typed into the line
-            window.match().begin();
+            // a figure begins a reading: it is typed into the line; but of what is seen it chooses one
+            if (!window.match().answering()) {
+                window.match().begin();
+            }
             return;
         }
         take(command.get());
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
         event.consume();
+    }
+
+    /** What has the keyboard, where that is something to type into. */
+    private Optional<TextInputControl> field() {
+        return window.getScene().getFocusOwner() instanceof TextInputControl field
+                ? Optional.of(field)
+                : Optional.empty();
+    }
+
+    /** What a field does itself: copying, and taking back what is typed in it. */
+    private boolean ofTheField(KeyEvent event, Command command) {
+        boolean typedBack = event.isShortcutDown() && (command == Command.UNDO || command == Command.REDO);
+        return command == Command.COPY
+                || (typedBack && field().filter(f -> !f.getText().isEmpty()).isPresent());
     }
 
     /** Explains the word under the pointer or the keyboard; where there is none, or one is explained already, turns to all of them. */
@@ -148,9 +159,9 @@ final class Commands {
             case SWAP_LEADS -> say("swap leads");
             case READING -> read();
             case CANNOT_REACH -> cannotReach();
-            case WAVES -> waves(null);
-            case BARS -> bars();
-            case AFTERMATH -> aftermath();
+            case WAVES -> turned.waves(null);
+            case BARS -> turned.bars();
+            case AFTERMATH -> turned.aftermath();
             case DRAWING_ONLY -> drawingOnly();
             case FIT -> window.board().drawing().fit();
             case FOLD -> fold();
@@ -238,27 +249,41 @@ final class Commands {
         }
         if (window.sentence().editing()) {
             window.sentence().leave();
-        } else if (page != null) {
-            back();
+        } else if (turned.away()) {
+            turned.back();
         } else {
             model.stop();
         }
     }
 
-    /** Plugs in or out. While a danger stands, plugging in is offered with a lamp in series only. */
+    /**
+     * Plugs in or out. While a danger stands, and before it is known whether one does, plugging in is offered with a lamp in series
+     * only; both are said in one sentence, so that no step back leads to the power without the lamp.
+     */
     private void power() {
         Sentence now = model.state().sentence();
         boolean on = now.arrangement().powerOn();
-        boolean danger = model.otherPowerProperty()
-                .get()
-                .filter(o -> o.sentence().supposition().equals(now.supposition()))
-                .map(Shown::outcome)
-                .map(Outcome::doNotPowerUp)
-                .orElse(false);
-        say(on ? "power off" : "power on");
-        if (!on && danger && now.arrangement().seriesLampWatts() == null) {
-            say("lamp " + (int) SAFE_LAMP_WATTS + " W");
+        Optional<Outcome> powered = otherwise(now);
+        boolean mayBurn = !now.supposition().isNothing()
+                && powered.map(Outcome::doNotPowerUp).orElse(true);
+        boolean lamp = !on && mayBurn && now.arrangement().seriesLampWatts() == null;
+        try {
+            Sentence next = model.sentences().apply(now, on ? "power off" : "power on");
+            model.change(lamp ? model.sentences().apply(next, "lamp " + (int) SAFE_LAMP_WATTS + " W") : next);
+            if (lamp && powered.isEmpty()) {
+                window.notice(WORDS.say("power.lamp"));
+            }
+        } catch (SentenceException unclear) {
+            window.notice(String.valueOf(unclear.getMessage()));
         }
+    }
+
+    /** What the bench shows with the plug the other way; empty where that is not known yet. */
+    private Optional<Outcome> otherwise(Sentence now) {
+        return model.otherPowerProperty()
+                .get()
+                .filter(o -> o.answersWithOtherPower(model.board(), now))
+                .map(Shown::outcome);
     }
 
     /** Lays a short list over the window. */
@@ -366,78 +391,9 @@ final class Commands {
         return model.shownProperty().get().map(Shown::outcome);
     }
 
-    /** Turns to the large waveforms, at one of the small ones or the first. */
-    void waves(@Nullable WaveModel chosen) {
-        outcome().filter(o -> !o.traces().isEmpty()).ifPresent(o -> {
-            WaveView view = new WaveView();
-            view.setModels(WaveModel.of(o));
-            if (chosen != null) {
-                view.show(chosen);
-            }
-            turn(WORDS.say("page.waves"), view);
-            view.focusCursor();
-        });
-    }
-
-    private void bars() {
-        List<Outcome> outcomes = new ArrayList<>();
-        outcome().ifPresent(outcomes::add);
-        model.otherPowerProperty()
-                .get()
-                .filter(o -> o.sentence().supposition().equals(model.asked().supposition()))
-                .map(Shown::outcome)
-                .ifPresent(outcomes::add);
-        BarsView view = new BarsView();
-        view.setOutcomes(outcomes);
-        view.show(model.state().sentence().setting().function());
-        turn(WORDS.say("page.bars"), view);
-    }
-
-    /** Turns the page in the middle of the window; Esc turns back. */
-    private void turn(String heading, Region view) {
-        Button back = new Button(WORDS.say("page.back"));
-        back.setOnAction(e -> back());
-        javafx.scene.control.Label head = new javafx.scene.control.Label(heading);
-        head.setFont(fusetale.desk.kit.Faces.HEADING.at(20));
-        Region space = new Region();
-        javafx.scene.layout.HBox.setHgrow(space, javafx.scene.layout.Priority.ALWAYS);
-        javafx.scene.layout.HBox row = new javafx.scene.layout.HBox(12, head, space, back);
-        row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        row.setPadding(new javafx.geometry.Insets(4, 0, 6, 0));
-        BorderPane turned = new BorderPane(view);
-        turned.setTop(row);
-        turned.setPadding(new javafx.geometry.Insets(4, 20, 10, 20));
-        window.show(turned);
-        page = turned;
-        back.requestFocus();
-    }
-
-    private void back() {
-        page = null;
-        model.lookForward(Optional.empty());
-        window.showBoard();
-    }
-
-    private void aftermath() {
-        Optional<Outcome> played = outcome().filter(o -> o.aftermath() != null);
-        if (played.isEmpty()) {
-            window.notice(WORDS.say("aftermath.none"));
-            return;
-        }
-        AftermathView view = new AftermathView();
-        view.setOutcome(played.get());
-        view.setOnStep(this::step);
-        page = view;
-        window.below(view, WORDS.say("page.back"), this::back);
-        view.requestFocus();
-    }
-
-    /** Shows the board as it is after an event. */
-    private void step(StoryRow.Moment moment) {
-        model.lookForward(
-                moment.after() == 0
-                        ? Optional.empty()
-                        : Optional.of(new DeskModel.Forward(moment.supposition(), moment.words())));
+    /** Turns to the large waveforms, at one of the small ones. */
+    void waves(WaveModel chosen) {
+        turned.waves(chosen);
     }
 
     private void drawingOnly() {

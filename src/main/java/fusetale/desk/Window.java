@@ -17,7 +17,6 @@ import fusetale.desk.match.MatchView;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.state.Sheet;
-import fusetale.desk.state.Shown;
 import fusetale.desk.state.Working;
 import fusetale.desk.strip.HowFarView;
 import fusetale.desk.strip.StripRows;
@@ -461,13 +460,7 @@ final class Window extends StackPane {
     }
 
     private void showFigures() {
-        List<Outcome> outcomes = new ArrayList<>();
-        model.shownProperty().get().map(Shown::outcome).ifPresent(outcomes::add);
-        model.otherPowerProperty()
-                .get()
-                .filter(o -> o.sentence().supposition().equals(model.asked().supposition()))
-                .map(Shown::outcome)
-                .ifPresent(outcomes::add);
+        List<Outcome> outcomes = model.outcomes();
         if (!outcomes.isEmpty()) {
             strip.setOutcomes(outcomes);
             waves.setOutcome(outcomes.get(0));

@@ -6,6 +6,9 @@ import fusetale.desk.state.BenchState;
 import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
+import fusetale.desk.waves.WaveModel;
+import fusetale.desk.waves.WaveView;
+import fusetale.explore.Outcome;
 import fusetale.store.Preferences;
 import fusetale.store.UnwritableFile;
 import java.util.ArrayDeque;
@@ -18,6 +21,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
@@ -289,6 +293,143 @@ class DeskFlowTest extends WindowFlow {
         worked();
 
         assertThat(model().forwardProperty().get()).isEmpty();
+    }
+
+    private void say(String line) {
+        interact(() -> repair().window().commands().say(line));
+        worked();
+    }
+
+    private void other() {
+        until(() -> model().otherPowerProperty()
+                .get()
+                .filter(o -> o.answersWithOtherPower(model().board(), model().asked()))
+                .isPresent());
+    }
+
+    @Test
+    void pagesFollowTheSentence() {
+        say("r2 drifted x2");
+        key(KeyCode.V);
+        WaveView waves = lookup(".wave-large").queryAs(WaveView.class);
+        WaveModel second = WaveModel.of(outcome()).get(1);
+        interact(() -> waves.show(second));
+        say("put back");
+        say("e1 open");
+        List<WaveModel> now = WaveModel.of(outcome());
+        assertThat(now.stream().map(m -> WaveModel.csv(List.of(m)))).contains(waves.toCsv());
+        if (now.stream().anyMatch(m -> m.title().equals(second.title()))) {
+            assertThat(waves.shown()).extracting(WaveModel::title).containsExactly(second.title());
+        }
+        say("ohms");
+        assertThat(lookup(".wave-large").queryAll()).as("with the power off").isEmpty();
+
+        say("dc volts");
+        key(KeyCode.C);
+        List<String> before = bars();
+        say("put back");
+        other();
+        List<String> after = bars();
+        key(KeyCode.ESCAPE);
+        key(KeyCode.C);
+        assertThat(after).isNotEqualTo(before).isEqualTo(bars());
+        key(KeyCode.ESCAPE);
+    }
+
+    private List<String> bars() {
+        return lookup(".bar-row").queryAllAs(Node.class).stream()
+                .map(Node::getAccessibleText)
+                .toList();
+    }
+
+    /** A story is of one sentence; a reading taken meanwhile changes nothing of it. */
+    @Test
+    void whatFollowsIsLeftWhenTheSentenceChanges() {
+        say("br1 leg1 short and f1 holds 25 A");
+        key(KeyCode.H);
+        key(KeyCode.RIGHT);
+        until(() -> model().forwardProperty().get().isPresent());
+        interact(() -> repair().window().commands().takeReading("tp1 3.2 dc"));
+        worked();
+        assertThat(model().forwardProperty().get()).isPresent();
+        assertThat(lookup(".aftermath").queryAll()).isNotEmpty();
+        say("f1 blown");
+
+        assertThat(lookup(".aftermath").queryAll()).isEmpty();
+        assertThat(model().forwardProperty().get()).isEmpty();
+    }
+
+    /** One step back from the power with the lamp must not be the power without it. */
+    @Test
+    void underADangerTheLampComesWithThePowerInOneStep() {
+        say("br1 leg1 short and f1 holds 25 A");
+        say("power off");
+        other();
+        key(KeyCode.O);
+        worked();
+        assertThat(sentence()).contains("Power on").contains("lamp in series");
+        key(KeyCode.Z);
+        worked();
+        assertThat(sentence()).contains("Power off");
+    }
+
+    @Test
+    void beforeTheDangerIsKnownTheLampComesAlongAndThatIsSaid() {
+        say("power off");
+        interact(() -> {
+            repair().window().commands().say("r2 open");
+            repair().window().commands().take(Command.POWER);
+        });
+        assertThat(sentence()).contains("Power on").contains("lamp in series");
+        assertThat(repair().window().consequence().getAccessibleText()).contains("With a lamp in series: ");
+        worked();
+        say("no lamp");
+        key(KeyCode.O);
+        worked();
+        other();
+        key(KeyCode.O);
+        worked();
+        assertThat(sentence()).as("known to be harmless").contains("Power on").doesNotContain("lamp in series");
+    }
+
+    @Test
+    void homeAndEndMoveAnAmountForGood() {
+        say("r2 drifted x2");
+        interact(() -> repair().window().openCard("R2"));
+        Slider slider = lookup(".slider").queryAs(Slider.class);
+        interact(slider::requestFocus);
+        key(KeyCode.END);
+        worked();
+
+        assertThat(model().moving()).isFalse();
+        assertThat(sentence()).doesNotContain("× 2 ").startsWith("Suppose R2 has drifted");
+        String atTheEnd = sentence();
+        interact(() -> slider.setValue(0.5));
+        assertThat(model().moving()).isTrue();
+        key(KeyCode.ESCAPE);
+        worked();
+        assertThat(model().moving()).isFalse();
+        assertThat(sentence()).isNotEqualTo(atTheEnd);
+    }
+
+    @Test
+    void withoutSingleLettersAltAndALetterDoTheSameWhileOneTypes() {
+        interact(() -> program().prefer(p -> p.withSingleLetters(false)));
+        say("r2 open");
+        interact(() -> repair().window().commands().take(Command.SUPPOSE));
+        keys("r1");
+        key(KeyCode.ALT, KeyCode.DIGIT4);
+        worked();
+        assertThat(sentence()).startsWith("Suppose R2 is open.").contains("a.c. volts");
+        assertThat(lookup(".text-field").queryAllAs(TextInputControl.class))
+                .filteredOn(Node::isVisible)
+                .extracting(TextInputControl::getText)
+                .containsOnlyOnce("r1");
+        interact(() -> program().prefer(p -> p.withSingleLetters(true)));
+    }
+
+    private Outcome outcome() {
+        return model().shownProperty().get().orElseThrow().outcome();
     }
 
     @Test

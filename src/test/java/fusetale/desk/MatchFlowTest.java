@@ -222,6 +222,26 @@ class MatchFlowTest extends WindowFlow {
         assertThat(found()).isEmpty();
     }
 
+    /** What is being changed may be gone once something is taken back. */
+    @Test
+    void takingBackWhileAReadingIsChangedIsOfTheField() {
+        place();
+        read("tp1 18.2 dc", "tp2 3 dc");
+        interact(() -> repair().window().match().change(1));
+        keys("4");
+        key(KeyCode.CONTROL, KeyCode.Z);
+        assertThat(found()).hasSize(2);
+
+        interact(() -> repair().window().commands().take(Command.UNDO));
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts");
+        assertThat(field().getText()).isEmpty();
+        keys("tp3 1 ac");
+        key(KeyCode.ENTER);
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts", "TP3 1 V a.c. volts");
+        key(KeyCode.CONTROL, KeyCode.Z);
+        assertThat(found()).containsExactly("TP1 18.2 V d.c. volts");
+    }
+
     @Test
     void whatIsSeenWithoutAMeterIsAnsweredByNumbers() {
         place();
@@ -232,6 +252,8 @@ class MatchFlowTest extends WindowFlow {
         key(KeyCode.DIGIT2);
         worked();
         assertThat(found()).containsExactly("F1 wire gone");
+        assertThat(field().getText()).as("the figure is no reading").isEmpty();
+        assertThat(field().isFocused()).isFalse();
         key(KeyCode.CONTROL, KeyCode.Z);
         worked();
 

@@ -71,6 +71,13 @@ public final class LineModel {
         return desk.sentences().fault(piece);
     }
 
+    /** A piece as the sentence that is kept has it now, whatever its amount was; empty where it is gone. */
+    public Optional<Piece> now(Piece piece) {
+        return desk.sentences().pieces(desk.state().sentence()).stream()
+                .filter(p -> p.kind() == piece.kind() && p.index() == piece.index())
+                .findFirst();
+    }
+
     /** What the amount of a piece may be; empty where it has none. */
     public Optional<AmountScale> scale(Piece piece) {
         return desk.sentences().range(piece).map(AmountScale::new);

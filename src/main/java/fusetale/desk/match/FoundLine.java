@@ -43,6 +43,7 @@ final class FoundLine extends Region {
     private final Button earlier = new Button();
     private final List<FoundPiece> pieces = new ArrayList<>();
     private int changed = -1;
+    private Optional<Found> changing = Optional.empty();
     private boolean swallow;
     private Consumer<Optional<String>> heard = words -> {};
     private Runnable down = () -> {};
@@ -127,6 +128,7 @@ final class FoundLine extends Region {
     /** Leaves what is typed. */
     void leave() {
         changed = -1;
+        changing = Optional.empty();
         field.clear();
         ask();
     }
@@ -139,13 +141,17 @@ final class FoundLine extends Region {
     /** Changes one of the things found. */
     void change(int index) {
         changed = index;
+        changing = Optional.of(model.found().get(index));
         ask();
         field.setText(model.desk().foundReader().line(model.found().get(index)));
         begin();
     }
 
-    /** Shows what is found. */
+    /** Shows what is found. What is being changed may have moved, or be gone: that is left. */
     void show() {
+        if (changed >= 0) {
+            leave();
+        }
         List<Found> found = model.found();
         int focused = pieces.stream().map(Node::isFocused).toList().indexOf(true);
         getChildren().removeAll(pieces);
@@ -190,7 +196,17 @@ final class FoundLine extends Region {
         event.consume();
     }
 
+    /** Whether what is being changed is not there any more: advice may change before what was found is shown. */
+    private boolean gone() {
+        return changed >= model.found().size()
+                || !Optional.of(model.found().get(changed)).equals(changing);
+    }
+
     private void ask() {
+        if (changed >= 0 && gone()) {
+            leave();
+            return;
+        }
         Optional<Advice> advice = model.adviceProperty().get();
         String words = changed >= 0
                 ? WORDS.say("instead")

@@ -140,6 +140,11 @@ public final class MatchView extends VBox {
         }
     }
 
+    /** Whether the keyboard is on what is seen without a meter, where figures choose. */
+    public boolean answering() {
+        return seeing && intake.isFocusWithin();
+    }
+
     /** Opens what is seen without a meter. */
     public void see() {
         see(true);

@@ -40,6 +40,11 @@ public record BenchState(
         return new BenchState(file, board, other, found, outOfReach);
     }
 
+    /** Whether the same is asked of the same board, whatever was found on it. */
+    public boolean sameQuestion(BenchState other) {
+        return sentence.equals(other.sentence) && board.equals(other.board);
+    }
+
     /** The newest reading of each place and setting on the machine as it is now, in the order they were read. */
     public Map<Check, Measured> measured() {
         Map<Check, Measured> newest = new LinkedHashMap<>();

@@ -8,6 +8,7 @@ import fusetale.explore.Answer;
 import fusetale.explore.Compared;
 import fusetale.explore.Glance;
 import fusetale.explore.Glances;
+import fusetale.explore.Outcome;
 import fusetale.explore.Preparation;
 import fusetale.explore.Prepared;
 import fusetale.explore.Question;
@@ -145,6 +146,13 @@ public final class DeskModel {
         return otherPower.getReadOnlyProperty();
     }
 
+    /** What is shown, and the same with the plug the other way as far as it is known. */
+    public List<Outcome> outcomes() {
+        Optional<Shown> one = shown.get();
+        Optional<Shown> two = otherPower.get().filter(o -> one.filter(o::isOtherPowerOf).isPresent());
+        return Stream.concat(one.stream(), two.stream()).map(Shown::outcome).toList();
+    }
+
     /** Readings that follow the hand; empty while none moves. */
     public ReadOnlyObjectProperty<Optional<Glanced>> glancedProperty() {
         return glanced.getReadOnlyProperty();
@@ -262,9 +270,9 @@ public final class DeskModel {
 
     /** Opens a repair where it was left. */
     public void open(BenchState first) {
-        history.set(History.of(first));
+        forward.set(Optional.empty());
         shown.set(Optional.empty());
-        arrived();
+        go(History.of(first));
     }
 
     /**
@@ -277,21 +285,18 @@ public final class DeskModel {
             return Optional.empty();
         }
         Redrawn redrawn = Redrawn.of(history.get(), sentences(), new Sentences(board));
-        history.set(redrawn.history());
-        arrived();
+        go(redrawn.history());
         return redrawn.gone();
     }
 
     /** One back. */
     public void undo() {
-        history.set(history.get().back());
-        arrived();
+        go(history.get().back());
     }
 
     /** One forward. */
     public void redo() {
-        history.set(history.get().forward());
-        arrived();
+        go(history.get().forward());
     }
 
     /** Whether readings at a glance follow the sentence while it moves: the bench has to stand as it was answered. */
@@ -331,8 +336,10 @@ public final class DeskModel {
 
     /** Looks at the board as it is after something has happened; empty for the present again. */
     public void lookForward(Optional<Forward> moment) {
-        forward.set(moment);
-        ask();
+        if (!forward.get().equals(moment)) {
+            forward.set(moment);
+            ask();
+        }
     }
 
     /** Stops what is being worked out; the last good answer stays, marked out of date. */
@@ -351,14 +358,17 @@ public final class DeskModel {
     }
 
     private void go(BenchState next) {
-        history.set(history.get().plus(next));
-        arrived();
+        go(history.get().plus(next));
     }
 
-    private void arrived() {
+    private void go(History next) {
+        BenchState before = state();
+        history.set(next);
         glancing.stop();
         glanced.set(Optional.empty());
-        forward.set(Optional.empty());
+        if (!before.sameQuestion(state())) {
+            forward.set(Optional.empty());
+        }
         sentence.set(state().sentence());
         // what is shown may be fresh while the answer to what was undone, or its refusal, is still on its way
         if (freshness() != Freshness.FRESH || !new Inquiry(board(), asked()).equals(lastAsked)) {

@@ -21,9 +21,13 @@ public record Shown(Circuit board, Sentence sentence, Outcome outcome, boolean w
     }
 
     /** Whether it tells of the same machine on the same bench, with the plug the other way. */
-    boolean isOtherPowerOf(Shown one) {
-        return board.equals(one.board)
-                && covers(Asked.otherwise(one.board, one.sentence), one.sentence.supposition());
+    public boolean isOtherPowerOf(Shown one) {
+        return answersWithOtherPower(one.board, one.sentence);
+    }
+
+    /** Whether it tells what is asked there, with the plug the other way. */
+    public boolean answersWithOtherPower(Circuit asked, Sentence question) {
+        return board.equals(asked) && covers(Asked.otherwise(asked, question), question.supposition());
     }
 
     /** Whether it tells what is asked there of a machine, though the sentence was another. */

@@ -89,8 +89,9 @@ public final class WaveView extends BorderPane {
         BorderPane.setMargin(charts, new Insets(0, 0, 0, 16));
     }
 
-    /** Offers some traces, and shows the first. */
+    /** Offers some traces; those that were shown before are shown again where they are among them, else the first. */
     public void setModels(List<WaveModel> models) {
+        List<String> before = shown.stream().map(WaveModel::title).toList();
         buttons.clear();
         shown.clear();
         for (WaveModel model : models) {
@@ -102,11 +103,15 @@ public final class WaveView extends BorderPane {
             buttons.put(model, button);
         }
         choice.getChildren().setAll(buttons.values());
-        if (!models.isEmpty()) {
-            show(models.get(0));
-        } else {
+        if (models.isEmpty()) {
             rebuild();
+            return;
         }
+        List<WaveModel> again = before.stream()
+                .flatMap(t -> models.stream().filter(m -> m.title().equals(t)).limit(1))
+                .toList();
+        show(again.isEmpty() ? models.get(0) : again.get(0));
+        again.forEach(this::showBeside);
     }
 
     /** Shows one of the traces offered, alone. */
