@@ -110,7 +110,8 @@ sealed interface Opened {
     private static Sentence begun(Circuit board, Preferences liked) {
         Sentence first = Sentence.atFirst(board);
         Setting setting = Meter.builtIn().stream()
-                .filter(m -> m.name().equals(liked.meter()) && m.has(first.setting().function()))
+                .filter(m ->
+                        m.name().equals(liked.meter()) && m.has(first.setting().function()))
                 .findFirst()
                 .map(first.setting()::withMeter)
                 .orElse(first.setting());

@@ -101,8 +101,8 @@ final class Papers {
                         off.orElseThrow(),
                         on,
                         faults(paper.outcome()),
-                        SheetDrawing.of(new DrawingPicture(plan(paper), marks(paper), DrawingPicture.Heading.NONE)
-                                .blackOnly()),
+                        SheetDrawing.of(
+                                new DrawingPicture(plan(paper), marks(paper), DrawingPicture.Heading.NONE).blackOnly()),
                         new BenchSheet.Details(
                                 "",
                                 LocalDate.now(ZoneId.systemDefault()),
@@ -124,8 +124,8 @@ final class Papers {
         Circuit board = paper.shown().board();
         DeskModel model = repair.model();
         Sentences sentences = board.equals(model.board()) ? model.sentences() : new Sentences(board);
-        DrawingPicture.Heading heading = new DrawingPicture.Heading(
-                sentences.text(paper.shown().sentence()), board.name(), paper.danger());
+        DrawingPicture.Heading heading =
+                new DrawingPicture.Heading(sentences.text(paper.shown().sentence()), board.name(), paper.danger());
         Picture picture = new DrawingPicture(plan(paper), marks(paper), heading);
         return paper.old() ? new OutOfDatePicture(picture) : picture;
     }
@@ -183,8 +183,8 @@ final class Papers {
                 return PictureFile.SVG.bytes(drawing);
             }
         };
-        List<Offer> offers = new ArrayList<>(Exports.of(
-                paper.outcome(), faults(paper.outcome()), paper.old(), drawn, () -> pages.orElseThrow()));
+        List<Offer> offers = new ArrayList<>(
+                Exports.of(paper.outcome(), faults(paper.outcome()), paper.old(), drawn, () -> pages.orElseThrow()));
         if (pages.isEmpty()) {
             offers.removeIf(o -> o.fileName().endsWith(".pdf"));
         }

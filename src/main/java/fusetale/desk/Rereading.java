@@ -27,7 +27,9 @@ final class Rereading {
         if (obstructed) {
             window.notice(WatchWords.line(watched));
         } else if (board != null && !board.equals(model.board())) {
-            String gone = model.redrawn(board).map(g -> " " + WORDS.say("sentence.gone", g)).orElse("");
+            String gone = model.redrawn(board)
+                    .map(g -> " " + WORDS.say("sentence.gone", g))
+                    .orElse("");
             window.notice(WatchWords.line(watched) + gone);
         } else if (before) {
             // only what this said itself: the window may still be telling what was lost on opening

@@ -39,8 +39,8 @@ public record Preferences(
     public static final List<Integer> MAINS_HERTZ = List.of(0, 50, 60);
 
     /** What holds until something else is chosen. */
-    public static final Preferences USUAL = new Preferences(
-            0, "", Symbols.IEC_60617, LEAST_TEXT_PER_CENT, Light.AS_THE_SYSTEM, true, Paper.A4, "");
+    public static final Preferences USUAL =
+            new Preferences(0, "", Symbols.IEC_60617, LEAST_TEXT_PER_CENT, Light.AS_THE_SYSTEM, true, Paper.A4, "");
 
     private static final String FORMAT = "1";
 

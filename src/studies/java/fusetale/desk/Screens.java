@@ -319,7 +319,8 @@ public final class Screens {
 
         private void show(Look wanted) {
             Stage shown = Objects.requireNonNull(stage);
-            Objects.requireNonNull(program).prefer(p -> p.withTextPerCent(wanted.perCent()).withLight(wanted.light()));
+            Objects.requireNonNull(program)
+                    .prefer(p -> p.withTextPerCent(wanted.perCent()).withLight(wanted.light()));
             shown.setWidth(wanted.width());
             shown.setHeight(wanted.height());
         }

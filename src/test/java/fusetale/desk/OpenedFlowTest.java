@@ -66,7 +66,8 @@ class OpenedFlowTest extends WindowFlow {
 
     private void open(Path file) {
         interact(() -> program().open(file));
-        until(() -> program().opened()
+        until(() -> program()
+                .opened()
                 .filter(r -> circuit.equals(r.model().state().file()))
                 .isPresent());
     }
@@ -91,7 +92,8 @@ class OpenedFlowTest extends WindowFlow {
         assertThat(told()).contains("Not everything of this repair could be read", "TP2");
 
         interact(() -> repair().autosave().now());
-        assertThat(folder).isDirectoryNotContaining(f -> f.getFileName().toString().contains("mine") && !f.equals(file));
+        assertThat(folder)
+                .isDirectoryNotContaining(f -> f.getFileName().toString().contains("mine") && !f.equals(file));
         interact(() -> {
             program().take(Command.UNDO);
             repair().window().commands().take(Command.UNDO);
@@ -127,7 +129,8 @@ class OpenedFlowTest extends WindowFlow {
         String good = Files.readString(circuit);
         Files.writeString(circuit, good.replace("plus: raw", "plsu: raw"));
         interact(() -> program().open(file));
-        until(() -> program().opened().isEmpty() && !lookup(".problem").queryAll().isEmpty());
+        until(() ->
+                program().opened().isEmpty() && !lookup(".problem").queryAll().isEmpty());
         Files.writeString(circuit, good);
         until(() -> program().opened().isPresent());
 

@@ -49,7 +49,12 @@ class OpenedTest {
 
     private Path repair(List<String> undo, String sentence, String... readings) throws IOException {
         Repair repair = new Repair(
-                "First Light", circuit.toString(), sentence, undo, List.of(readings), Instant.parse("2026-11-01T10:00:00Z"));
+                "First Light",
+                circuit.toString(),
+                sentence,
+                undo,
+                List.of(readings),
+                Instant.parse("2026-11-01T10:00:00Z"));
         return Files.writeString(folder.resolve("mine.repair.yaml"), repair.text());
     }
 

@@ -149,7 +149,8 @@ public final class DeskModel {
     /** What is shown, and the same with the plug the other way as far as it is known. */
     public List<Outcome> outcomes() {
         Optional<Shown> one = shown.get();
-        Optional<Shown> two = otherPower.get().filter(o -> one.filter(o::isOtherPowerOf).isPresent());
+        Optional<Shown> two =
+                otherPower.get().filter(o -> one.filter(o::isOtherPowerOf).isPresent());
         return Stream.concat(one.stream(), two.stream()).map(Shown::outcome).toList();
     }
 

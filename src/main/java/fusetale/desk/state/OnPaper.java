@@ -17,10 +17,13 @@ import java.util.stream.Stream;
 public record OnPaper(Shown shown, Optional<Shown> other, boolean old) {
     /** What the model has for paper; empty while there is a first look only, or nothing. */
     public static Optional<OnPaper> of(DeskModel model) {
-        return model.shownProperty().get().filter(Shown::whole).map(shown -> new OnPaper(
-                shown,
-                model.otherPowerProperty().get().filter(Shown::whole).filter(o -> o.isOtherPowerOf(shown)),
-                model.freshness() != Freshness.FRESH));
+        return model.shownProperty()
+                .get()
+                .filter(Shown::whole)
+                .map(shown -> new OnPaper(
+                        shown,
+                        model.otherPowerProperty().get().filter(Shown::whole).filter(o -> o.isOtherPowerOf(shown)),
+                        model.freshness() != Freshness.FRESH));
     }
 
     /** The outcome that is shown. */

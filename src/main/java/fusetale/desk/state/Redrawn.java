@@ -54,6 +54,8 @@ record Redrawn(History history, Optional<String> gone) {
     private static Sentence begun(Circuit board, Sentence before) {
         Sentence first = Sentence.atFirst(board);
         boolean able = before.setting().meter().has(first.setting().function());
-        return able ? first.withSetting(first.setting().withMeter(before.setting().meter())) : first;
+        return able
+                ? first.withSetting(first.setting().withMeter(before.setting().meter()))
+                : first;
     }
 }

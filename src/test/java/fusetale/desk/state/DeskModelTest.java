@@ -313,7 +313,11 @@ class DeskModelTest {
         assertThat(outcome().doNotPowerUp()).isFalse();
         assertThat(OnPaper.of(model)).isEmpty();
         worked();
-        assertThat(OnPaper.of(model)).get().extracting(OnPaper::danger).asString().isNotEmpty();
+        assertThat(OnPaper.of(model))
+                .get()
+                .extracting(OnPaper::danger)
+                .asString()
+                .isNotEmpty();
     }
 
     @Test
@@ -336,10 +340,11 @@ class DeskModelTest {
         model.type(OVERHEATS_SLOWLY);
         worked();
         List<Boolean> danger = new ArrayList<>();
-        model.shownProperty().addListener((property, before, now) -> danger.add(
-                now.orElseThrow().outcome().doNotPowerUp()));
-        model.lookForward(Optional.of(
-                new DeskModel.Forward(model.state().sentence().supposition(), "T1: warm")));
+        model.shownProperty()
+                .addListener((property, before, now) ->
+                        danger.add(now.orElseThrow().outcome().doNotPowerUp()));
+        model.lookForward(
+                Optional.of(new DeskModel.Forward(model.state().sentence().supposition(), "T1: warm")));
         worked();
 
         assertThat(danger).doesNotContain(false);

@@ -30,7 +30,8 @@ class RedrawnTest {
     private Circuit now() throws IOException {
         String text = Files.readString(Path.of("circuits/first-light.yaml")).replaceAll("\\bR2\\b", "R3");
         Path file = Files.writeString(folder.resolve("now.yaml"), text);
-        return Objects.requireNonNull(CircuitReader.withShippedParts().read(file).circuit());
+        return Objects.requireNonNull(
+                CircuitReader.withShippedParts().read(file).circuit());
     }
 
     private History said(String... lines) throws SentenceException {
@@ -56,13 +57,14 @@ class RedrawnTest {
 
         assertThat(redrawn.gone()).isEmpty();
         assertThat(redrawn.history().at()).isEqualTo(2);
-        assertThat(redrawn.history().states()).hasSize(4).allMatch(s -> s.board().equals(now));
+        assertThat(redrawn.history().states())
+                .hasSize(4)
+                .allMatch(s -> s.board().equals(now));
     }
 
     @Test
     void whatTheNewBoardDoesNotHaveIsNowhereToGoBackTo() throws Exception {
-        Redrawn redrawn =
-                Redrawn.of(said("r2 open", "put back", "r1 open"), grammar, new Sentences(now()));
+        Redrawn redrawn = Redrawn.of(said("r2 open", "put back", "r1 open"), grammar, new Sentences(now()));
 
         assertThat(redrawn.gone()).isEmpty();
         assertThat(sentences(redrawn.history())).hasSize(2);
@@ -84,7 +86,8 @@ class RedrawnTest {
         assertThat(redrawn.gone()).get().asString().contains("R2");
         assertThat(present.supposition().isNothing()).isTrue();
         assertThat(present.setting().meter()).isEqualTo(basic);
-        assertThat(sentences(redrawn.history().back()).get(redrawn.history().back().at()))
+        assertThat(sentences(redrawn.history().back())
+                        .get(redrawn.history().back().at()))
                 .startsWith("Suppose R1 is open.");
     }
 }
