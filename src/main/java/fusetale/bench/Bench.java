@@ -37,14 +37,17 @@ public final class Bench {
     private final Arrangement arrangement;
     private final Meter meter;
     private final Modelled modelled;
+    private final PeriodicSettings settings;
     private @Nullable Solver solver;
     private @Nullable Loading loading;
 
-    private Bench(Circuit circuit, Arrangement arrangement, Meter meter) {
+    private Bench(
+            Circuit circuit, Arrangement arrangement, Meter meter, Modelled modelled, PeriodicSettings settings) {
         this.circuit = circuit;
         this.arrangement = arrangement;
         this.meter = meter;
-        this.modelled = NetworkBuilder.build(circuit, arrangement.conditions());
+        this.modelled = modelled;
+        this.settings = settings;
     }
 
     /** The solver, made at the first look: beside a known state where there is one, which is faster and no different. */
@@ -74,7 +77,23 @@ public final class Bench {
      * @throws UnfitArrangement where the arrangement names what the circuit does not have
      */
     public static Bench of(Circuit circuit, Arrangement arrangement, Meter meter) throws UnfitArrangement {
-        return new Bench(arrangement.appliedTo(circuit), arrangement, meter);
+        Circuit arranged = arrangement.appliedTo(circuit);
+        return new Bench(
+                arranged,
+                arrangement,
+                meter,
+                NetworkBuilder.build(arranged, arrangement.conditions()),
+                PeriodicSettings.mains(arranged.mains().hertz().si()));
+    }
+
+    /** The same for figures that are shown: in finer steps, see {@link PeriodicSettings#shown}. */
+    public Bench shown() {
+        return new Bench(
+                circuit,
+                arrangement,
+                meter,
+                modelled,
+                PeriodicSettings.shown(circuit.mains().hertz().si()));
     }
 
     /** The circuit as arranged. */
@@ -208,13 +227,9 @@ public final class Bench {
         }
     }
 
-    private PeriodicSettings settings() {
-        return PeriodicSettings.mains(circuit.mains().hertz().si());
-    }
-
     private Solved<Seen> powered(List<Check> checks, @Nullable Seen near, Load loads, BooleanSupplier stopped) {
         Solved<PeriodicState> solved =
-                solver(near).periodicState(settings(), near == null ? null : near.state(), stopped);
+                solver(near).periodicState(settings, near == null ? null : near.state(), stopped);
         if (!(solved instanceof Solved.Found<PeriodicState> found)) {
             return new Solved.Failed<>(((Solved.Failed<PeriodicState>) solved).reason());
         }
@@ -225,8 +240,8 @@ public final class Bench {
         PeriodicState curves = checks.size() < MANY_CHECKS ? state : state.tabled();
         LoadedStates.Bare bare = new LoadedStates.Bare(state, curves);
         LoadedStates loaded = loads == Load.NEARLY
-                ? new LoadedStates(solver(null), meter, loading(), settings(), bare, NEARLY_RATIO)
-                : new LoadedStates(solver(null), meter, loading(), settings(), bare);
+                ? new LoadedStates(solver(null), meter, loading(), settings, bare, NEARLY_RATIO)
+                : new LoadedStates(solver(null), meter, loading(), settings, bare);
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();
         for (Check check : checks) {
@@ -272,7 +287,7 @@ public final class Bench {
         }
         OperatingPoint rest = found.value();
         OffReadings off = new OffReadings(
-                        modelled, solver(null), meter, rest, settings(), Capacitance.all(circuit), follows)
+                        modelled, solver(null), meter, rest, settings, Capacitance.all(circuit), follows)
                 .charged(arrangement.charged());
         List<Reading> readings = new ArrayList<>();
         List<Waveform> waveforms = new ArrayList<>();

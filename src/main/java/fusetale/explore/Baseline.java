@@ -19,13 +19,15 @@ import java.util.function.DoubleConsumer;
  * one.
  *
  * @param asArranged the healthy machine with the arrangement's deeds done
- * @param settled the same after fuses that melt even in a healthy machine (a clip lead in the wrong place) have melted
- * @param near the settled machine looked at once more beside itself: its lamps are then linearised where every supposition will
+ * @param settled the same after fuses that melt even in a healthy machine (a clip lead in the wrong place) have melted, as it is
+ *     shown
+ * @param near the settled machine, in the steps in which machines are compared, looked at once more beside itself: its lamps are then linearised where every supposition will
  *     linearise them, and what was worked out for its linear part is theirs too
- * @param spread readings and their ranges, in the order of the checks
+ * @param seen the look that the readings as built were taken from
+ * @param spread ranges of the readings, in the order of the checks
  * @param currents the settled machine for whoever asks for most of its voltages and currents
  */
-record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread, Seen currents) {
+record Baseline(Circuit asArranged, Settled settled, Seen near, Seen seen, Spread spread, Seen currents) {
     static Solved<Baseline> of(Question question, DoubleConsumer progress, BooleanSupplier stopped)
             throws UnfitArrangement {
         Circuit healthy = question.healthy();
@@ -57,13 +59,19 @@ record Baseline(Circuit asArranged, Settled settled, Seen near, Spread spread, S
         if (!(spreading instanceof Solved.Found<Spread> spread)) {
             return new Solved.Failed<>(reason(spreading));
         }
-        return new Solved.Found<>(
-                new Baseline(asArranged, rest, near, spread.value(), rest.seen().tabled()));
-    }
-
-    /** The look that the readings as built were taken from. */
-    Seen seen() {
-        return spread.nominal();
+        Solved<Settled> refining = rest.shown(stopped);
+        if (!(refining instanceof Solved.Found<Settled> refined)) {
+            return new Solved.Failed<>(reason(refining));
+        }
+        Settled shown = refined.value();
+        Solved<Seen> reading = Bench.of(left, question.arrangement(), question.meter())
+                .shown()
+                .look(question.checks(), shown.seen(), stopped);
+        if (!(reading instanceof Solved.Found<Seen> read)) {
+            return new Solved.Failed<>(reason(reading));
+        }
+        return new Solved.Found<>(new Baseline(
+                asArranged, shown, near, read.value(), spread.value(), shown.seen().tabled()));
     }
 
     static NotSolved reason(Solved<?> failed) {

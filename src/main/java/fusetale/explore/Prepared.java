@@ -106,7 +106,7 @@ public final class Prepared {
             throws UnfitArrangement, UnfitSupposition {
         Machine machine = Machine.of(question.healthy(), question.arrangement(), question.supposition());
         Set<String> open = Fates.openFromTheStart(question.arrangement(), question.supposition());
-        Solved<Settled> settling = Settled.of(machine, question.meter(), baseline.near(), open, stopped);
+        Solved<Settled> settling = Settled.shown(machine, question.meter(), baseline.near(), open, stopped);
         if (!(settling instanceof Solved.Found<Settled> found)) {
             return Explorer.unanswered(Baseline.reason(settling));
         }

@@ -9,6 +9,7 @@ import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Fuse;
 import fusetale.circuit.Part;
+import fusetale.mna.NotSolved;
 import fusetale.mna.Solved;
 import fusetale.signal.Waveform;
 import java.util.ArrayList;
@@ -64,7 +65,11 @@ record Settled(
      * @param amps current over a cycle [A]
      * @param melting when it melts at that
      */
-    record Carrying(Fuse fuse, Waveform amps, Melting melting) {}
+    record Carrying(Fuse fuse, Waveform amps, Melting melting) {
+        static Carrying of(Fuse fuse, Waveform amps) {
+            return new Carrying(fuse, amps, FuseBand.of(fuse.fitted()).melting(amps.rms()));
+        }
+    }
 
     /** The fuse still in place that carries most for what its marking asks for. */
     Optional<Carrying> mostOverloaded() {
@@ -88,6 +93,19 @@ record Settled(
             Machine start, Meter meter, @Nullable Seen near, Set<String> open, BooleanSupplier stopped)
             throws UnfitArrangement {
         return of(start, meter, near, open, FuseFate.CERTAIN_SECONDS, stopped);
+    }
+
+    /**
+     * The same, what is left as it is {@link #shown(BooleanSupplier) shown}.
+     *
+     * @param near a neighbouring look to start from
+     * @param open fuses that are open from the start
+     */
+    static Solved<Settled> shown(
+            Machine start, Meter meter, @Nullable Seen near, Set<String> open, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Solved<Settled> settling = of(start, meter, near, open, stopped);
+        return settling instanceof Solved.Found<Settled> found ? found.value().shown(stopped) : settling;
     }
 
     /**
@@ -136,12 +154,44 @@ record Settled(
         }
     }
 
+    /**
+     * The same with what is left solved once more in the finer steps of figures that are shown; as it is with the power off, and
+     * where finer steps lead nowhere.
+     *
+     * @param stopped asked now and then; true ends the work
+     */
+    Solved<Settled> shown(BooleanSupplier stopped) {
+        if (!bench.arrangement().powerOn()) {
+            return new Solved.Found<>(this);
+        }
+        Bench finer = bench.shown();
+        Solved<Seen> solved = finer.look(List.of(), seen, stopped);
+        if (!(solved instanceof Solved.Found<Seen> found)) {
+            NotSolved reason = ((Solved.Failed<Seen>) solved).reason();
+            return reason.kind() == NotSolved.Kind.STOPPED
+                    ? new Solved.Failed<>(reason)
+                    : new Solved.Found<>(this);
+        }
+        Seen fine = found.value();
+        List<Carrying> carrying = held.stream()
+                .map(c -> Carrying.of(c.fuse(), fine.amps(c.fuse().name())))
+                .toList();
+        return new Solved.Found<>(new Settled(
+                machine,
+                finer,
+                fine,
+                melted,
+                carrying,
+                race,
+                solves + fine.work().solves(),
+                melted.isEmpty() ? fine : first));
+    }
+
     private static List<Carrying> carrying(Machine machine, Seen seen, Set<String> gone) {
         List<Carrying> carrying = new ArrayList<>();
         for (Part part : machine.arranged().parts()) {
             if (part instanceof Fuse fuse && !gone.contains(fuse.name())) {
-                Waveform amps = seen.amps(fuse.name());
-                carrying.add(new Carrying(fuse, amps, FuseBand.of(fuse.fitted()).melting(amps.rms())));
+                carrying.add(Carrying.of(fuse, seen.amps(fuse.name())));
             }
         }
         return carrying;

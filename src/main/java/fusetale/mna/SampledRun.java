@@ -59,6 +59,11 @@ final class SampledRun implements PeriodicState {
             this.alongMains = alongMains;
         }
 
+        /** A state found over these very steps; null where it was over others. */
+        static @Nullable Restart over(Mesh mesh, @Nullable Restart state) {
+            return state != null && state.mesh.equals(mesh) ? state : null;
+        }
+
         /**
          * The element with its law linearised at the states it has here, where it is here; with the baseline it was given
          * for an earlier neighbour where that still does.

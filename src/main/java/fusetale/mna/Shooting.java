@@ -525,8 +525,8 @@ final class Shooting {
 
     private Solved<PeriodicState> found(String method, boolean near, Mesh mesh, double norm) {
         Work work = new Work(method, map.cycles(), stepper.stage.solves - solvesBefore, norm);
-        // in one cycle from a neighbour: its own state again
-        SampledRun.Restart same = map.cycles() == 1 ? neighbour : null;
+        // in one cycle from a neighbour, on its steps: its own state again
+        SampledRun.Restart same = map.cycles() == 1 ? SampledRun.Restart.over(mesh, neighbour) : null;
         double[][] vectors = {
             start.x.clone(),
             start.own.clone(),

@@ -36,6 +36,8 @@ import org.jspecify.annotations.Nullable;
  * under suppositions picked evenly from the catalogue; mean, r.m.s. and peaks of every test point's voltage and of every
  * fuse's and bridge leg's current.
  *
+ * <p>Steps are those in which many machines are compared, those of figures that are shown, and much finer ones.
+ *
  * <p>The converged value is that of steps a thousandth as wrong as usual and sixteen times as many at least; how far that
  * may be off itself is told from steps a hundredth as wrong. Errors are parts of the converged value; where that is close to
  * zero, of a hundredth of the waveform's largest magnitude, of 0.1 V or of 1 mA, whichever is the most: what is asked for
@@ -186,6 +188,8 @@ public final class Accuracy {
         List<Setting> settings = new ArrayList<>();
         settings.add(new Setting(usual.accuracy() / 100, 8 * usual.fewestSteps()));
         settings.add(new Setting(usual.accuracy(), usual.fewestSteps()));
+        PeriodicSettings shown = PeriodicSettings.shown(60);
+        settings.add(new Setting(shown.accuracy(), shown.fewestSteps()));
         for (int k = 2; k < arguments.length; k++) {
             String[] two = arguments[k].split("/", -1);
             settings.add(new Setting(Double.parseDouble(two[0]), Integer.parseInt(two[1])));
