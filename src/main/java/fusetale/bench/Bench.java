@@ -41,8 +41,7 @@ public final class Bench {
     private @Nullable Solver solver;
     private @Nullable Loading loading;
 
-    private Bench(
-            Circuit circuit, Arrangement arrangement, Meter meter, Modelled modelled, PeriodicSettings settings) {
+    private Bench(Circuit circuit, Arrangement arrangement, Meter meter, Modelled modelled, PeriodicSettings settings) {
         this.circuit = circuit;
         this.arrangement = arrangement;
         this.meter = meter;

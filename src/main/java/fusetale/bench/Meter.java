@@ -180,10 +180,7 @@ public record Meter(
     }
 
     private double leastInputOhms(MeterFunction function, List<MeterRange> ranges) {
-        return ranges.stream()
-                .mapToDouble(r -> inputOhms(function, r))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return ranges.stream().mapToDouble(r -> inputOhms(function, r)).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     /**

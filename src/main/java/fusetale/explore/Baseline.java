@@ -71,7 +71,12 @@ record Baseline(Circuit asArranged, Settled settled, Seen near, Seen seen, Sprea
             return new Solved.Failed<>(reason(reading));
         }
         return new Solved.Found<>(new Baseline(
-                asArranged, shown, near, read.value(), spread.value(), shown.seen().tabled()));
+                asArranged,
+                shown,
+                near,
+                read.value(),
+                spread.value(),
+                shown.seen().tabled()));
     }
 
     static NotSolved reason(Solved<?> failed) {

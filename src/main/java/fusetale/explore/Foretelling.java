@@ -160,7 +160,8 @@ public final class Foretelling {
         // once more beside itself, so that its lamps are linearised where every supposition will linearise them: less
         // than a digit of a reading, and nothing to who only looks
         Bench again = Bench.of(specimen.circuit(), arrangement, meter);
-        Seen second = checks.isEmpty() ? null : again.look(List.of(), first, stopped).orElse(reason -> null);
+        Seen second =
+                checks.isEmpty() ? null : again.look(List.of(), first, stopped).orElse(reason -> null);
         Seen near = second == null ? first : second;
         Foretelling bare = new Foretelling(specimen, arrangement, asArranged, meter, checks, near, null);
         Foretold shows = bare.solved(Supposition.NOTHING, stopped).orElse(null);
@@ -325,8 +326,7 @@ public final class Foretelling {
                 return false;
             }
             double ohms = Math.abs(found.value().reading().value());
-            boolean moves =
-                    branch.amps() * ohms > Math.max(MOVES_NOTHING_VOLTS, MOVES_NOTHING_RATIO * branch.volts());
+            boolean moves = branch.amps() * ohms > Math.max(MOVES_NOTHING_VOLTS, MOVES_NOTHING_RATIO * branch.volts());
             if (moves || (measured && ohms > MOVES_NOTHING_RATIO * meter.leastInputOhms())) {
                 return false;
             }

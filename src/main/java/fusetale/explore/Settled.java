@@ -168,9 +168,7 @@ record Settled(
         Solved<Seen> solved = finer.look(List.of(), seen, stopped);
         if (!(solved instanceof Solved.Found<Seen> found)) {
             NotSolved reason = ((Solved.Failed<Seen>) solved).reason();
-            return reason.kind() == NotSolved.Kind.STOPPED
-                    ? new Solved.Failed<>(reason)
-                    : new Solved.Found<>(this);
+            return reason.kind() == NotSolved.Kind.STOPPED ? new Solved.Failed<>(reason) : new Solved.Found<>(this);
         }
         Seen fine = found.value();
         List<Carrying> carrying = held.stream()

@@ -15,7 +15,8 @@ public record PeriodicSettings(
     /** Refuses what has no meaning. */
     public PeriodicSettings {
         if (!(period > 0) || !Double.isFinite(period) || !(accuracy > 0) || !(periodicity > 0)) {
-            throw new IllegalArgumentException("period, accuracy and periodicity must be above zero, the period finite");
+            throw new IllegalArgumentException(
+                    "period, accuracy and periodicity must be above zero, the period finite");
         }
         if (fewestSteps < 8 || fewestSteps > Reductions.GRAINS || Integer.bitCount(fewestSteps) != 1) {
             throw new IllegalArgumentException("fewest steps must be a power of two from 8 to " + Reductions.GRAINS);

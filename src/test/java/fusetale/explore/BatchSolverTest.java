@@ -112,8 +112,8 @@ class BatchSolverTest {
 
         for (int k = 0; k < all.size(); k++) {
             Outcome outcome = ((Answer.Answered) answers.get(k)).outcome();
-            Map<Check, Reading> read = found(batched.get(k)).kept().readings().stream()
-                    .collect(Collectors.toMap(Reading::check, r -> r));
+            Map<Check, Reading> read =
+                    found(batched.get(k)).kept().readings().stream().collect(Collectors.toMap(Reading::check, r -> r));
             assertThat(read).hasSameSizeAs(outcome.readings());
             for (Compared compared : outcome.readings()) {
                 Reading shown = compared.asSupposed();

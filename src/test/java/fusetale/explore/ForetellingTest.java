@@ -135,8 +135,11 @@ class ForetellingTest {
                 List.of(new Fault("R1", "", FailureMode.DRIFTED, new Quantity(drifted / ohms, Unit.RATIO))));
 
         Reading built = foretelling.asBuilt().orElseThrow().readings().get(0);
-        Reading told =
-                foretelling.under(supposed, () -> false).orElseThrow().readings().get(0);
+        Reading told = foretelling
+                .under(supposed, () -> false)
+                .orElseThrow()
+                .readings()
+                .get(0);
 
         assertThat(built.value()).isCloseTo(healthy, withinPercentage(0.5));
         assertThat(told.value()).isCloseTo(divided(volts, drifted, ohms, meterOhms), withinPercentage(0.5));
@@ -167,8 +170,7 @@ class ForetellingTest {
 
         Foretold told = foretelling
                 .under(
-                        new Supposition(List.of(
-                                new Fault("R4", "", FailureMode.OPEN, new Quantity(1e9, Unit.OHM)))),
+                        new Supposition(List.of(new Fault("R4", "", FailureMode.OPEN, new Quantity(1e9, Unit.OHM)))),
                         () -> false)
                 .orElseThrow();
 

@@ -61,7 +61,11 @@ class AccuracyTest {
         Circuit circuit = circuit(machine, supposed);
         Modelled modelled = NetworkBuilder.build(
                 circuit, Conditions.mains(circuit.mains().volts().si()));
-        compare(circuit, modelled, PeriodicSettings.mains(circuit.mains().hertz().si()), FLOOR_OF_MEAN);
+        compare(
+                circuit,
+                modelled,
+                PeriodicSettings.mains(circuit.mains().hertz().si()),
+                FLOOR_OF_MEAN);
     }
 
     /** Among them those that steps for comparing miss: alternating currents without a mean, milliamperes, a thyristor's instant. */
@@ -86,7 +90,11 @@ class AccuracyTest {
                         .orElseThrow());
         Circuit circuit = arrangement.appliedTo(drawn);
         Modelled modelled = NetworkBuilder.build(circuit, arrangement.conditions());
-        compare(circuit, modelled, PeriodicSettings.shown(circuit.mains().hertz().si()), FLOOR_OF_PEAK);
+        compare(
+                circuit,
+                modelled,
+                PeriodicSettings.shown(circuit.mains().hertz().si()),
+                FLOOR_OF_PEAK);
     }
 
     private static Circuit circuit(String machine, @Nullable String supposed)
