@@ -17,7 +17,8 @@ import java.util.stream.Collectors;
  * @param stories the orders of what changes the machine, those of most machines first
  */
 public record Aftermath(Settings settings, List<Event> events, List<Story> stories) {
-    private static final int LEAST_SHARE = 50;
+    /** One machine in so many is worth a warning. */
+    private static final int NOTED_SHARE = 50;
 
     /** Copies the lists. */
     public Aftermath {
@@ -51,7 +52,8 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
     /** Plays a board forward. */
     public static Aftermath of(Board board, Settings settings) {
         States states = new States(board);
-        Gathered everything = new Gathered();
+        int noted = (settings.machines() + NOTED_SHARE - 1) / NOTED_SHARE;
+        Gathered everything = new Gathered(noted);
         Map<String, Gathered> byStory = new LinkedHashMap<>();
         for (int machine = 0; machine < settings.machines(); machine++) {
             Play.Course course = new Play(states, new Draw(settings.seed(), machine), settings).course();
@@ -65,7 +67,7 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
                             .distinct()
                             .collect(Collectors.joining(", "));
             everything.add(course.happenings(), course.end());
-            byStory.computeIfAbsent(key, k -> new Gathered()).add(changes, course.end());
+            byStory.computeIfAbsent(key, k -> new Gathered(noted)).add(changes, course.end());
         }
         List<Event> events = everything.events();
         List<Story> stories = byStory.values().stream()
@@ -79,7 +81,7 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
     public List<Event> damageWithin(double seconds) {
         return events.stream()
                 .filter(e -> e.harm().gravity() == Harm.Gravity.DAMAGE)
-                .filter(e -> e.leastSeconds() <= seconds && e.count() * LEAST_SHARE >= settings.machines())
+                .filter(e -> e.notedSeconds() <= seconds)
                 .sorted(Comparator.comparingDouble(Event::leastSeconds))
                 .toList();
     }
@@ -87,8 +89,18 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
     /** Happenings of several machines, those alike together. */
     private static final class Gathered {
         private final Map<String, List<Play.Happening>> alike = new LinkedHashMap<>();
+        private final int noted;
         private int machines;
         private Story.End end = Story.End.RESTS;
+
+        /**
+         * None yet.
+         *
+         * @param noted how many machines are worth a warning
+         */
+        Gathered(int noted) {
+            this.noted = noted;
+        }
 
         void add(List<Play.Happening> happenings, Story.End how) {
             machines++;
@@ -104,12 +116,12 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
 
         List<Event> events() {
             return alike.values().stream()
-                    .map(Gathered::event)
+                    .map(this::event)
                     .sorted(Comparator.comparingDouble(Event::middleSeconds))
                     .toList();
         }
 
-        private static Event event(List<Play.Happening> happenings) {
+        private Event event(List<Play.Happening> happenings) {
             double[] seconds = happenings.stream()
                     .mapToDouble(Play.Happening::seconds)
                     .sorted()
@@ -124,6 +136,7 @@ public record Aftermath(Settings settings, List<Event> events, List<Story> stori
                     seconds[seconds.length / 2],
                     seconds[seconds.length - 1],
                     seconds.length,
+                    seconds.length < noted ? Double.POSITIVE_INFINITY : seconds[noted - 1],
                     e.source());
         }
     }

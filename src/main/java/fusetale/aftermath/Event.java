@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param middleSeconds in half of the machines where it happens at all it has happened by then [s]
  * @param mostSeconds latest [s]
  * @param count in how many machines
+ * @param notedSeconds by when one machine in fifty has come to it, of all that were drawn [s]; infinite where fewer ever do
  * @param source where the limit behind it is from
  */
 public record Event(
@@ -25,6 +26,7 @@ public record Event(
         double middleSeconds,
         double mostSeconds,
         int count,
+        double notedSeconds,
         String source) {
     /** {@code BR201.leg2} or {@code F201}. */
     public String target() {

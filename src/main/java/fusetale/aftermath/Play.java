@@ -309,10 +309,10 @@ final class Play {
     }
 
     private static Event event(Wear w) {
-        return new Event(w.part(), w.place(), w.harm(), w.consequence(), 0, 0, 0, 1, w.source());
+        return new Event(w.part(), w.place(), w.harm(), w.consequence(), 0, 0, 0, 1, 0, w.source());
     }
 
     private static Event event(Body b, Limit l) {
-        return new Event(b.part(), b.place(), l.harm(), l.consequence(), 0, 0, 0, 1, l.source());
+        return new Event(b.part(), b.place(), l.harm(), l.consequence(), 0, 0, 0, 1, 0, l.source());
     }
 }

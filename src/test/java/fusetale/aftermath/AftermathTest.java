@@ -186,6 +186,22 @@ class AftermathTest {
         assertThat(aftermath.damageWithin(139)).extracting(Event::harm).containsExactly(Harm.BURNS_OPEN);
     }
 
+    /** Of a hundred machines whose limits differ, the first to come to it is one in a hundred; the second makes one in fifty. */
+    @Test
+    void damageCountsWhenOneInFiftyHasComeToItByThen() {
+        Limit spread = new Limit(125, 225, Harm.BURNS_OPEN, OPEN, "by hand");
+        Board board = new Given(List.of(coil(spread)), h -> watts(h.contains(OPEN) ? 0 : 50));
+
+        Aftermath aftermath = Aftermath.of(board, new Aftermath.Settings(100, 1, 3600, 25, 25));
+
+        Event event = aftermath.events().get(0);
+        double first = event.leastSeconds();
+        double second = event.notedSeconds();
+        assertThat(second).isGreaterThan(first);
+        assertThat(aftermath.damageWithin((first + second) / 2)).isEmpty();
+        assertThat(aftermath.damageWithin(second)).containsExactly(event);
+    }
+
     /**
      * Four windings of 8 W, each 1 K/W to the core, and the core with 8 W of its own 1.5 K/W to the air: 8 + 1.5·40 = 68 K above the air. By
      * its own watts alone each would seem to stay at 8·2.5 = 20 K.
