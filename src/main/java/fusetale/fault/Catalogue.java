@@ -110,13 +110,14 @@ public final class Catalogue {
 
     /**
      * A part is first turned round, or exchanged, and then fails. What fails in its leads, its socket or before its winding lies in series
-     * with what fails in it, whichever is said first.
+     * with what fails in it, whichever is said first. What the switch of a coil adds comes on top of what its winding has become.
      */
     private static int rank(Fault fault) {
         return switch (fault.mode()) {
             case REVERSED, SWAPPED -> 0;
             case WRONG_RATING -> 1;
             case CRACKED_JOINT, LOOSE -> 2;
+            case BURNT -> fault.place().equals(DualCoilFailures.SWITCH) ? 4 : 3;
             default -> fault.place().equals(TransformerFailures.CUT_OUT) ? 2 : 3;
         };
     }
@@ -137,5 +138,15 @@ public final class Catalogue {
                 .filter(p -> p instanceof Wire w && w.one().equals(net))
                 .map(p -> ((Wire) p).two())
                 .findFirst();
+    }
+
+    /**
+     * Across what a fault laid a wire: the part, or the place of it, that is shorted or leaks there.
+     *
+     * @param wire of a circuit as supposed
+     * @return {@code Q204.ce} of {@code Q204.ce~short}; empty for any other wire
+     */
+    public static Optional<String> bridged(Wire wire) {
+        return Failing.path(wire.name(), FailureMode.SHORT).or(() -> Failing.path(wire.name(), FailureMode.LEAKY));
     }
 }

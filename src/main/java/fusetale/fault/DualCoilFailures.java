@@ -30,7 +30,9 @@ import java.util.List;
 final class DualCoilFailures implements Failures<DualCoil> {
     private static final String POWER = "power";
     private static final String HOLD = "hold";
-    private static final String SWITCH = "switch";
+
+    /** Place of the end-of-stroke switch. */
+    static final String SWITCH = "switch";
 
     @Override
     public String kind() {

@@ -8,6 +8,7 @@ import fusetale.quantity.Quantity;
 import fusetale.quantity.Tolerance;
 import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
+import java.util.Optional;
 
 /**
  * One part about to fail in one way, with the deeds its kind may do to the circuit.
@@ -75,12 +76,18 @@ record Failing<P>(Circuit circuit, P healthy, P now, Fault fault, double amountS
 
     /** Whether a net came about where something is open inside a part: see {@link #label} and {@link Rewiring#inSeries}. */
     static boolean behindBreak(Net net) {
-        String name = net.name();
+        return net.name().endsWith("~") && path(net.name(), FailureMode.OPEN).isPresent();
+    }
+
+    /** What failed where a part or net has a name by {@link #label}; empty where it has none, or failed in another way. */
+    static Optional<String> path(String name, FailureMode mode) {
         int end = name.length();
         while (end > 0 && name.charAt(end - 1) == '~') {
             end--;
         }
-        return end < name.length() && name.substring(0, end).endsWith("~" + FailureMode.OPEN.compact());
+        String label = name.substring(0, end);
+        String how = "~" + mode.compact();
+        return label.endsWith(how) ? Optional.of(label.substring(0, label.length() - how.length())) : Optional.empty();
     }
 
     /** What to throw where a kind is handed a mode it does not list. */
