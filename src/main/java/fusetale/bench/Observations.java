@@ -149,7 +149,10 @@ public final class Observations {
         } else if (part instanceof DualCoil coil && has(coil.name())) {
             Waveform strong = seen.amps(coil.name());
             Waveform held = seen.amps(coil.name() + ".hold");
-            add(coil.name(), PlungerLaw.of(coil, strong, held, seen.volts(coil.one(), coil.two())), "");
+            DualCoil sound = healthy.part(coil.name())
+                    .map(p -> p instanceof DualCoil d ? d : coil)
+                    .orElse(coil);
+            add(coil.name(), PlungerLaw.of(sound, coil, strong, held, seen.volts(coil.one(), coil.two())), "");
         } else if (part instanceof Controller controller) {
             startUp(controller);
         } else if (part instanceof Electrolytic c) {

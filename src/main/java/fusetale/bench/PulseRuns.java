@@ -5,6 +5,7 @@ import fusetale.circuit.Coil;
 import fusetale.circuit.DualCoil;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Part;
+import fusetale.circuit.Relay;
 import fusetale.mna.PeriodicSettings;
 import fusetale.mna.PeriodicState;
 import fusetale.mna.Run;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -61,7 +63,7 @@ public final class PulseRuns {
         PeriodicSettings settings = PeriodicSettings.mains(1 / period);
         Map<String, Double> pulses = supply.pulsedSeconds();
         double longest = pulses.values().stream().mapToDouble(s -> s).max().orElse(0);
-        double after = Math.max(CYCLES_AFTER * period, CONSTANTS_AFTER * slowest(circuit, pulses.keySet()));
+        double after = Math.max(CYCLES_AFTER * period, CONSTANTS_AFTER * slowest(healthy, circuit, pulses.keySet()));
         List<PulseRun> runs = new ArrayList<>();
         Solved<PeriodicState> resting =
                 rest(build(healthy, circuit, supply, stuck, LATER * period), settings, near, stopped);
@@ -109,17 +111,33 @@ public final class PulseRuns {
         return timed;
     }
 
-    /** Longest L/R [s] of the pulsed coils. */
-    private static double slowest(Circuit circuit, Collection<String> driven) {
-        double most = 0;
+    /** Longest L/R [s] of all windings of what is pulsed, by its own name or by that of what commands it. */
+    private static double slowest(Circuit healthy, Circuit circuit, Collection<String> driven) {
+        Set<String> pulsed = new TreeSet<>(driven);
         for (String name : driven) {
-            Part part = circuit.part(name).orElse(null);
-            if (part instanceof Coil c) {
-                most = Math.max(most, c.henries().si() / c.ohms().si());
-            } else if (part instanceof DualCoil c) {
-                most = Math.max(most, c.powerHenries().si() / c.powerOhms().si());
+            for (LogicOutput output : Driven.outputs(healthy, name)) {
+                if (output.commands() != null) {
+                    pulsed.add(output.commands());
+                }
             }
         }
-        return most;
+        return pulsed.stream()
+                .flatMap(name -> circuit.part(name).stream())
+                .mapToDouble(PulseRuns::slowest)
+                .max()
+                .orElse(0);
+    }
+
+    private static double slowest(Part part) {
+        if (part instanceof Coil c) {
+            return c.henries().si() / c.ohms().si();
+        } else if (part instanceof DualCoil c) {
+            return Math.max(
+                    c.powerHenries().si() / c.powerOhms().si(),
+                    c.holdHenries().si() / c.holdOhms().si());
+        } else if (part instanceof Relay r) {
+            return r.winding().henries().si() / r.winding().ohms().si();
+        }
+        return 0;
     }
 }

@@ -2,6 +2,7 @@ package fusetale.circuit;
 
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Toleranced;
+import fusetale.quantity.Unit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,42 @@ public record Coil(
         @Nullable Quantity holdAmps,
         About about)
         implements Part {
+    /**
+     * Power in a sound winding [W] from which a plunger goes in, and from which it stays in, where no currents are stated: judgement,
+     * from coils whose currents are, 2 A and 0.8 A through 7 ohm.
+     */
+    public static final double PULLS_IN_WATTS = 30;
+
+    /** See {@link #PULLS_IN_WATTS}. */
+    public static final double HOLDS_WATTS = 4;
+
+    /** Current that pulls the plunger in, as stated or by the power it takes [A]. */
+    public double pullsInFromAmps() {
+        return pullInAmps == null ? Math.sqrt(PULLS_IN_WATTS / ohms.si()) : pullInAmps.si();
+    }
+
+    /** Current that keeps it in, as stated or by the power it takes [A]. */
+    public double holdsFromAmps() {
+        return holdAmps == null ? Math.sqrt(HOLDS_WATTS / ohms.si()) : holdAmps.si();
+    }
+
+    /**
+     * The same plunger in another winding. It asks for the ampere turns it asked for.
+     *
+     * @param turnsRatio of the turns it has now to those it had
+     */
+    public Coil rewound(Toleranced otherOhms, Toleranced otherHenries, double turnsRatio) {
+        return new Coil(
+                name,
+                one,
+                two,
+                otherOhms,
+                otherHenries,
+                new Quantity(pullsInFromAmps() / turnsRatio, Unit.AMPERE),
+                new Quantity(holdsFromAmps() / turnsRatio, Unit.AMPERE),
+                about);
+    }
+
     /** What its winding is made of. */
     public Wound wound() {
         return about.wound(Make.Windings.ALONE, Wound.ofSolenoid());

@@ -17,6 +17,7 @@ import fusetale.signal.Waveform;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Takes the figures of one run of a pulse; one use. */
@@ -59,7 +60,7 @@ final class PulseReading {
         double offAmps = Math.abs(coil.value(off));
         double reached = 0;
         double pullIn = Double.NaN;
-        double pullInAmps = pullInAmps(switching.driven());
+        double pullInAmps = here(PulseReading::pullInAmps, Coil::pullsInFromAmps);
         for (int k = 0; k < coil.size(); k++) {
             double amps = Math.abs(coil.value(k));
             reached = Math.max(reached, amps);
@@ -215,7 +216,7 @@ final class PulseReading {
     }
 
     private double dropOut(int off) {
-        double hold = holdAmps(switching.driven());
+        double hold = here(PulseReading::holdAmps, Coil::holdsFromAmps);
         for (int k = off; k < coil.size(); k++) {
             if (Math.abs(coil.value(k)) < hold) {
                 return k == off ? 0 : crossing(k, hold) - to;
@@ -279,6 +280,12 @@ final class PulseReading {
             return c.henries().si();
         }
         return part instanceof DualCoil c ? c.powerHenries().si() : 0;
+    }
+
+    /** A current of the plunger as it is wound in this machine; not known where the drawing does not state it. */
+    private double here(ToDoubleFunction<Part> stated, ToDoubleFunction<Coil> now) {
+        double drawn = stated.applyAsDouble(switching.driven());
+        return !Double.isNaN(drawn) && here(switching.driven()) instanceof Coil c ? now.applyAsDouble(c) : drawn;
     }
 
     static double pullInAmps(Part driven) {

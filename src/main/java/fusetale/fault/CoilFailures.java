@@ -11,7 +11,6 @@ import static fusetale.fault.FailureMode.SHORTED_TURNS;
 
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Coil;
-import fusetale.quantity.Toleranced;
 import fusetale.quantity.Unit;
 import java.util.List;
 
@@ -21,7 +20,8 @@ import java.util.List;
  *
  * <p>Shorted turns with a share k of the turns left: resistance × k, inductance × k² (turns squared on the same core). That
  * the dead turns also damp the living ones while the current changes is left out: steady currents are right, the first
- * milliseconds of a pulse are not. Partly open: the wire has all but parted, at a corroded end or where it broke and still
+ * milliseconds of a pulse are not. The plunger asks for the ampere turns it always asked for, so that its currents go with
+ * 1/k. Partly open: the wire has all but parted, at a corroded end or where it broke and still
  * touches, so that the winding measures more than it should; its turns are all there.
  */
 final class CoilFailures implements Failures<Coil> {
@@ -46,15 +46,11 @@ final class CoilFailures implements Failures<Coil> {
         Coil c = f.now();
         double left = f.amountSi();
         return switch (f.fault().mode()) {
-            case OPEN, PARTLY_OPEN -> f.replacedBy(with(c, f.exactly(Unit.OHM), c.henries()));
+            case OPEN, PARTLY_OPEN -> f.replacedBy(c.rewound(f.exactly(Unit.OHM), c.henries(), 1));
             case SHORT -> f.across(c.one(), c.two());
             case SHORTED_TURNS ->
-                f.replacedBy(with(c, c.ohms().times(left), c.henries().times(left * left)));
+                f.replacedBy(c.rewound(c.ohms().times(left), c.henries().times(left * left), left));
             default -> throw f.unlisted();
         };
-    }
-
-    private static Coil with(Coil c, Toleranced ohms, Toleranced henries) {
-        return new Coil(c.name(), c.one(), c.two(), ohms, henries, c.pullInAmps(), c.holdAmps(), c.about());
     }
 }

@@ -163,6 +163,41 @@ class ObservationsTest {
                 .isEqualTo(sight);
     }
 
+    /**
+     * 30 W in 2.7 ohm are 3.33 A. Behind a bad joint of some 24 ohm 48 V drive 1.7 A through all of the turns: not enough, however
+     * little power the winding itself now asks for. A quarter of the turns asks for 13.3 A: 10 A behind 4.1 ohm are
+     * not enough, where 7 A are for all of them.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "27, 6e-3, 0, STILL",
+        "2.7, 6e-3, 0, PULLS_IN",
+        "0.675, 3.75e-4, 4.1, STILL",
+        "2.7, 6e-3, 4.1, PULLS_IN"
+    })
+    void aPlungerOfTwoWindingsAsksForItsAmpereTurns(double ohms, double henries, double lead, Sight sight) {
+        DualCoil sound = dual(EndOfStroke.FOLLOWS, false, 150);
+        DualCoil failed = new DualCoil(
+                "L1",
+                net("fed"),
+                net("gnd"),
+                exactly(ohms, Unit.OHM),
+                exactly(henries, Unit.HENRY),
+                sound.holdOhms(),
+                sound.holdHenries(),
+                EndOfStroke.FOLLOWS,
+                /* pulledIn= */ false,
+                About.NOTHING);
+        Circuit healthy = fed(48, sound, resistor("R1", "top", "fed", 1));
+        Circuit supposed = fed(48, failed, resistor("R1", "top", "fed", lead + 1e-3));
+        Seen seen = BridgeSupplyTest.look(supposed, Arrangement.powered(supposed), Meter.trueRms4000(), List.of());
+
+        assertThat(Observations.of(healthy, seen, Set.of(), COLD))
+                .filteredOn(o -> o.part().equals("L1"))
+                .extracting(Observation::sight)
+                .containsExactly(sight);
+    }
+
     private static Controller controller() {
         return new Controller(
                 "U1",

@@ -27,6 +27,7 @@ import fusetale.circuit.Zener;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
+import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,10 +106,14 @@ class PulsesTest {
     }
 
     private static Pulsed pulsed(Circuit machine, double seconds, Supposition supposition) {
+        return pulsed(machine, "L1", seconds, supposition);
+    }
+
+    private static Pulsed pulsed(Circuit machine, String name, double seconds, Supposition supposition) {
         Question question = new Question(
                 machine,
                 supposition,
-                Arrangement.powered(machine).withPulse("L1", seconds),
+                Arrangement.powered(machine).withPulse(name, seconds),
                 Meter.trueRms4000(),
                 List.of(new Check("rail", "gnd", MeterFunction.DC_VOLTS)),
                 new Question.Options(2, 1, 0));
@@ -259,5 +264,42 @@ class PulsesTest {
         Answer answer = new Explorer(1).answer(question, (done, of) -> {}, () -> false);
 
         assertThat(((Answer.Answered) answer).outcome().bench().pulses()).isEmpty();
+    }
+
+    /** Half the turns: 2 Ω, 5 mH, 14 A; the same ampere turns at 6 A and 1 A. With τ = 2.5 ms 6 A come after τ·ln(14/8). */
+    @Test
+    void aPlungerAsksForItsAmpereTurnsOfFewerTurns() {
+        Quantity half = quantity(0.5, Unit.RATIO);
+        Supposition shorted = new Supposition(List.of(new Fault("L1", "", FailureMode.SHORTED_TURNS, half)));
+
+        List<PulseFigures> supposed =
+                pulsed(machine(3, 0.5, contact(), diode()), 0.040, shorted).asSupposed();
+
+        assertThat(one(supposed, PulseFigures::pullInSeconds)).isCloseTo(2.5e-3 * Math.log(14 / 8.0), within(1e-5));
+        // from 14 A against 0.9 V over 2 Ω down to 1 A: τ·ln((14 + 0.45)/(1 + 0.45))
+        assertThat(one(supposed, PulseFigures::dropOutSeconds))
+                .isCloseTo(2.5e-3 * Math.log(14.45 / 1.45), within(1e-4));
+    }
+
+    /** Ten times the inductance, so a time constant of 50 ms: below 0.5 A after τ·ln((I + V/R)/(0.5 + V/R)), V of 0.9 V. */
+    @Test
+    void aRunGoesOnUntilWhatAnOutputCommandsHasDroppedOut() {
+        Coil quick = coil(3, 0.5);
+        Coil slow = new Coil(
+                "L1",
+                quick.one(),
+                quick.two(),
+                quick.ohms(),
+                exactly(10 * HENRIES, Unit.HENRY),
+                quick.pullInAmps(),
+                quick.holdAmps(),
+                About.NOTHING);
+        Circuit machine = machine(3, 0.5, contact(), diode()).with(slow);
+
+        Pulsed pulsed = pulsed(machine, "U1", 0.1, Supposition.NOTHING);
+
+        double reached = FULL * (1 - Math.exp(-0.1 / (10 * TAU)));
+        assertThat(one(pulsed.asBuilt(), PulseFigures::dropOutSeconds))
+                .isCloseTo(10 * TAU * Math.log((reached + 0.225) / (0.5 + 0.225)), within(2e-3));
     }
 }

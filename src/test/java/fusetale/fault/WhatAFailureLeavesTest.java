@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Coil;
 import fusetale.circuit.DualCoil;
 import fusetale.circuit.OpAmp;
 import fusetale.circuit.Transformer;
@@ -86,5 +87,34 @@ class WhatAFailureLeavesTest {
         assertThatThrownBy(() -> Catalogue.apply(low, swapped))
                 .isInstanceOf(UnfitSupposition.class)
                 .hasMessageContaining("no room");
+    }
+
+    /** 20 ohm of a winding whose wire has all but parted, and 5 ohm of its switch: 25 ohm, whichever is said first. */
+    @Test
+    void aBurntSwitchComesOnTopOfItsWinding() throws UnfitSupposition {
+        Fault winding = new Fault("L208", "power", FailureMode.PARTLY_OPEN, new Quantity(20, Unit.OHM));
+        Fault contact = new Fault("L208", "switch", FailureMode.BURNT, new Quantity(5, Unit.OHM));
+
+        DualCoil one = (DualCoil) apply(winding, contact).part("L208").orElseThrow();
+        DualCoil other = (DualCoil) apply(contact, winding).part("L208").orElseThrow();
+
+        assertThat(one.powerOhms().si()).isCloseTo(25, within(1e-9));
+        assertThat(other).isEqualTo(one);
+    }
+
+    /**
+     * No currents are stated: 30 W in 4 ohm are 2.739 A, 4 W are 1 A. A plunger's force follows the ampere turns: with half the
+     * turns it takes twice the amperes, with all of them behind a bad joint the same.
+     */
+    @ParameterizedTest
+    @CsvSource({"SHORTED_TURNS, 0.5, RATIO, 2", "PARTLY_OPEN, 20, OHM, 1"})
+    void aPlungerAsksForItsAmpereTurns(FailureMode mode, double amount, Unit unit, double times)
+            throws UnfitSupposition {
+        Coil after = (Coil) apply(new Fault("L205", "", mode, new Quantity(amount, unit)))
+                .part("L205")
+                .orElseThrow();
+
+        assertThat(after.pullsInFromAmps()).isCloseTo(times * Math.sqrt(30 / 4.0), within(1e-9));
+        assertThat(after.holdsFromAmps()).isCloseTo(times * 1, within(1e-9));
     }
 }
