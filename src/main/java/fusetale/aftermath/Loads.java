@@ -31,12 +31,12 @@ public record Loads(Map<String, Double> watts, Map<String, Double> outerWatts, L
      */
     public static Loads of(Seen seen, Seen asBuilt, Supposition supposed, Circuit start) {
         Seen tabled = seen.tabled();
-        Losses.Heat heat = Losses.of(tabled, asBuilt.circuit(), start);
+        Heat heat = Losses.of(tabled, asBuilt.circuit(), start);
         return new Loads(heat.watts(), heat.outerWatts(), Wears.of(tabled, asBuilt, supposed));
     }
 
-    /** Heat of a body [W]. */
-    double watts(Body body) {
-        return watts.getOrDefault(body.name(), 0.0);
+    /** Where its heat comes about. */
+    Heat heat() {
+        return new Heat(watts, outerWatts);
     }
 }

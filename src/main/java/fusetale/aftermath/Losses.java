@@ -22,6 +22,7 @@ import fusetale.circuit.Transformer.Winding;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Wire;
 import fusetale.circuit.Zener;
+import fusetale.fault.Catalogue;
 import fusetale.signal.Waveform;
 import java.util.HashMap;
 import java.util.Map;
@@ -49,15 +50,14 @@ final class Losses {
     private final Map<String, Double> outerWatts = new HashMap<>();
 
     private final Circuit bodied;
+    private final Map<String, Body> bodies = new HashMap<>();
 
     private Losses(Seen seen, Circuit healthy, Circuit bodied) {
         this.seen = seen;
         this.healthy = healthy;
         this.bodied = bodied;
+        Bodies.of(bodied).forEach(b -> bodies.put(b.name(), b));
     }
-
-    /** Heats of bodies [W] by name, and those that belong to a part but none of its bodies. */
-    record Heat(Map<String, Double> watts, Map<String, Double> outerWatts) {}
 
     /**
      * Heats of a machine.
@@ -90,12 +90,36 @@ final class Losses {
             double ohms = p.clipOhms().si() + (link < 1e6 ? LINK_SHARE * link : 0);
             copper(p.name(), p.name(), ohms);
         } else if (part instanceof Wire p) {
-            if (p.ratedAmps() != null) {
-                double ratio = rms(p.name()) / p.ratedAmps().si();
-                watts.put(p.name(), ratedRiseKelvin(p) * ratio * ratio); // behind 1 K/W
-            }
+            wire(p);
         } else {
             silicon(part);
+        }
+    }
+
+    /** One with a rating warms up by itself; what a fault laid through a part warms the part. */
+    private void wire(Wire wire) {
+        if (wire.ratedAmps() != null) {
+            double ratio = rms(wire.name()) / wire.ratedAmps().si();
+            watts.put(wire.name(), ratedRiseKelvin(wire) * ratio * ratio); // behind 1 K/W
+            return;
+        }
+        Catalogue.bridged(wire).ifPresent(failed -> within(failed, wire));
+    }
+
+    /**
+     * Heat of a path through a part that should not be there: the chip's where it leads through silicon, the winding's where it
+     * leads through one. A fuse or a resistor is bridged from outside, by foil or by solder, which warms neither.
+     */
+    private void within(String failed, Wire path) {
+        double amps = rms(path.name());
+        double heat = amps * amps * path.ohms().si();
+        int dot = failed.indexOf('.');
+        String part = dot < 0 ? failed : failed.substring(0, dot);
+        Body body = bodies.getOrDefault(failed, bodies.get(part));
+        if (body == null) {
+            outerWatts.merge(part, heat, Double::sum); // a coil of two windings, shorted over both
+        } else if (body.nature() == Body.Nature.JUNCTION || body.nature().copper()) {
+            watts.merge(body.name(), heat, Double::sum);
         }
     }
 
@@ -142,12 +166,12 @@ final class Losses {
                 double amps = rms(k == 1 ? first : first + "." + k);
                 sum += amps * amps * w.ohms().si() / sections;
             }
-            watts.put(first, sum);
+            watts.merge(first, sum, Double::sum);
         }
         boolean fed = rms(t.name() + "." + t.primary().name())
                 > t.magnetics().magnetisingAmps().si() / 2;
         double iron = fed ? t.magnetics().coreLossWatts().si() : 0;
-        outerWatts.put(t.name(), iron + deadTurns(t));
+        outerWatts.merge(t.name(), iron + deadTurns(t), Double::sum);
     }
 
     /** Heat of turns that have shorted since: a winding that is no body. */
@@ -164,7 +188,7 @@ final class Losses {
 
     private void copper(String body, String current, double ohms) {
         double amps = rms(current);
-        watts.put(body, amps * amps * ohms);
+        watts.merge(body, amps * amps * ohms, Double::sum);
     }
 
     private void junction(String body, String current, Net from, Net to) {

@@ -89,40 +89,30 @@ final class States {
         if (cold.isEmpty()) {
             return Optional.empty();
         }
-        Set<String> warm = warm(cold.get());
+        Set<String> warm = warm(cold.get().heat());
         Optional<Loads> hot = warm.isEmpty() ? cold : loads(board.after(happened, warm));
-        return hot.map(h -> new State(watts(cold.get()), watts(h), outer(cold.get()), pairs(cold.get(), h)));
+        return hot.map(h -> new State(
+                watts(cold.get().heat()), watts(h.heat()), outer(cold.get().heat()), pairs(cold.get(), h)));
     }
 
-    private double[] outer(Loads loads) {
-        return bodies.stream()
-                .mapToDouble(b -> loads.outerWatts().getOrDefault(b.part(), 0.0))
-                .toArray();
+    private double[] outer(Heat heat) {
+        return bodies.stream().mapToDouble(heat::outer).toArray();
     }
 
-    private double[] watts(Loads loads) {
-        return bodies.stream().mapToDouble(loads::watts).toArray();
+    private double[] watts(Heat heat) {
+        return bodies.stream().mapToDouble(heat::own).toArray();
     }
 
     private static Optional<Loads> loads(Solved<Loads> solved) {
         return solved instanceof Solved.Found<Loads> found ? Optional.of(found.value()) : Optional.empty();
     }
 
-    private Set<String> warm(Loads cold) {
+    private Set<String> warm(Heat cold) {
         return bodies.stream()
                 .filter(b -> b.nature().copper())
-                .filter(b -> b.network().settledKelvin(cold.watts(b), ofPart(b, cold)) > WARM_KELVIN)
+                .filter(b -> b.network().settledKelvin(cold.own(b), cold.ofPart(b, bodies)) > WARM_KELVIN)
                 .map(Body::name)
                 .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    /** Heat of all that shares the outer stages of a body [W]. */
-    private double ofPart(Body body, Loads loads) {
-        return loads.outerWatts().getOrDefault(body.part(), 0.0)
-                + bodies.stream()
-                        .filter(b -> b.part().equals(body.part()))
-                        .mapToDouble(loads::watts)
-                        .sum();
     }
 
     /** What wears in one of the two only lasts for good in the other. */

@@ -25,16 +25,12 @@ public final class Surfaces implements Warmth {
 
     @Override
     public Map<String, Double> celsius(Seen seen) {
-        Losses.Heat heat = Losses.of(seen, healthy, seen.circuit());
+        Heat heat = Losses.of(seen, healthy, seen.circuit());
         List<Body> bodies = Bodies.of(seen.circuit());
         Map<String, Double> surfaces = new TreeMap<>();
         for (Body body : bodies) {
-            double own = heat.watts().getOrDefault(body.name(), 0.0);
-            double all = heat.outerWatts().getOrDefault(body.part(), 0.0)
-                    + bodies.stream()
-                            .filter(b -> b.part().equals(body.part()))
-                            .mapToDouble(b -> heat.watts().getOrDefault(b.name(), 0.0))
-                            .sum();
+            double own = heat.own(body);
+            double all = heat.ofPart(body, bodies);
             // a pin is felt by itself, a leg or a winding is not
             String felt = body.nature() == Body.Nature.CONTACT ? body.name() : body.part();
             double celsius = AIR_CELSIUS + body.network().outerKelvin(own, all);

@@ -19,16 +19,12 @@ public final class Temperatures {
      * @param healthy as drawn, for what a contact's resistance should be
      */
     public static List<Stress> of(Seen seen, Circuit healthy) {
-        Losses.Heat heat = Losses.of(seen, healthy, seen.circuit());
+        Heat heat = Losses.of(seen, healthy, seen.circuit());
         List<Body> bodies = Bodies.of(seen.circuit());
         List<Stress> rows = new ArrayList<>();
         for (Body body : bodies) {
-            double own = heat.watts().getOrDefault(body.name(), 0.0);
-            double all = heat.outerWatts().getOrDefault(body.part(), 0.0)
-                    + bodies.stream()
-                            .filter(b -> b.part().equals(body.part()))
-                            .mapToDouble(b -> heat.watts().getOrDefault(b.name(), 0.0))
-                            .sum();
+            double own = heat.own(body);
+            double all = heat.ofPart(body, bodies);
             body.limits().stream()
                     .min(Comparator.comparingDouble(Limit::lowCelsius))
                     .ifPresent(limit -> rows.add(new Stress(

@@ -11,6 +11,7 @@ import fusetale.circuit.FuseLink;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Wire;
+import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
@@ -164,12 +165,22 @@ final class Wears {
         double forward = turned ? -volts.lowest() : volts.highest();
         double reverse = turned ? volts.mean() : -volts.mean();
         double ratio = forward / c.ratedVolts().si();
-        double watts = volts.rms() * volts.rms() / c.leakageOhms().si();
+        double watts = volts.rms() * volts.rms() * (1 / c.leakageOhms().si() + leaksSiemens(c));
         if (ratio > FAR_OVER_RATIO || reverse > 2 * REVERSE_VOLTS || watts > BOILING_WATTS) {
             add(c.name(), "", Harm.VENTS, null, new Melting(2, 600), VENT_SOURCE);
         } else if (ratio > SURGE_RATIO || reverse > REVERSE_VOLTS || watts > WARMING_WATTS) {
             add(c.name(), "", Harm.VENTS, null, new Melting(30, 10 * HOUR), VENT_SOURCE);
         }
+    }
+
+    /** Of what leads through it by fault, shorted or leaky [S]. */
+    private double leaksSiemens(Electrolytic c) {
+        return seen.circuit().parts().stream()
+                .filter(Wire.class::isInstance)
+                .map(Wire.class::cast)
+                .filter(w -> Catalogue.bridged(w).filter(c.name()::equals).isPresent())
+                .mapToDouble(w -> 1 / w.ohms().si())
+                .sum();
     }
 
     /** Current out of plus empties it, current into it fills it; the same the other way round where it is reversed. */

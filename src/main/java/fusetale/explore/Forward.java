@@ -9,21 +9,26 @@ import fusetale.bench.Bench;
 import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
+import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.NotSolved;
 import fusetale.mna.Solved;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 
 /** The machine of a question, to be played forward: what happens to it is added to what was supposed, and solved again. */
 final class Forward implements Board {
+    private static final Set<FailureMode> LOST = EnumSet.of(FailureMode.SHORT, FailureMode.OPEN);
+
     private final Question question;
     private final Circuit start;
     private final Seen asBuilt;
@@ -45,19 +50,36 @@ final class Forward implements Board {
 
     @Override
     public List<Body> bodies() {
-        return Bodies.of(start).stream().filter(b -> !lostAlready(b)).toList();
+        return Bodies.of(start).stream().map(b -> lostAlready(b) ? spent(b) : b).toList();
     }
 
-    /** A junction that was supposed to have failed does not fail again by getting warm. */
+    /**
+     * A junction that was supposed to be a short or open does not fail again by getting warm. One that does less than it should, or
+     * leaks, is still there to be lost.
+     */
     private boolean lostAlready(Body body) {
         return body.nature() == Body.Nature.JUNCTION
-                && body.limits().stream().map(Limit::consequence).anyMatch(next -> {
-                    List<Fault> both = new ArrayList<>(question.supposition().faults());
-                    if (next != null) {
-                        both.add(next);
-                    }
-                    return !Step.fits(question.healthy(), both);
-                });
+                && body.limits().stream()
+                        .map(Limit::consequence)
+                        .filter(Objects::nonNull)
+                        .anyMatch(next -> supposed().anyMatch(f -> LOST.contains(f.mode()) && contradict(f, next)));
+    }
+
+    private Stream<Fault> supposed() {
+        return question.supposition().faults().stream();
+    }
+
+    private boolean contradict(Fault there, Fault next) {
+        return there.part().equals(next.part())
+                && !Step.fits(
+                        question.healthy(),
+                        new Supposition(
+                                List.of(there, next), question.supposition().swaps()));
+    }
+
+    /** Nothing more happens to it, but what heat it makes still warms what shares its case and its plate. */
+    private static Body spent(Body body) {
+        return new Body(body.part(), body.place(), body.nature(), body.network(), body.spread(), List.of());
     }
 
     @Override

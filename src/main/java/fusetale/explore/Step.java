@@ -4,8 +4,11 @@ import fusetale.aftermath.Event;
 import fusetale.aftermath.Story;
 import fusetale.circuit.Circuit;
 import fusetale.fault.Catalogue;
+import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.fault.Fitting;
 import fusetale.fault.Supposition;
+import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,8 +43,8 @@ public record Step(Happening what, Supposition after) {
     }
 
     /**
-     * What was supposed and what happened since. What happens to a part takes the place of what it contradicts there; what
-     * contradicts something elsewhere too changes nothing.
+     * What was supposed and what happened since. What happens to a part takes the place of what it contradicts there, unless
+     * that is as bad already; what contradicts something elsewhere too changes nothing.
      *
      * @param healthy the machine as built
      * @param happened in this order
@@ -49,25 +52,51 @@ public record Step(Happening what, Supposition after) {
     static Supposition after(Circuit healthy, Supposition supposed, List<Fault> happened) {
         Supposition all = supposed;
         for (Fault next : happened) {
-            List<Fault> added = new ArrayList<>(all.faults());
-            added.add(next);
-            List<Fault> instead = new ArrayList<>(all.faults().stream()
-                    .filter(f -> !f.target().equals(next.target()))
-                    .toList());
-            instead.add(next);
-            if (fits(healthy, added)) {
-                all = new Supposition(added, supposed.swaps());
-            } else if (fits(healthy, instead)) {
-                all = new Supposition(instead, supposed.swaps());
-            }
+            all = after(healthy, all, next);
         }
         return all;
     }
 
-    /** Whether a machine can have some faults together. */
-    static boolean fits(Circuit healthy, List<Fault> faults) {
+    private static Supposition after(Circuit healthy, Supposition all, Fault next) {
+        List<Swap> swaps = all.swaps().stream().filter(s -> !fellOut(s, next)).toList();
+        Supposition added = with(all.faults(), next, swaps);
+        if (fits(healthy, added)) {
+            return added;
+        }
+        Severity severity = new Severity(healthy);
+        List<Fault> kept = new ArrayList<>();
+        Fault worst = next;
+        for (Fault there : all.faults()) {
+            if (there.target().equals(next.target()) && !fits(healthy, with(List.of(there), next, swaps))) {
+                worst = severity.worse(there, worst);
+            } else {
+                kept.add(there);
+            }
+        }
+        if (all.faults().contains(worst)) {
+            return all;
+        }
+        Supposition instead = with(kept, worst, swaps);
+        return fits(healthy, instead) ? instead : all;
+    }
+
+    private static Supposition with(List<Fault> faults, Fault next, List<Swap> swaps) {
+        List<Fault> more = new ArrayList<>(faults);
+        more.add(next);
+        return new Supposition(more, swaps);
+    }
+
+    /** A link that has left its clips is in them no more, whichever it was. */
+    private static boolean fellOut(Swap swap, Fault next) {
+        return next.mode() == FailureMode.MISSING
+                && swap.part().equals(next.part())
+                && swap.fitting() instanceof Fitting.Link;
+    }
+
+    /** Whether a machine can be as supposed. */
+    static boolean fits(Circuit healthy, Supposition supposition) {
         try {
-            Catalogue.check(healthy, new Supposition(faults));
+            Catalogue.check(healthy, supposition);
             return true;
         } catch (UnfitSupposition e) {
             return false;

@@ -13,14 +13,19 @@ import fusetale.circuit.CircuitReader;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.fault.Fitting;
 import fusetale.fault.Supposition;
+import fusetale.fault.Swap;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What is supposed after each step of a story, by the rules of {@link Catalogue} for what can hold together. */
 class StepTest {
@@ -55,6 +60,7 @@ class StepTest {
                 2 * seconds,
                 3 * seconds,
                 10,
+                2 * seconds,
                 "made for this test");
     }
 
@@ -117,5 +123,88 @@ class StepTest {
         List<Step> steps = steps(supposing(LEG), event(BURNT, Harm.HOUSING_SOFTENS, null, 10));
 
         assertThat(steps.get(0).after()).isEqualTo(new Supposition(List.of(LEG)));
+    }
+
+    private static Fault amount(String part, String place, FailureMode mode, double si, Unit unit) {
+        return new Fault(part, place, mode, new Quantity(si, unit));
+    }
+
+    /** What burns for the first time has 0.1 ohm; a pin that had more does not mend by burning. */
+    @ParameterizedTest
+    @EnumSource(
+            value = FailureMode.class,
+            names = {"BURNT", "LOOSE", "CRACKED_JOINT"})
+    void aBadContactDoesNotMendByBurning(FailureMode mode) {
+        Fault bad = amount("J1", "3", mode, 2, Unit.OHM);
+        Fault burns = amount("J1", "3", FailureMode.BURNT, 0.1, Unit.OHM);
+
+        assertThat(steps(supposing(bad), burns(burns, 10)).get(0).after().faults())
+                .containsExactly(bad);
+        Fault slightly = amount("J1", "3", mode, 0.02, Unit.OHM);
+        assertThat(steps(supposing(slightly), burns(burns, 10)).get(0).after().faults())
+                .containsExactly(burns);
+    }
+
+    /** 70 % of the 40 % that were left are 28 %; of a transformer's 90 % another 95 % are 85.5 %. */
+    @Test
+    void turnsThatShortAreFewerThanBefore() {
+        Fault coil = amount("L205", "", FailureMode.SHORTED_TURNS, 0.4, Unit.RATIO);
+        Fault winding = amount("T101", "sol", FailureMode.SHORTED_TURNS, 0.9, Unit.RATIO);
+        Fault enamel = new Fault("L205", "", FailureMode.SHORTED_TURNS, null);
+        Fault paper = new Fault("T101", "sol", FailureMode.SHORTED_TURNS, null);
+
+        List<Step> steps = steps(
+                supposing(coil, winding),
+                event(enamel, Harm.TURNS_SHORT, enamel, 10),
+                event(paper, Harm.TURNS_SHORT, paper, 100));
+
+        List<Fault> faults = steps.get(1).after().faults();
+        assertThat(faults).extracting(Fault::target).containsExactly("L205", "T101.sol");
+        assertThat(faults)
+                .extracting(f -> Objects.requireNonNull(f.amount()).si())
+                .usingElementComparator(Comparator.comparingDouble(x -> Math.round(1e9 * x)))
+                .containsExactly(0.28, 0.855);
+    }
+
+    @Test
+    void aShortedWindingLosesNothingByTurnsThatShort() {
+        Fault whole = new Fault("T101", "sol", FailureMode.SHORT, null);
+        Fault turns = new Fault("T101", "sol", FailureMode.SHORTED_TURNS, null);
+
+        assertThat(steps(supposing(whole), event(turns, Harm.TURNS_SHORT, turns, 10))
+                        .get(0)
+                        .after()
+                        .faults())
+                .containsExactly(whole);
+    }
+
+    @Test
+    void aBurntPinKeepsTheWiresItWasGiven() {
+        Fault swapped = new Fault("J7", "1", FailureMode.SWAPPED, null);
+        Fault burnt = amount("J7", "1", FailureMode.BURNT, 2, Unit.OHM);
+        Fault parts = new Fault("J7", "1", FailureMode.OPEN, null);
+
+        assertThat(steps(supposing(swapped, burnt), event(parts, Harm.BURNS_OPEN, parts, 10))
+                        .get(0)
+                        .after()
+                        .faults())
+                .containsExactly(swapped, parts);
+    }
+
+    @Test
+    void aLinkThatWasSwappedFallsOutOfItsClips() {
+        Swap link = new Swap("F201", new Fitting.Link(new Quantity(25, Unit.AMPERE), null, null));
+        Swap bulk = new Swap("BR201", new Fitting.Model("bridge-35A"));
+        Fault loose = amount("F201", "", FailureMode.LOOSE, 0.5, Unit.OHM);
+        Fault gone = new Fault("F201", "", FailureMode.MISSING, null);
+        Question question = supposing(loose).supposing(new Supposition(List.of(loose), List.of(link, bulk)));
+
+        Supposition after = steps(question, event(gone, Harm.CLIP_UNSOLDERS, gone, 10))
+                .get(0)
+                .after();
+
+        assertThat(after.faults()).containsExactly(loose, gone);
+        assertThat(after.swaps()).containsExactly(bulk);
+        assertThatCode(() -> Catalogue.apply(FERRY, after)).doesNotThrowAnyException();
     }
 }
