@@ -36,7 +36,7 @@ public record ComesAndGoes(Reading good, Reading bad) {
 
     /**
      * Every reading of a question that differs between a contact that is good and one that is as supposed; none where the
-     * supposition has no such contact. Faults that do not come and go hold in both.
+     * supposition has no such contact. Faults that do not come and go hold in both, and so do swaps.
      *
      * @param bad readings as supposed, in the order of the checks
      */
@@ -48,9 +48,10 @@ public record ComesAndGoes(Reading good, Reading bad) {
             return new Solved.Found<>(List.of());
         }
         List<Fault> steady = faults.stream().filter(f -> !isContact(f)).toList();
-        Solved<List<Reading>> touching = steady.isEmpty()
+        Supposition rest = new Supposition(steady, question.supposition().swaps());
+        Solved<List<Reading>> touching = rest.isNothing()
                 ? new Solved.Found<>(baseline.seen().readings())
-                : readings(question.supposing(new Supposition(steady)), baseline, stopped);
+                : readings(question.supposing(rest), baseline, stopped);
         if (!(touching instanceof Solved.Found<List<Reading>> good)) {
             return new Solved.Failed<>(Baseline.reason(touching));
         }

@@ -20,6 +20,7 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Which rectifier charges which capacitor through which fuse, as drawn. Joined are nets with a fuse, a switch that is
@@ -47,11 +48,9 @@ final class Feeding {
     private List<String> around(Part part) {
         List<String> around = new ArrayList<>();
         if (part instanceof Electrolytic c) {
-            for (Part rectifier : rectifiers()) {
-                if (charges(rectifier, c)) {
-                    around.add(rectifier.name());
-                    around.addAll(fuses(rectifier));
-                }
+            for (Part rectifier : charging(c)) {
+                around.add(rectifier.name());
+                around.addAll(fuses(rectifier));
             }
         } else if (part instanceof Fuse) {
             for (Part rectifier : rectifiers()) {
@@ -62,7 +61,7 @@ final class Feeding {
         } else if (rectifiers().contains(part)) {
             around.addAll(fuses(part));
             for (Part other : circuit.parts()) {
-                if (other instanceof Electrolytic c && charges(part, c)) {
+                if (other instanceof Electrolytic c && charging(c).contains(part)) {
                     around.add(c.name());
                 }
             }
@@ -70,19 +69,54 @@ final class Feeding {
         return around;
     }
 
+    /** Bridges, and diodes that a winding or a bridge feeds: one that catches a coil's current is fed by neither. */
     private List<Part> rectifiers() {
         return circuit.parts().stream()
-                .filter(p -> p instanceof Bridge || p instanceof Diode)
+                .filter(p -> p instanceof Bridge || (p instanceof Diode d && (fedAtAnode(d) || fedAtCathode(d))))
                 .toList();
     }
 
-    private boolean charges(Part rectifier, Electrolytic c) {
+    /** What charges a capacitor: the rectifier itself, or a diode and the bridge before it. */
+    private Set<Part> charging(Electrolytic c) {
         Set<Net> plus = reach(c.plus());
         Set<Net> minus = reach(c.minus());
-        if (rectifier instanceof Bridge b) {
-            return plus.contains(b.plus()) || minus.contains(b.minus());
+        Set<Part> charging = new LinkedHashSet<>();
+        for (Part part : circuit.parts()) {
+            if (part instanceof Bridge b && (plus.contains(b.plus()) || minus.contains(b.minus()))) {
+                charging.add(b);
+            } else if (part instanceof Diode d && plus.contains(d.cathode()) && fedAtAnode(d)) {
+                charging.add(d);
+                charging.addAll(bridges(d.anode(), Bridge::plus));
+            } else if (part instanceof Diode d && minus.contains(d.anode()) && fedAtCathode(d)) {
+                charging.add(d);
+                charging.addAll(bridges(d.cathode(), Bridge::minus));
+            }
         }
-        return rectifier instanceof Diode d && (plus.contains(d.cathode()) || minus.contains(d.anode()));
+        return charging;
+    }
+
+    private boolean fedAtAnode(Diode d) {
+        return wound(d.anode()) || !bridges(d.anode(), Bridge::plus).isEmpty();
+    }
+
+    private boolean fedAtCathode(Diode d) {
+        return wound(d.cathode()) || !bridges(d.cathode(), Bridge::minus).isEmpty();
+    }
+
+    private boolean wound(Net net) {
+        Set<Net> reached = reach(net);
+        return circuit.parts().stream()
+                .anyMatch(p -> p instanceof Transformer t
+                        && t.secondaries().stream()
+                                .flatMap(w -> w.nets().stream())
+                                .anyMatch(reached::contains));
+    }
+
+    private List<Part> bridges(Net net, Function<Bridge, Net> pin) {
+        Set<Net> reached = reach(net);
+        return circuit.parts().stream()
+                .filter(p -> p instanceof Bridge b && reached.contains(pin.apply(b)))
+                .toList();
     }
 
     /** Fuses between a rectifier's a.c. side and the windings that feed it. */

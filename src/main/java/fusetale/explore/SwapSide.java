@@ -130,9 +130,16 @@ final class SwapSide {
         } else if (part instanceof Regulator r) {
             regulator(r);
         } else if (part instanceof Electrolytic c) {
-            capacitor(c.name(), seen.volts(c.plus(), c.minus()), c.ratedVolts().si());
+            Waveform volts = seen.volts(c.plus(), c.minus());
+            capacitor(c.name(), volts, volts.highest(), c.ratedVolts().si());
         } else if (part instanceof Capacitor c) {
-            capacitor(c.name(), seen.volts(c.one(), c.two()), c.ratedVolts().si());
+            Waveform volts = seen.volts(c.one(), c.two());
+            // it has no plus: either way round is as much
+            capacitor(
+                    c.name(),
+                    volts,
+                    Math.max(volts.highest(), -volts.lowest()),
+                    c.ratedVolts().si());
         } else if (part instanceof Resistor r) {
             double volts = seen.volts(r.one(), r.two()).rms();
             put(
@@ -258,10 +265,10 @@ final class SwapSide {
                         ratings.thermal().highestCelsius()));
     }
 
-    private void capacitor(String name, Waveform volts, double ratedVolts) {
+    private void capacitor(String name, Waveform volts, double highestVolts, double ratedVolts) {
         put(SwapFigure.RIPPLE, volts.peakToPeak(), NONE);
         amps(name).ifPresent(a -> put(SwapFigure.RIPPLE_CURRENT, a.rms(), NONE));
-        put(SwapFigure.HIGHEST_VOLTAGE, volts.highest(), ratedVolts);
+        put(SwapFigure.HIGHEST_VOLTAGE, highestVolts, ratedVolts);
     }
 
     private void fuse(Fuse f) {

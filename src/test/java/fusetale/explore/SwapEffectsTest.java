@@ -2,7 +2,12 @@ package fusetale.explore;
 
 import static fusetale.model.PartsBox.bridge;
 import static fusetale.model.PartsBox.circuit;
+import static fusetale.model.PartsBox.diode;
 import static fusetale.model.PartsBox.electrolytic;
+import static fusetale.model.PartsBox.exactly;
+import static fusetale.model.PartsBox.junction;
+import static fusetale.model.PartsBox.net;
+import static fusetale.model.PartsBox.quantity;
 import static fusetale.model.PartsBox.resistor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +15,8 @@ import static org.assertj.core.api.Assertions.within;
 import fusetale.bench.Arrangement;
 import fusetale.bench.Check;
 import fusetale.bench.Meter;
+import fusetale.circuit.About;
+import fusetale.circuit.Capacitor;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.circuit.MeterFunction;
@@ -190,5 +197,61 @@ class SwapEffectsTest {
         Outcome outcome = ferry(Arrangement.unpowered(), mounted(Mounting.FREE_AIR));
 
         assertThat(outcome.swaps()).isEqualTo(SwapChanges.NONE);
+    }
+
+    private static Outcome example(String name, String point, MeterFunction on, Supposition supposition) {
+        Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
+                .read(Path.of("circuits", name + ".yaml"))
+                .circuit());
+        return ask(circuit, Arrangement.powered(circuit), new Check(point, "gnd", on), supposition);
+    }
+
+    /** On the fog bell D1 lets the bridge charge C1; D2 catches the relay's current, and has no part in it. */
+    @Test
+    void whatChargesACapacitorIsShownAndWhatCatchesACoilsCurrentIsNot() {
+        Supposition bigger = new Supposition(List.of(), List.of(capacitor("C1", 2200e-6)));
+
+        Outcome outcome = example("fog-bell", "raw", MeterFunction.DC_VOLTS, bigger);
+
+        assertThat(outcome.swaps().rows()).extracting(SwapChange::part).contains("C1", "D1", "BR1", "F1");
+        assertThat(outcome.swaps().rows()).extracting(SwapChange::part).doesNotContain("D2");
+    }
+
+    /** A capacitor without a plus stands as much either way round: the trough of 120 V mains is 170 V from nothing. */
+    @Test
+    void theHighestVoltageOfAFilmCapacitorHasNoSign() {
+        Circuit circuit = circuit(
+                120,
+                0.1,
+                diode("D1", "neg", "line", junction(1e-8, 2, 0.01)),
+                new Capacitor(
+                        "C1",
+                        net("neg"),
+                        net("neutral"),
+                        exactly(1e-6, Unit.FARAD),
+                        quantity(250, Unit.VOLT),
+                        About.NOTHING),
+                resistor("R1", "neg", "neutral", 1e6),
+                resistor("R2", "neutral", "gnd", 1e-3));
+        Outcome outcome = ask(
+                circuit,
+                Arrangement.powered(circuit),
+                new Check("neg", "neutral", MeterFunction.DC_VOLTS),
+                new Supposition(List.of(), List.of(capacitor("C1", 2e-6))));
+
+        assertThat(supposed(outcome, "C1", SwapFigure.HIGHEST_VOLTAGE).high()).isCloseTo(169, within(2.0));
+    }
+
+    /** What was swapped stays so while a contact comes and goes: a bleeder more or less is nothing to a ripple of half a volt. */
+    @Test
+    void swapsHoldWhileAContactComesAndGoes() {
+        Fault cracked = new Fault("R1", "", FailureMode.CRACKED_JOINT, null);
+        Supposition smaller = new Supposition(List.of(cracked), List.of(capacitor("C1", 1000e-6)));
+
+        Outcome outcome = example("first-light", "raw", MeterFunction.AC_VOLTS, smaller);
+
+        assertThat(outcome.comingAndGoing())
+                .allSatisfy(c -> assertThat(c.good().value())
+                        .isCloseTo(c.bad().value(), within(0.1 * c.bad().value())));
     }
 }
