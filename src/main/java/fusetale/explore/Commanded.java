@@ -6,8 +6,10 @@ import fusetale.bench.Reading;
 import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
+import fusetale.circuit.Coil;
 import fusetale.circuit.Connector;
 import fusetale.circuit.DualCoil;
+import fusetale.circuit.Lamp;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Net;
 import fusetale.circuit.Part;
@@ -22,6 +24,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -180,9 +183,13 @@ public final class Commanded {
             return Optional.empty();
         }
         Optional<List<Reading>> readings = readings(found);
+        Optional<List<Observation>> sights = sights(found);
+        if (sights.isEmpty()) {
+            return Optional.empty();
+        }
         return readings.map(r -> new Foretold(
                 r,
-                sights(found),
+                sights.get(),
                 List.of(),
                 List.of(),
                 found.mayMelt(),
@@ -253,11 +260,25 @@ public final class Commanded {
         // a coil with a switch of its own comes in, or in and out again, by a hair
         return own.getClass() == other.getClass()
                 && !(own instanceof DualCoil)
+                && sameLaw(own, other)
                 && commanded.checks().isEmpty()
                 && twin.commanded.checks().isEmpty()
                 && commanded.arrangement().heldOn().size() == 1
                 && !Extent.of(after.amps(own.name()))
                         .differs(Extent.of(twin.after.amps(other.name())), TWIN_RATIO, LEAST_AMPS);
+    }
+
+    /** Whether the same current does the same to both: a plunger that asks for more stays where its twin moves. */
+    private static boolean sameLaw(Part own, Part other) {
+        if (own instanceof Coil a && other instanceof Coil b) {
+            return Objects.equals(a.pullInAmps(), b.pullInAmps()) && Objects.equals(a.holdAmps(), b.holdAmps());
+        }
+        if (own instanceof Lamp a && other instanceof Lamp b) {
+            double amps = a.amps().si();
+            boolean alike = Math.abs(b.amps().si() - amps) <= TWIN_RATIO * amps; // each has drawn its own
+            return alike && a.volts().equals(b.volts()) && a.count() == b.count();
+        }
+        return true;
     }
 
     /** What a supposition changes; empty where it does not fit, or where what is fitted is another part altogether. */
@@ -345,16 +366,23 @@ public final class Commanded {
         return Optional.of(all);
     }
 
-    private List<Observation> sights(Foretold found) {
+    /** Empty where both the supposition and the command change what shows. */
+    private Optional<List<Observation>> sights(Foretold found) {
         Map<String, Observation> here = new HashMap<>();
         found.observations().forEach(o -> here.put(key(o), o));
         List<Observation> all = new ArrayList<>();
         for (Observation told : commanded.asBuilt().orElseThrow().observations()) {
             Observation was = sightsBefore.get(key(told));
             Observation is = here.get(key(told));
-            all.add(is == null || is.equals(was) ? told : is);
+            if (is == null || is.equals(was)) {
+                all.add(told);
+            } else if (told.equals(was)) {
+                all.add(is);
+            } else {
+                return Optional.empty();
+            }
         }
-        return all;
+        return Optional.of(all);
     }
 
     private static String key(Observation seen) {

@@ -9,9 +9,14 @@ import fusetale.bench.Observation;
 import fusetale.bench.Reading;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
+import fusetale.circuit.Coil;
 import fusetale.fault.Catalogue;
+import fusetale.fault.FailureMode;
+import fusetale.fault.Fault;
 import fusetale.fault.FaultForm;
 import fusetale.fault.Supposition;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -60,6 +65,47 @@ class CommandedTest {
             }
         }
         assertThat(told).isGreaterThan(15);
+    }
+
+    /**
+     * Two coils of 10 ohm on one rail are twins, and what one does under a fault elsewhere the other does. One whose plunger asks
+     * for 3 A where its twin asks for 2 A is no twin.
+     */
+    @Test
+    void plungersThatAskForOtherCurrentsAreNoTwins() throws Exception {
+        Circuit drawn = Objects.requireNonNull(CircuitReader.withShippedParts()
+                .read(Path.of("circuits/night-ferry.yaml"))
+                .circuit());
+        Coil coil = (Coil) drawn.part("L208").orElseThrow();
+        Coil heavier = new Coil(
+                coil.name(),
+                coil.one(),
+                coil.two(),
+                coil.ohms(),
+                coil.henries(),
+                new Quantity(3, Unit.AMPERE),
+                coil.holdAmps(),
+                coil.about());
+
+        assertThat(twinTells(drawn)).isPresent();
+        assertThat(twinTells(drawn.with(heavier))).isEmpty();
+    }
+
+    /** What L208 does under a fault elsewhere, by what L207 does. */
+    private static Optional<Foretold> twinTells(Circuit circuit) throws Exception {
+        Supposition elsewhere = new Supposition(List.of(new Fault("C401", "", FailureMode.DRIED_OUT, null)));
+        Arrangement plain = Arrangement.powered(circuit);
+        Meter meter = Meter.trueRms4000();
+        Specimen nominal = Specimen.nominal(circuit);
+        Foretelling asFound = Foretelling.of(nominal, plain, meter, List.of(), () -> false);
+        Foretold built = asFound.under(Supposition.NOTHING, () -> false).orElseThrow();
+        Foretold found = asFound.under(elsewhere, () -> false).orElseThrow();
+        Foretelling one = Foretelling.of(nominal, plain.withHeldOn("L207"), meter, List.of(), () -> false);
+        Foretelling other = Foretelling.of(nominal, plain.withHeldOn("L208"), meter, List.of(), () -> false);
+        Commanded own = Commanded.of(asFound, built, other).orElseThrow();
+        Commanded twin = Commanded.of(asFound, built, one).orElseThrow();
+        return own.like(
+                elsewhere, found, twin, one.under(elsewhere, () -> false).orElseThrow());
     }
 
     private static void alike(String what, Foretold together, Foretold whole, String driven) {
