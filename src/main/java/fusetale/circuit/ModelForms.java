@@ -1,5 +1,6 @@
 package fusetale.circuit;
 
+import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
@@ -342,6 +343,16 @@ final class ModelForms {
     private static @Nullable ThyristorModel thyristor(Values v) {
         if (v.get(LATCHES).si() < v.get(HOLDS).si()) {
             v.error(LATCHES, "it would let go where it still holds", "a current not below the holding current", "");
+            return null;
+        }
+        double leastOhms = v.get(GATE_VOLTS).si() / v.get(GATE_AMPS).si();
+        if (v.get(GATE_OHMS).si() <= leastOhms) {
+            v.error(
+                    GATE_OHMS,
+                    "it would take the whole gate current, and nothing would trigger it",
+                    "more than the gate voltage over the gate current, "
+                            + Notation.format(new Quantity(leastOhms, Unit.OHM), 3),
+                    "");
             return null;
         }
         return new ThyristorModel(

@@ -111,4 +111,16 @@ class DeviceKeysTest {
                         + " drain capacitance: 20 pF, breakdown voltage: 60 V," + RATED))
                 .contains("no drain current flows at this gate voltage");
     }
+
+    /** 0.7 V over 500 ohm are 1.4 mA, more than the 1 mA that should trigger it. */
+    @Test
+    void thyristorWhoseGateResistanceTakesTheGateCurrentIsTold() {
+        assertThat(problemOfModel(
+                        "thyristors:\n  scr: {gate current: 1 mA, gate voltage: 0.7 V, gate resistance: 500 ohm,"
+                                + " latching current: 5 mA, holding current: 3 mA, threshold voltage: 1 V,"
+                                + " slope resistance: 0.1 ohm, leakage resistance: 10 Mohm, junction capacitance: 50 pF,"
+                                + " breakdown voltage: 100 V, turn-off time: 30 us," + RATED))
+                .contains("it would take the whole gate current")
+                .contains("700 Ω");
+    }
 }

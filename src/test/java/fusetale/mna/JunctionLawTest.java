@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class JunctionLawTest extends PortLawContract {
     /** 1N4742A, data sheet: 12 V at 21 mA, 9 ohm there. */
@@ -104,5 +105,23 @@ class JunctionLawTest extends PortLawContract {
         assertThatThrownBy(() -> JunctionLaw.of(0, 1))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("saturation current");
+    }
+
+    /**
+     * A zener of 3.3 V whose voltage drifted to a tenth and to a hundredth, its 10 ohm and 76 mA those of the sheet: 0.76 V of
+     * resistance are more than it has. Whatever the voltage, it takes power.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.033, 0.1, 0.33, 0.7, 1.5, 3.3})
+    void aJunctionGivesNoPowerOfItsOwn(double volts) {
+        JunctionLaw law = JunctionLaw.of(1e-10, 1.5).withBreakdown(volts, 0.076, 10);
+
+        for (double v = -4; v <= 0.8; v += 1e-3) {
+            PortPoint at = at(law, v);
+            assertThat(at.amps[0] * v).as("at %s V", v).isGreaterThanOrEqualTo(0);
+            assertThat(at.siemens[0]).isGreaterThan(0);
+        }
+        assertThat(at(law, 0).amps[0]).isCloseTo(0, within(1e-15));
+        assertThat(at(law, -volts).amps[0]).isCloseTo(-0.076, within(0.03 * 0.076));
     }
 }
