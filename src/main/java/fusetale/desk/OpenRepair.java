@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -65,15 +66,19 @@ record OpenRepair(DeskModel model, MatchModel matching, Window window, Autosave 
         return new Restored(been(left, grammar, repair.undo()), lost);
     }
 
+    private static Optional<Sentence> parsed(String text, Sentences grammar) {
+        try {
+            return Optional.of(grammar.parse(text));
+        } catch (SentenceException gone) {
+            return Optional.empty();
+        }
+    }
+
     /** Earlier sentences with what is found now; those that the board no longer has are nowhere to go back to. */
     private static History been(BenchState left, Sentences grammar, List<String> undo) {
         List<BenchState> states = new ArrayList<>();
         for (String text : undo) {
-            try {
-                states.add(left.with(grammar.parse(text)));
-            } catch (SentenceException gone) {
-                continue;
-            }
+            parsed(text, grammar).map(left::with).ifPresent(states::add);
         }
         states.add(left);
         History history = History.of(states.get(0));

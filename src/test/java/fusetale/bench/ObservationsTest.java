@@ -169,11 +169,7 @@ class ObservationsTest {
      * not enough, where 7 A are for all of them.
      */
     @ParameterizedTest
-    @CsvSource({
-        "27, 6e-3, 0, STILL",
-        "2.7, 6e-3, 0, PULLS_IN",
-        "0.675, 3.75e-4, 4.1, STILL",
-        "2.7, 6e-3, 4.1, PULLS_IN"
+    @CsvSource({"27, 6e-3, 0, STILL", "2.7, 6e-3, 0, PULLS_IN", "0.675, 3.75e-4, 4.1, STILL", "2.7, 6e-3, 4.1, PULLS_IN"
     })
     void aPlungerOfTwoWindingsAsksForItsAmpereTurns(double ohms, double henries, double lead, Sight sight) {
         DualCoil sound = dual(EndOfStroke.FOLLOWS, false, 150);
