@@ -25,7 +25,7 @@ import java.util.Locale;
  * thread and with two, and whether both give the same bits.
  */
 public final class BatchTiming {
-    private static final int WARMING_ROUNDS = 1;
+    private static final int WARMING_ROUNDS = 4;
     private static final int ROUNDS = 3;
 
     private BatchTiming() {}
