@@ -21,8 +21,8 @@ import java.util.function.DoubleConsumer;
  * @param asArranged the healthy machine with the arrangement's deeds done
  * @param settled the same after fuses that melt even in a healthy machine (a clip lead in the wrong place) have melted, as it is
  *     shown
- * @param near the settled machine, in the steps in which machines are compared, looked at once more beside itself: its lamps are then linearised where every supposition will
- *     linearise them, and what was worked out for its linear part is theirs too
+ * @param near the settled machine, in the steps in which machines are compared, looked at once more beside itself: its lamps are
+ *     then linearised where every supposition will linearise them, and what was worked out for its linear part is theirs too
  * @param seen the look that the readings as built were taken from
  * @param spread ranges of the readings, in the order of the checks
  * @param currents the settled machine for whoever asks for most of its voltages and currents

@@ -106,9 +106,7 @@ public final class Foretelling {
                 .flatMap(c -> Stream.of(c.from(), c.to()))
                 .flatMap(point -> asArranged.find(point).stream())
                 .collect(Collectors.toSet());
-        this.hanging = near == null
-                ? null
-                : Hanging.of(asArranged, part -> peakAmps.computeIfAbsent(part, p -> peakOf(near, p)), NOTHING_AMPS);
+        this.hanging = near == null || built == null ? null : hanging(near.tabled());
         this.loaded = built == null ? Set.of() : underLoad(built);
         this.overAsBuilt = near == null || !asksWhatIsLost() ? List.of() : Outcome.past(Strains.of(near, asArranged));
     }
@@ -182,6 +180,10 @@ public final class Foretelling {
      * @param unloaded the same readings without the meter's load; none where they are not known
      */
     private record AsBuilt(Foretold shows, List<Reading> unloaded) {}
+
+    private Hanging hanging(Seen tabled) {
+        return Hanging.of(asArranged, part -> peakAmps.computeIfAbsent(part, p -> peakOf(tabled, p)), NOTHING_AMPS);
+    }
 
     /** Which readings the meter's load is seen in, or may be under a supposition. */
     private Set<Integer> underLoad(AsBuilt built) {

@@ -22,7 +22,7 @@ final class Breakdown {
     /** A knee sharper than this [V] only costs iterations. */
     private static final double LEAST_KNEE_VOLTS = Exponential.THERMAL_VOLTS / 4;
 
-    /** Share of the stated voltage that may lie across the resistance. */
+    /** Share of the stated voltage that may lie across the resistance (judgement). */
     private static final double MOST_RESISTIVE_RATIO = 0.5;
 
     private static final double FIRMLY_OFF = -40;

@@ -6,7 +6,7 @@ import fusetale.mna.JunctionLaw;
 
 /** A diode is its series resistance and a junction. */
 final class DiodeBuilder {
-    /** Of what breakdown is stated for, at least so much is the junction's. */
+    /** Of what breakdown is stated for, at least so much is the junction's (judgement). */
     private static final double LEAST_INSIDE_RATIO = 0.1;
 
     private DiodeBuilder() {}
