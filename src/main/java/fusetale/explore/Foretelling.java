@@ -14,6 +14,7 @@ import fusetale.bench.UnfitArrangement;
 import fusetale.bench.Warmth;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.MeterFunction;
+import fusetale.circuit.Mains;
 import fusetale.circuit.Net;
 import fusetale.fault.Supposition;
 import fusetale.fault.UnfitSupposition;
@@ -57,6 +58,9 @@ public final class Foretelling {
     private static final double MOVED_RATIO = 0.03;
 
     private static final double MOVED_VOLTS = 0.03;
+
+    /** What windings and contacts a tenth over their usual ohms leave of a fuse's current (judgement). */
+    private static final double LEAST_LOADED = 0.95;
 
     private static final double LEAST_METER_AMPS = 1e-11;
 
@@ -347,7 +351,8 @@ public final class Foretelling {
         try {
             Machine machine = Machine.of(healthy, arrangement, supposition);
             Set<String> open = Fates.openFromTheStart(arrangement, supposition);
-            if (!(Settled.of(machine, meter, near, open, Settled.secondsIn(arrangement), stopped)
+            double seconds = Settled.secondsIn(arrangement);
+            if (!(Settled.of(machine, meter, near, open, seconds, leastShare(), stopped)
                     instanceof Solved.Found<Settled> found)) {
                 return Optional.empty();
             }
@@ -375,6 +380,12 @@ public final class Foretelling {
         } catch (UnfitArrangement | UnfitSupposition e) {
             return Optional.empty();
         }
+    }
+
+    /** What a fuse carries at least in the machines that this one stands for, to what it carries in this one. */
+    private double leastShare() {
+        Mains mains = healthy.mains();
+        return LEAST_LOADED * mains.lowestVolts().si() / mains.volts().si();
     }
 
     /** Nets at which a state is another one than the healthy machine's. */

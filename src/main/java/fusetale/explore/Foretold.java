@@ -11,7 +11,8 @@ import java.util.Set;
  * @param readings one a check, in their order, under the names of the healthy machine; a check whose points the supposition
  *     took away is read as OL
  * @param observations what there is to notice; empty with the power off but for fuses
- * @param melted fuses that melt for certain, in that order: readings are those after it
+ * @param melted fuses that melt for certain, in other machines and at the lowest mains as well, in that order: readings are those
+ *     after it
  * @param instead fuses that may have melted before one of those, and were saved by it: their band begins before its band ends
  * @param mayMelt fuses that may melt and may hold: readings are those while they hold
  * @param lost parts that it takes far past their rating, further than as built: they are lost, at a first look

@@ -69,6 +69,10 @@ record Settled(
         static Carrying of(Fuse fuse, Waveform amps) {
             return new Carrying(fuse, amps, FuseBand.of(fuse.fitted()).melting(amps.rms()));
         }
+
+        private boolean meltsWithin(double seconds, double share) {
+            return FuseBand.of(fuse.fitted()).melting(share * amps.rms()).surelyMeltedAfter(seconds);
+        }
     }
 
     /** The fuse still in place that carries most for what its marking asks for. */
@@ -116,6 +120,24 @@ record Settled(
     static Solved<Settled> of(
             Machine start, Meter meter, @Nullable Seen near, Set<String> open, double seconds, BooleanSupplier stopped)
             throws UnfitArrangement {
+        return of(start, meter, near, open, seconds, 1, stopped);
+    }
+
+    /**
+     * The same where one machine stands for many: what hardly melts in it holds in others.
+     *
+     * @param seconds a fuse that melts for certain within these has melted [s]
+     * @param share of its current, at which it has to melt as well to have melted, over 0 to 1
+     */
+    static Solved<Settled> of(
+            Machine start,
+            Meter meter,
+            @Nullable Seen near,
+            Set<String> open,
+            double seconds,
+            double share,
+            BooleanSupplier stopped)
+            throws UnfitArrangement {
         Machine machine = start;
         Seen from = near;
         List<Carrying> melted = new ArrayList<>();
@@ -134,7 +156,7 @@ record Settled(
             first = first == null ? seen : first;
             List<Carrying> carrying = carrying(machine, seen, gone);
             Carrying soonest = carrying.stream()
-                    .filter(c -> c.melting().surelyMeltedAfter(seconds))
+                    .filter(c -> c.meltsWithin(seconds, share))
                     .min(Comparator.comparingDouble((Carrying c) -> c.melting().maxSeconds())
                             .thenComparing(c -> c.fuse().name()))
                     .orElse(null);
