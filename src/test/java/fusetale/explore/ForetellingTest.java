@@ -123,8 +123,7 @@ class ForetellingTest {
         Supposition behindTooLarge = new Supposition(
                 List.of(new Fault("F1", "", FailureMode.WRONG_RATING, new Quantity(10, Unit.AMPERE)), shorted));
         Meter meter = Meter.trueRms4000();
-        Foretelling foretelling =
-                Foretelling.of(Specimen.nominal(circuit), on, meter, List.of(), () -> false);
+        Foretelling foretelling = Foretelling.of(Specimen.nominal(circuit), on, meter, List.of(), () -> false);
 
         Foretold told = foretelling.under(behindTooLarge, () -> false).orElseThrow();
 
@@ -132,18 +131,17 @@ class ForetellingTest {
         assertThat(told.mayMelt()).containsExactly("F1");
         assertThat(melted(circuit, on, behindTooLarge)).containsExactly("F1");
         assertThat(melted(circuit, lowest, behindTooLarge)).isEmpty();
-        assertThat(foretelling.under(new Supposition(List.of(shorted)), () -> false).orElseThrow().melted())
+        assertThat(foretelling
+                        .under(new Supposition(List.of(shorted)), () -> false)
+                        .orElseThrow()
+                        .melted())
                 .containsExactly("F1");
     }
 
     private static List<String> melted(Circuit circuit, Arrangement arrangement, Supposition supposition)
             throws Exception {
         Settled settled = Objects.requireNonNull(Settled.of(
-                        Machine.of(circuit, arrangement, supposition),
-                        Meter.trueRms4000(),
-                        null,
-                        Set.of(),
-                        () -> false)
+                        Machine.of(circuit, arrangement, supposition), Meter.trueRms4000(), null, Set.of(), () -> false)
                 .orElse(reason -> null));
         return settled.melted().stream().map(c -> c.fuse().name()).toList();
     }
