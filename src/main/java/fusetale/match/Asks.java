@@ -20,6 +20,7 @@ import fusetale.circuit.Thyristor;
 import fusetale.circuit.Transformer;
 import fusetale.circuit.Transistor;
 import fusetale.circuit.Zener;
+import fusetale.fault.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,6 +35,7 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Asks {
     private final Circuit circuit;
     private final Map<String, Nearness> nearDrivers = new ConcurrentHashMap<>();
+    private final Map<String, Nearness> nearDriven = new ConcurrentHashMap<>();
 
     Asks(Circuit circuit) {
         this.circuit = circuit;
@@ -144,6 +146,14 @@ final class Asks {
     /** How far parts lie from where the driver of a coil or lamp begins. */
     Nearness nearDriver(String driven) {
         return nearDrivers.computeIfAbsent(driven, d -> new Nearness(circuit, driver(d)));
+    }
+
+    /** Whether one of some faults lies in the chain from an output to what it drives, both included. */
+    boolean isInChain(String driven, List<Fault> faults) {
+        Nearness driver = nearDriver(driven);
+        Nearness load = nearDriven.computeIfAbsent(driven, d -> new Nearness(circuit, Set.of(d)));
+        return faults.stream()
+                .anyMatch(f -> driver.partsTo(f.part()) + load.partsTo(f.part()) <= driver.partsTo(driven));
     }
 
     /** Where the driver of a coil or lamp begins: the nets of the outputs that command it. */

@@ -13,6 +13,7 @@ final class Case {
     private final List<Evidence> evidence;
     private final List<Renewed> renewed;
     private final Renewed now;
+    private final Set<Renewed> renewals;
     private final boolean[] repeated;
     private final List<Integer> index;
     private final List<Wanted> wanted;
@@ -23,6 +24,8 @@ final class Case {
         this.now = now;
         this.repeated = repeated;
         this.index = List.copyOf(index);
+        this.renewals = new LinkedHashSet<>(renewed);
+        this.renewals.add(now);
         this.wanted = evidence.stream().map(e -> Wanted.of(e.ask())).toList();
     }
 
@@ -34,6 +37,11 @@ final class Case {
     /** What had been done to the machine when each was read. */
     List<Renewed> renewed() {
         return renewed;
+    }
+
+    /** All that, and what has been done by now, each once. */
+    Set<Renewed> renewals() {
+        return renewals;
     }
 
     /** What has been done to the machine by now, whether anything was read since or not. */
@@ -78,7 +86,7 @@ final class Case {
             fresh.addAll(spell.replaced());
             int first = evidence.size();
             for (Evidence e : spell.evidence()) {
-                on |= e.ask().arrangement().powerOn();
+                on |= tellsOfPower(e, fresh);
                 Renewed then = new Renewed(fresh, on);
                 int before = earlier(evidence, first, e, renewed, then);
                 if (before >= 0) {
@@ -112,16 +120,40 @@ final class Case {
         return -1;
     }
 
-    /** Whether two asks are one, whatever the arrangements are called. */
+    /**
+     * Whether two asks are one, whatever the arrangements are called. Behind a series lamp good fuses stand in for those that were
+     * found.
+     */
     static boolean sameAsk(Ask one, Ask other) {
         return one.words().equals(other.words())
-                && (isOfFuse(one) || Dictionary.key(one.arrangement()).equals(Dictionary.key(other.arrangement())));
+                && ((isOfFuse(one) && isOwnFuses(one) && isOwnFuses(other))
+                        || Dictionary.key(one.arrangement()).equals(Dictionary.key(other.arrangement())));
     }
 
     /** The link and the cap of a fuse look the same with the plug in and out. */
     private static boolean isOfFuse(Ask ask) {
         return ask instanceof Ask.Noticed n
                 && (n.aspect() == Observation.Aspect.FUSE || n.aspect() == Observation.Aspect.RATING);
+    }
+
+    private static boolean isOwnFuses(Ask ask) {
+        return ask.arrangement().seriesLampWatts() == null;
+    }
+
+    /**
+     * Whether what melts a new fuse has had its chance by then: a lamp in the lead saves it, and looking at a fuse takes no power. But
+     * a new one that is gone has had power.
+     */
+    private static boolean tellsOfPower(Evidence e, Set<String> fresh) {
+        if (!isOwnFuses(e.ask())) {
+            return false;
+        }
+        return isOfFuse(e.ask())
+                ? e.ask() instanceof Ask.Noticed n
+                        && fresh.contains(n.part())
+                        && e.shown() instanceof Shown.Seen seen
+                        && seen.sight() == Observation.Sight.WIRE_GONE
+                : e.ask().arrangement().powerOn();
     }
 
     private static boolean same(Ask ask, Shown one, Shown other) {

@@ -92,10 +92,7 @@ final class Contrast {
     private static List<Trial> trials(Workbench bench, int hypothesis, Renewed renewed) {
         List<Trial> all = new ArrayList<>();
         for (Boards.Board board : bench.boards().of(hypothesis)) {
-            all.add(bench.after(board, renewed));
-            if (!bench.blownOtherwise(board).isEmpty()) {
-                all.add(bench.after(board, renewed, /* otherwise= */ true));
-            }
+            bench.ways(board, List.of(renewed)).forEach(w -> all.add(bench.after(board, renewed, w)));
         }
         return all;
     }

@@ -114,6 +114,11 @@ final class Costs {
                     Notation.format(new Quantity(watts, Unit.WATT)).replace(" W", "")));
         } else if (otherLamp(to)) {
             deeds.add(WORDS.say("deed.no-lamp"));
+        } else if (isBehindLamp(to) && !isBehindLamp(now)) {
+            deeds.add(WORDS.say("deed.good-fuses"));
+        }
+        if (isBehindLamp(now) && !isBehindLamp(to)) {
+            deeds.add(WORDS.say("deed.own-fuses"));
         }
         missing(now.liftedPins(), to.liftedPins(), "deed.solder", deeds);
         missing(now.unplugged(), to.unplugged(), "deed.plug", deeds);
@@ -126,6 +131,11 @@ final class Costs {
         }
         missing(to.heldOn(), now.heldOn(), "deed.hold", deeds);
         return deeds;
+    }
+
+    /** There good fuses stand in for those that were found, {@link Dictionary#freshFuses}. */
+    private static boolean isBehindLamp(Arrangement bench) {
+        return bench.powerOn() && bench.seriesLampWatts() != null;
     }
 
     private static void missing(List<String> to, List<String> from, String key, List<String> deeds) {

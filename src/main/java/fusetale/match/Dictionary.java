@@ -16,6 +16,7 @@ import fusetale.fault.FailureMode;
 import fusetale.fault.Supposition;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -43,6 +44,10 @@ final class Dictionary {
     private final Meter meter;
     private final Arrangement asFound;
     private final String asFoundKey;
+    /** What is wrong with a link alone; its clips stay as they are. */
+    private static final Set<FailureMode> LINKS =
+            EnumSet.of(FailureMode.BLOWN, FailureMode.MISSING, FailureMode.WRONG_RATING, FailureMode.SHORT);
+
     private final int threads;
     private final List<Specimen> specimens = new ArrayList<>();
     private final Map<String, Panel> panels = new LinkedHashMap<>();
@@ -372,11 +377,8 @@ final class Dictionary {
     /** With a lamp in series good fuses go in, {@code deed.series-lamp}: what blew is not what is looked for any more. */
     static Supposition freshFuses(Circuit circuit, Supposition supposition) {
         return new Supposition(supposition.faults().stream()
-                .filter(f -> f.mode() != FailureMode.BLOWN
-                        && !(f.mode() == FailureMode.MISSING
-                                && circuit.part(f.part())
-                                        .filter(Fuse.class::isInstance)
-                                        .isPresent()))
+                .filter(f -> !LINKS.contains(f.mode())
+                        || circuit.part(f.part()).filter(Fuse.class::isInstance).isEmpty())
                 .toList());
     }
 
@@ -429,8 +431,11 @@ final class Dictionary {
      * that is not known, or the healthy machine shows no figure there.
      */
     double @Nullable [] drawn(Ask.Metered ask) {
-        Panel panel = panels.get(key(ask.arrangement()));
-        return panel == null ? null : panel.drawn.get(ask.check());
+        String key = key(ask.arrangement());
+        Panel panel = panels.get(key);
+        // what an earlier run kept is known before the arrangement is made ready
+        Map<Check, double[]> drawn = panel == null ? drawnBefore.getOrDefault(key, Map.of()) : panel.drawn;
+        return drawn.get(ask.check());
     }
 
     /** Works out {@link #drawn} for checks; with the power on for all that are asked there, since one state tells them all. */

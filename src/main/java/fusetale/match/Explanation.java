@@ -11,6 +11,7 @@ import fusetale.quantity.Shares;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -105,16 +106,21 @@ final class Explanation {
                 .map(s ->
                         new Candidate.Likely(posterior.boards().get((int) s[2]).supposition(), s[0]))
                 .toList();
-        Trial trial = bench.trial(posterior.boards().get(best));
         List<String> consequences =
-                trial
+                melted(best).stream().filter(f -> !repair.parts().contains(f)).toList();
+        return new Candidate(repair, share, likely, weighed(best), consequences);
+    }
+
+    /** Fuses that have melted as found, in the way that what was found speaks for. */
+    private Collection<String> melted(int board) {
+        Boards.Board of = posterior.boards().get(board);
+        return posterior.fits().get(board).likeliestWay() == Way.AS_TAKEN
+                        || bench.blownOtherwise(of).isEmpty()
+                ? bench.trial(of)
                         .in(Dictionary.key(bench.dictionary().asFound()))
                         .map(Trial.Shows::melted)
                         .orElse(List.of())
-                        .stream()
-                        .filter(f -> !repair.parts().contains(f))
-                        .toList();
-        return new Candidate(repair, share, likely, weighed(best), consequences);
+                : new TreeSet<>(bench.blownOtherwise(of));
     }
 
     private List<Weighed> weighed(int board) {
@@ -140,7 +146,8 @@ final class Explanation {
                     high,
                     fit.away()[j],
                     bits(board, j),
-                    fit.mistake()[j]));
+                    fit.mistake()[j],
+                    findings.index().get(j)));
         }
         return all;
     }
@@ -189,8 +196,10 @@ final class Explanation {
         String asFound = Dictionary.key(bench.dictionary().asFound());
         for (int k = 0; k < posterior.shares().length; k++) {
             Boards.Board board = posterior.boards().get(k);
+            // what was not worked out with its new parts is as dangerous as it was
             List<String> lost = bench.after(board, findings.now())
                     .in(asFound)
+                    .or(() -> bench.trial(board).in(asFound))
                     .map(Trial.Shows::lost)
                     .orElse(List.of());
             if (!lost.isEmpty() && posterior.shares()[k] > 0) {

@@ -2,7 +2,10 @@ package fusetale.match;
 
 import fusetale.bench.Observation;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -25,7 +28,7 @@ final class Fit {
     private final Expectation[] expectations;
     private final double[] spread;
     private final boolean complete;
-    private final List<Fit> ways;
+    private final List<Turned> ways;
 
     Fit(
             double logLikelihood,
@@ -44,7 +47,7 @@ final class Fit {
             double[] mistake,
             Expectation[] expectations,
             double[] spread,
-            List<Fit> ways) {
+            List<Turned> ways) {
         this.ways = List.copyOf(ways);
         this.logLikelihood = logLikelihood;
         this.logEach = logEach;
@@ -55,8 +58,8 @@ final class Fit {
         this.complete = Arrays.stream(expectations).noneMatch(e -> e.kind() == Expectation.Kind.UNKNOWN);
     }
 
-    /** How the board explains the evidence with its fuses as they are taken to come out, and otherwise; empty where that is certain. */
-    List<Fit> ways() {
+    /** How the board explains the evidence with its fuses come out each way; empty where that is certain. */
+    List<Turned> ways() {
         return ways;
     }
 
@@ -150,11 +153,41 @@ final class Fit {
         return log;
     }
 
-    /** Of a board whose fuses have come out one way or the other, as likely either way: what is told is told of the likelier. */
-    static Fit either(Fit one, Fit other) {
-        double log = logSum(new double[] {one.logLikelihood, other.logLikelihood}) - Math.log(2);
-        Fit told = other.logLikelihood > one.logLikelihood ? other : one;
-        return new Fit(log, told.logEach, told.away, told.mistake, told.expectations, told.spread, List.of(one, other));
+    /** How a board explains the evidence with its fuses come out one way. */
+    record Turned(Way way, Fit fit) {
+        /** Ln p(evidence and this way | board), {@code of} ways in doubt: as taken one in two, else the rest. */
+        private double logTogether(int of) {
+            return fit.logLikelihood - Math.log(way == Way.AS_TAKEN ? 2 : 2 * (of - 1));
+        }
+    }
+
+    /** Of a board whose fuses have come out one way or another: what is told is told of the likeliest. */
+    static Fit either(List<Turned> ways) {
+        double[] logs =
+                ways.stream().mapToDouble(w -> w.logTogether(ways.size())).toArray();
+        Fit told = Collections.max(ways, Comparator.comparingDouble(w -> w.logTogether(ways.size()))).fit;
+        return new Fit(logSum(logs), told.logEach, told.away, told.mistake, told.expectations, told.spread, ways);
+    }
+
+    /** The way in which its fuses have likeliest come out. */
+    Way likeliestWay() {
+        return ways.stream()
+                .max(Comparator.comparingDouble(w -> w.logTogether(ways.size())))
+                .map(Turned::way)
+                .orElse(Way.AS_TAKEN);
+    }
+
+    /** Shares of its ways, of 1, by how well each stands. */
+    double[] waysShares(ToDoubleFunction<Fit> stands) {
+        double[] logs = ways.stream()
+                .mapToDouble(w -> w.logTogether(ways.size()) + Math.log(stands.applyAsDouble(w.fit)))
+                .toArray();
+        double all = logSum(logs);
+        double[] shares = new double[logs.length];
+        for (int k = 0; k < logs.length; k++) {
+            shares[k] = all == Double.NEGATIVE_INFINITY ? (k == 0 ? 1 : 0) : Math.exp(logs[k] - all);
+        }
+        return shares;
     }
 
     private static boolean wrong(Expectation e, Shown shown) {

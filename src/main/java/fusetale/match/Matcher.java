@@ -31,6 +31,9 @@ public final class Matcher {
     /** Parts from a logic output through its transistors and a connector to what is driven. */
     private static final int ON_THE_WAY = 4;
 
+    /** Of a share of two hundredths that keeps the power off, what a board must have to be asked for its part. */
+    private static final double LEAST_DANGER = 1e-4;
+
     private static final double FIRST_SECONDS = 5;
     private static final double EACH_SECONDS = 4;
     private static final double NANOS = 1e9;
@@ -104,6 +107,7 @@ public final class Matcher {
                     sharpening.tell(() -> answer);
                 },
                 stopped);
+        bench.workPoweredNow(weighing.posterior().likelierThan(LEAST_DANGER), found, stopped);
         last = weighing;
         lastFindings = findings;
         return new Explanation(bench, weighing).ranking(howFar());

@@ -11,13 +11,14 @@ import fusetale.quantity.Spelling;
 import fusetale.sentence.Measured;
 import fusetale.sentence.MeasuredParser;
 import fusetale.sentence.SentenceException;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Cells of a row that tell what a meter showed. */
 record MeteredReader(BenchWords benches, MeasuredParser parser) {
     private static final Words WORDS = Words.of(MeteredReader.class);
     private static final Pattern BARE = Pattern.compile("[+-]?[.,]?\\d[\\d.,]*(?:[eE][+-]?\\d+)?");
-    private static final Pattern KIND_BEHIND = Pattern.compile("(?i)\\s*(?:dc|ac|d\\.c\\.|a\\.c\\.)$");
+    private static final Pattern KIND_BEHIND = Pattern.compile("(?i)\\s*(?:(?<dc>dc|d\\.c\\.)|(?<ac>ac|a\\.c\\.))$");
 
     /**
      * How the bench was set.
@@ -73,16 +74,23 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
     /** What the meter showed. */
     Displayed displayed(Check asked, String value, String unit) throws RowException {
         MeterFunction function = asked.function();
-        String bare = KIND_BEHIND.matcher(unit).replaceFirst("");
-        if (!bare.isEmpty()) {
-            checkUnit(bare, unit, function);
+        Matcher kind = KIND_BEHIND.matcher(unit);
+        String bare = unit;
+        if (kind.find()) {
+            checkKind(kind, unit, function);
+            bare = kind.replaceFirst("");
         }
+        double prefix = bare.isEmpty() ? 1 : prefix(bare, unit, function);
         String typed = !bare.isEmpty() && BARE.matcher(value).matches() ? value + " " + bare : value;
         Measured measured;
         try {
             measured = parser.parse(typed, asked, function);
         } catch (SentenceException unclear) {
             throw new RowException(Column.VALUE, withoutPoint(unclear), allowed(function), "");
+        }
+        // a value with a unit of its own takes that once more, or the plain one, beside it: 12.4 mV, mV
+        if (!measured.overRange() && typed.equals(value) && prefix != 1 && !value.endsWith(bare)) {
+            throw new RowException(Column.UNIT, WORDS.say("unit.twice", unit, value), WORDS.say("unit.once"), "");
         }
         Check check = measured.check();
         boolean buzzer = function == MeterFunction.CONTINUITY && check.function() == MeterFunction.OHMS;
@@ -99,13 +107,28 @@ record MeteredReader(BenchWords benches, MeasuredParser parser) {
                 : WORDS.say("value.figure", function.unit().symbol());
     }
 
-    private static void checkUnit(String bare, String unit, MeterFunction function) throws RowException {
+    /** What a unit stands for: 0.001 of millivolts. */
+    private static double prefix(String bare, String unit, MeterFunction function) throws RowException {
         try {
-            Notation.parse("1 " + bare, function.unit());
+            return Notation.parse("1 " + bare, function.unit()).si();
         } catch (NotationException notThis) {
             throw new RowException(
                     Column.UNIT,
                     WORDS.say("no-unit", unit, function.words()),
+                    WORDS.say("unit.allowed", function.unit().symbol()),
+                    "");
+        }
+    }
+
+    private static void checkKind(Matcher kind, String unit, MeterFunction function) throws RowException {
+        boolean direct = kind.group("dc") != null;
+        boolean fits = direct
+                ? function == MeterFunction.DC_VOLTS || function == MeterFunction.DC_AMPS
+                : function == MeterFunction.AC_VOLTS;
+        if (!fits) {
+            throw new RowException(
+                    Column.UNIT,
+                    WORDS.say("unit.kind", unit, function.words()),
                     WORDS.say("unit.allowed", function.unit().symbol()),
                     "");
         }

@@ -107,6 +107,11 @@ final class Nearness {
                 .orElse(0);
     }
 
+    /** Parts between the points and a part. */
+    int partsTo(String part) {
+        return distance.getOrDefault(part, FAR);
+    }
+
     /** Whether one of some faults lies no more than so many parts away. */
     boolean within(int parts, List<Fault> faults) {
         return faults.stream().anyMatch(f -> distance.getOrDefault(f.part(), FAR) <= parts);

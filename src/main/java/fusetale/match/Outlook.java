@@ -1,6 +1,8 @@
 package fusetale.match;
 
+import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -10,8 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Outlook {
     private final Workbench bench;
     private final Wanted wanted;
-    private final Map<Integer, Held> byBoard = new ConcurrentHashMap<>();
-    private final Map<Integer, Held> byOtherwise = new ConcurrentHashMap<>();
+    private final Map<Way, Map<Integer, Held>> held = new EnumMap<>(Way.class);
 
     /** Of a board of which so much was worked out. */
     private record Held(long stamp, Expectation expectation) {}
@@ -19,22 +20,23 @@ final class Outlook {
     Outlook(Workbench bench, Wanted wanted) {
         this.bench = bench;
         this.wanted = wanted;
+        for (Way way : Way.values()) {
+            held.put(way, new ConcurrentHashMap<>());
+        }
     }
 
-    /**
-     * Of a board on which nothing was replaced.
-     *
-     * @param otherwise whether its fuses have come out the other way
-     */
-    Expectation of(Boards.Board board, boolean otherwise) {
-        Map<Integer, Held> those = otherwise ? byOtherwise : byBoard;
+    /** Of a board on which nothing was replaced, its fuses as they have come out. */
+    Expectation of(Boards.Board board, Way way) {
+        Map<Integer, Held> those = Objects.requireNonNull(held.get(way));
         long stamp = bench.stamp(board)
-                + (otherwise ? bench.after(board, Renewed.NOTHING, true).grown() : 0);
-        Held held = those.get(board.number());
-        if (held == null || held.stamp() != stamp) {
-            held = new Held(stamp, bench.expect(board, wanted, Renewed.NOTHING, otherwise));
-            those.put(board.number(), held);
+                + (way == Way.AS_TAKEN
+                        ? 0
+                        : bench.after(board, Renewed.NOTHING, way).grown());
+        Held known = those.get(board.number());
+        if (known == null || known.stamp() != stamp) {
+            known = new Held(stamp, bench.expect(board, wanted, Renewed.NOTHING, way));
+            those.put(board.number(), known);
         }
-        return held.expectation();
+        return known.expectation();
     }
 }

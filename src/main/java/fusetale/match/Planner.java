@@ -6,12 +6,14 @@ import fusetale.bench.Observation;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Fuse;
+import fusetale.circuit.MeterFunction;
 import fusetale.circuit.Part;
 import fusetale.explore.Progress;
 import fusetale.explore.Words;
 import fusetale.fault.FailureMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -24,6 +26,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 
 /**
  * Chooses what to ask next: most information about what to change for a minute's work, among what tells at least half as
@@ -52,8 +55,10 @@ final class Planner {
     private static final double DRIVER_SHORT = 0.2;
 
     private static final double SERIES_LAMP_WATTS = 100;
-    /** Parts from a logic output through its transistors to what they drive. */
+    /** Parts from a logic output through its transistors; what they drive may lie a part further. */
     private static final int NEAR_A_DRIVER = 3;
+    /** What draws more than a driver stands for long, and too little for a fuse. */
+    private static final Set<FailureMode> OVERLOADS = EnumSet.of(FailureMode.SHORTED_TURNS, FailureMode.REVERSED);
 
     private static final double HALF = 0.5;
     /** Below this nothing more is to be learnt [bit]. */
@@ -285,7 +290,9 @@ final class Planner {
             Nearness nearness = bench.asks().nearDriver(driven);
             List<Survivors.Place> places = alive.places().stream()
                     .filter(p -> nearness.within(
-                            NEAR_A_DRIVER, p.board().supposition().faults()))
+                                    NEAR_A_DRIVER, p.board().supposition().faults())
+                            || bench.asks()
+                                    .isInChain(driven, p.board().supposition().faults()))
                     .toList();
             near.put(driven, places);
             shares.put(
@@ -335,19 +342,17 @@ final class Planner {
     }
 
     /**
-     * Probability that under a command a fuse melts or may, or that a part is lost: shorted turns draw what a driver does not stand for
-     * long, and a slow fuse does.
+     * Probability that under a command a fuse melts or may, or that its driver has an overload: shorted turns and a diode the
+     * wrong way round draw what a driver does not stand for long, and a slow fuse does.
      */
     private double harmed(Arrangement command, List<Survivors.Place> near) {
         String key = Dictionary.key(command);
         return near.stream()
-                .filter(p -> bench.after(p.board(), alive.renewed(), p.otherwise())
+                .filter(p -> bench.after(p.board(), alive.renewed(), p.way())
                                 .in(key)
-                                .map(s -> !s.lost().isEmpty()
-                                        || !s.melted().isEmpty()
-                                        || !s.mayMelt().isEmpty())
+                                .map(s -> !s.melted().isEmpty() || !s.mayMelt().isEmpty())
                                 .orElse(false)
-                        || has(p, FailureMode.SHORTED_TURNS))
+                        || OVERLOADS.stream().anyMatch(mode -> has(p, mode)))
                 .mapToDouble(Survivors.Place::share)
                 .sum();
     }
@@ -407,19 +412,38 @@ final class Planner {
             all.add(WORDS.say("caution.discharge"));
         }
         if (ask instanceof Ask.Metered m && ask.arrangement().powerOn()) {
-            double volts = bench.dictionary()
-                    .healthy()
-                    .in(Dictionary.key(ask.arrangement()))
-                    .map(s -> s.readings().get(m.check()))
-                    .map(r -> Math.abs(r.value()))
-                    .orElse(0.0);
+            Check touched = touching(m);
+            double volts = healthyVolts(m.arrangement(), touched);
             if (volts > Costs.TOUCH_VOLTS) {
-                all.add(WORDS.say(
-                        "caution.volts",
-                        Explanation.figure(m.check(), Axis.at(m.check().function(), volts))));
+                all.add(WORDS.say("caution.volts", Explanation.figure(touched, Axis.at(touched.function(), volts))));
             }
         }
         return all;
+    }
+
+    /** The most that either lead touches, whatever the meter is set to: between both, and of each to ground. */
+    private Check touching(Ask.Metered m) {
+        String ground = circuit.ground().name();
+        return Stream.of(
+                        m.check(),
+                        new Check(m.check().from(), m.check().to(), MeterFunction.DC_VOLTS),
+                        new Check(m.check().from(), m.check().to(), MeterFunction.AC_VOLTS),
+                        new Check(m.check().from(), ground, MeterFunction.DC_VOLTS),
+                        new Check(m.check().from(), ground, MeterFunction.AC_VOLTS),
+                        new Check(m.check().to(), ground, MeterFunction.DC_VOLTS),
+                        new Check(m.check().to(), ground, MeterFunction.AC_VOLTS))
+                .filter(c -> c.function().ofVolts())
+                .max(Comparator.comparingDouble(c -> healthyVolts(m.arrangement(), c)))
+                .orElse(m.check());
+    }
+
+    private double healthyVolts(Arrangement arrangement, Check check) {
+        return bench.dictionary()
+                .healthy()
+                .in(Dictionary.key(arrangement))
+                .map(s -> s.readings().get(check))
+                .map(r -> Math.abs(r.value()))
+                .orElse(0.0);
     }
 
     /** Where trying the leader is quicker than proving it. */
@@ -427,6 +451,7 @@ final class Planner {
         Optional<Map.Entry<Repair, Double>> leader = repairs.entrySet().stream().findFirst();
         if (leader.isEmpty()
                 || advice.isEmpty()
+                || alive.renewed().parts().containsAll(leader.get().getKey().parts())
                 || leader.get().getKey().isNothing()
                 || leader.get().getValue() < REPLACE_FROM
                 || leader.get().getValue() >= SURE) {
@@ -552,7 +577,7 @@ final class Planner {
         List<Foresight.Alive> shown = new ArrayList<>();
         for (Survivors.Place place : alive.places()) {
             if (group.contains(place.group())) {
-                Expectation e = bench.expect(place.board(), wanted, alive.renewed(), place.otherwise());
+                Expectation e = bench.expect(place.board(), wanted, alive.renewed(), place.way());
                 shown.add(new Foresight.Alive(
                         place.group(), place.share(), e, e.middle(), Math.sqrt(e.ownVariance() + 1e-3)));
             }

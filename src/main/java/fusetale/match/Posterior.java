@@ -43,6 +43,17 @@ final class Posterior {
         return shares;
     }
 
+    /** Those with more than a share. */
+    List<Boards.Board> likelierThan(double share) {
+        List<Boards.Board> some = new ArrayList<>();
+        for (int k = 0; k < shares.length; k++) {
+            if (shares[k] > share) {
+                some.add(boards.get(k));
+            }
+        }
+        return some;
+    }
+
     /** How each explains the evidence. */
     List<Fit> fits() {
         return fits;

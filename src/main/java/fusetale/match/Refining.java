@@ -101,7 +101,7 @@ final class Refining {
             Boards.Board board = p.boards().get(k);
             complete.set(
                     board.number(),
-                    p.fits().get(k).isComplete() && bench.blownOtherwise(board).isEmpty());
+                    p.fits().get(k).isComplete() && p.fits().get(k).ways().isEmpty());
         }
         return complete;
     }

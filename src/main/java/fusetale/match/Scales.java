@@ -72,7 +72,7 @@ final class Scales {
     /** How far off each finding is from what the healthy machine shows, in standard deviations. */
     double[] away(Case findings) {
         Boards.Board healthy = bench.boards().all().get(0);
-        Expectation[] expected = expected(healthy, findings, false);
+        Expectation[] expected = expected(healthy, findings, Way.AS_TAKEN);
         return Fit.of(expected, common(findings, List.of(healthy), List.<Expectation[]>of(expected)))
                 .away();
     }
@@ -109,27 +109,31 @@ final class Scales {
         for (int j = 0; j < before.length; j++) {
             expected[j] = there != null && holds && before[j] >= 0
                     ? there.expected[before[j]]
-                    : expect(board, findings, j, false);
+                    : expect(board, findings, j, Way.AS_TAKEN);
         }
         remembered.put(board.number(), new Remembered(weighings, stamp, expected));
         return expected;
     }
 
-    private Expectation expect(Boards.Board board, Case findings, int j, boolean otherwise) {
-        return bench.expect(board, findings.wanted().get(j), findings.renewed().get(j), otherwise);
+    private Expectation expect(Boards.Board board, Case findings, int j, Way way) {
+        return bench.expect(board, findings.wanted().get(j), findings.renewed().get(j), way);
     }
 
-    private Expectation[] expected(Boards.Board board, Case findings, boolean otherwise) {
+    private Expectation[] expected(Boards.Board board, Case findings, Way way) {
         return IntStream.range(0, findings.size())
-                .mapToObj(j -> expect(board, findings, j, otherwise))
+                .mapToObj(j -> expect(board, findings, j, way))
                 .toArray(Expectation[]::new);
     }
 
     private Fit fit(Boards.Board board, Case findings, Expectation[] holds, Common common) {
         Fit fit = Fit.of(holds, common);
-        return bench.blownOtherwise(board).isEmpty()
+        List<Way> ways = bench.ways(board, findings.renewals());
+        return ways.size() == 1
                 ? fit
-                : Fit.either(fit, Fit.of(expected(board, findings, true), common));
+                : Fit.either(ways.stream()
+                        .map(w -> new Fit.Turned(
+                                w, w == Way.AS_TAKEN ? fit : Fit.of(expected(board, findings, w), common)))
+                        .toList());
     }
 
     /**

@@ -42,17 +42,17 @@ final class Survivors {
         private final int group;
         private final Fit fit;
         private final Common common;
-        private final boolean otherwise;
+        private final Way way;
         private @Nullable Given given;
         private boolean asked;
 
-        Place(Boards.Board board, double share, int group, Fit fit, Common common, boolean otherwise) {
+        Place(Boards.Board board, double share, int group, Fit fit, Common common, Way way) {
             this.board = board;
             this.share = share;
             this.group = group;
             this.fit = fit;
             this.common = common;
-            this.otherwise = otherwise;
+            this.way = way;
         }
 
         Boards.Board board() {
@@ -64,9 +64,9 @@ final class Survivors {
             return share;
         }
 
-        /** Whether its fuses have come out the other way, {@link Workbench#blownOtherwise}. */
-        boolean otherwise() {
-            return otherwise;
+        /** How its fuses have come out. */
+        Way way() {
+            return way;
         }
 
         /** Place of its repair among {@link Survivors#groups}. */
@@ -128,16 +128,15 @@ final class Survivors {
     /** What was read may have told which fuse melted, or whether one has; what is asked next must not be asked for that again. */
     private List<Place> ways(Boards.Board board, double share, int group, Fit fit) {
         if (fit.ways().isEmpty()) {
-            return List.of(new Place(board, share, group, fit, weighing.common(), false));
+            return List.of(new Place(board, share, group, fit, weighing.common(), Way.AS_TAKEN));
         }
-        Fit one = fit.ways().get(0);
-        Fit other = fit.ways().get(1);
-        double logOne = one.logLikelihood() + Math.log(stands(one));
-        double logOther = other.logLikelihood() + Math.log(stands(other));
-        double of = logOther == Double.NEGATIVE_INFINITY ? 0 : 1 / (1 + Math.exp(logOne - logOther));
-        return List.of(
-                new Place(board, share * (1 - of), group, one, weighing.common(), false),
-                new Place(board, share * of, group, other, weighing.common(), true));
+        double[] of = fit.waysShares(this::stands);
+        List<Place> all = new ArrayList<>();
+        for (int k = 0; k < of.length; k++) {
+            Fit.Turned turned = fit.ways().get(k);
+            all.add(new Place(board, share * of[k], group, turned.fit(), weighing.common(), turned.way()));
+        }
+        return all;
     }
 
     /** How much of a fit stands without taking for a slip what was the same twice. */
@@ -317,8 +316,8 @@ final class Survivors {
 
         Foresight.Alive of(Place place, int number) {
             Expectation e = renewed.isNothing()
-                    ? outlook.of(place.board(), place.otherwise())
-                    : bench.expect(place.board(), wanted, renewed, place.otherwise());
+                    ? outlook.of(place.board(), place.way())
+                    : bench.expect(place.board(), wanted, renewed, place.way());
             return of(e, e.kind() == Expectation.Kind.FIGURE ? place.given() : null, number, place.share());
         }
 

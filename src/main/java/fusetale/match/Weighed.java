@@ -12,6 +12,7 @@ package fusetale.match;
  *     sight, stands against another
  * @param bits how much the reading speaks for (positive) or against the supposition, beside all others together
  * @param mistakeShare probability that the reading is a slip, were the supposition true
+ * @param index place among all readings, from 0; of one that was repeated that of the newest
  */
 public record Weighed(
         Evidence evidence,
@@ -21,7 +22,8 @@ public record Weighed(
         double high,
         double away,
         double bits,
-        double mistakeShare) {
+        double mistakeShare,
+        int index) {
     private static final double FITS_WITHIN = 3;
 
     /**

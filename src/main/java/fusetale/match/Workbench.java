@@ -193,13 +193,29 @@ final class Workbench {
         return List.copyOf(arrangements.values());
     }
 
-    /**
-     * The machine of a board after parts were replaced.
-     *
-     * @param otherwise whether fuses have come out the other way, {@link #blownOtherwise}
-     */
-    Trial after(Boards.Board board, Renewed renewed, boolean otherwise) {
-        return after(board, renewed, otherwise ? blownOtherwise(board) : Set.of());
+    /** The machine of a board after parts were replaced, its fuses as they have come out. */
+    Trial after(Boards.Board board, Renewed renewed, Way way) {
+        Trial once = after(board, renewed, way == Way.AS_TAKEN ? Set.of() : blownOtherwise(board));
+        if (way != Way.OTHERWISE_AGAIN || renewed.isNothing() || !renewed.switchedOn()) {
+            return once;
+        }
+        Set<String> again = blownOtherwise(once);
+        return again.isEmpty() ? once : made(once.supposition().faults(), again, false);
+    }
+
+    /** How its fuses may have come out by what was found, {@link Way#AS_TAKEN} first; that alone where it is certain. */
+    List<Way> ways(Boards.Board board, Collection<Renewed> spells) {
+        List<Way> ways = new ArrayList<>();
+        ways.add(Way.AS_TAKEN);
+        if (!blownOtherwise(board).isEmpty()) {
+            ways.add(Way.OTHERWISE);
+        }
+        if (spells.stream()
+                .filter(r -> !r.isNothing())
+                .anyMatch(r -> !after(board, r, Way.OTHERWISE_AGAIN).equals(after(board, r, Way.OTHERWISE)))) {
+            ways.add(Way.OTHERWISE_AGAIN);
+        }
+        return ways;
     }
 
     /** The machine of a board after parts were replaced. */
@@ -234,7 +250,10 @@ final class Workbench {
         if (asItWas) {
             return trial;
         }
-        boolean rested = !renewed.switchedOn();
+        return made(left, blown, !renewed.switchedOn());
+    }
+
+    private Trial made(List<Fault> left, Set<String> blown, boolean rested) {
         String key = left + " after " + blown.stream().sorted().toList() + (rested ? " at rest" : "");
         return mended.computeIfAbsent(key, k -> recalled(new Trial(Trial.after(left, blown), rested)));
     }
@@ -245,7 +264,10 @@ final class Workbench {
      * weighed. Empty where it is certain.
      */
     Set<String> blownOtherwise(Boards.Board board) {
-        Trial trial = trial(board);
+        return blownOtherwise(trial(board));
+    }
+
+    private Set<String> blownOtherwise(Trial trial) {
         Trial.Shows shows = trial.in(asFoundKey).orElse(Trial.Shows.UNSOLVED);
         if (!shows.mayMelt().isEmpty()) {
             Set<String> blown = new HashSet<>(trial.blown(asFoundKey));
@@ -295,17 +317,26 @@ final class Workbench {
     private void solve(
             List<Boards.Board> some, List<Arrangement> arrangements, Case findings, BooleanSupplier stopped) {
         dictionary.work(some.stream().map(this::trial).toList(), arrangements, stopped);
-        List<Trial> later = new ArrayList<>();
-        Set<Renewed> spells = new LinkedHashSet<>(findings.renewed());
+        Set<Renewed> spells = new LinkedHashSet<>(findings.renewals());
         spells.add(Renewed.NOTHING);
-        spells.add(findings.now());
-        for (Renewed renewed : spells) {
-            some.forEach(b -> {
-                later.add(after(b, renewed));
-                later.add(after(b, renewed, blownOtherwise(b)));
-            });
+        // whether a new fuse may have melted as well is known once it is known what the machine with it does
+        for (List<Way> ways : List.of(List.of(Way.AS_TAKEN, Way.OTHERWISE), List.of(Way.OTHERWISE_AGAIN))) {
+            List<Trial> later = spells.stream()
+                    .flatMap(r -> some.stream().flatMap(b -> ways.stream().map(w -> after(b, r, w))))
+                    .distinct()
+                    .toList();
+            dictionary.work(later, arrangements, stopped);
         }
-        dictionary.work(later.stream().distinct().toList(), arrangements, stopped);
+    }
+
+    /** Works out what boards come to on full power with all that is new by now: a danger goes by that. */
+    void workPoweredNow(List<Boards.Board> some, Case findings, BooleanSupplier stopped) {
+        List<Boards.Board> missing = some.stream()
+                .filter(b -> after(b, findings.now()).in(asFoundKey).isEmpty())
+                .toList();
+        if (!missing.isEmpty()) {
+            solve(missing, List.of(), findings, stopped);
+        }
     }
 
     /** Points and parts at which something was found that a healthy machine does not show. */
@@ -354,7 +385,7 @@ final class Workbench {
         for (int j = 0; j < findings.size(); j++) {
             Renewed renewed = findings.renewed().get(j);
             Wanted wanted = findings.wanted().get(j);
-            if (lacks(after(board, renewed), wanted) || lacks(after(board, renewed, blownOtherwise(board)), wanted)) {
+            if (Stream.of(Way.values()).anyMatch(w -> lacks(after(board, renewed, w), wanted))) {
                 return true;
             }
         }
@@ -388,37 +419,31 @@ final class Workbench {
 
     /** What a board lets expect of an ask, its fuses as they were taken to come out. */
     Expectation expect(Boards.Board board, Wanted ask, Renewed renewed) {
-        return expect(board, ask, renewed, false);
+        return expect(board, ask, renewed, Way.AS_TAKEN);
     }
 
-    /**
-     * What a board lets expect of an ask.
-     *
-     * @param otherwise whether fuses have come out the other way
-     */
-    Expectation expect(Boards.Board board, Wanted ask, Renewed renewed, boolean otherwise) {
+    /** What a board lets expect of an ask, its fuses as they have come out. */
+    Expectation expect(Boards.Board board, Wanted ask, Renewed renewed, Way way) {
         // what is looked at has no slope
         boolean varies = ask.ask() instanceof Ask.Metered && boards.of(board).varies();
         return Expectation.of(
                 ask,
-                after(board, renewed, otherwise),
+                after(board, renewed, way),
                 dictionary.healthy(),
-                varies ? neighbour(board, -1, renewed, otherwise) : null,
-                varies ? neighbour(board, +1, renewed, otherwise) : null,
+                varies ? neighbour(board, -1, renewed, way) : null,
+                varies ? neighbour(board, +1, renewed, way) : null,
                 varies);
     }
 
-    private @Nullable Trial neighbour(Boards.Board board, int by, Renewed renewed, boolean otherwise) {
+    private @Nullable Trial neighbour(Boards.Board board, int by, Renewed renewed, Way way) {
         int place = board.place() + by;
         if (place < 0 || place >= Boards.PLACES) {
             return null;
         }
         Boards.Board next = boards.of(board.hypothesis()).get(place);
-        if (!otherwise) {
-            return after(next, renewed);
-        }
-        Set<String> may = blownOtherwise(next);
-        return may.isEmpty() ? null : after(next, renewed, may);
+        List<Renewed> then = List.of(renewed);
+        boolean alike = way == Way.AS_TAKEN || ways(next, then).equals(ways(board, then));
+        return alike ? after(next, renewed, way) : null;
     }
 
     double[] drawn(Ask ask) {

@@ -80,4 +80,45 @@ class CaseTest {
                 .containsExactly(Renewed.NOTHING, new Renewed(Set.of("F1"), false), new Renewed(Set.of("F1"), true));
         assertThat(Case.of(findings.replaced(List.of("BR1"))).now()).isEqualTo(new Renewed(Set.of("F1", "BR1"), false));
     }
+
+    /** A new fuse that is gone has had power, wherever it was looked at; one that is whole tells nothing, nor does an old one. */
+    @Test
+    void onlyANewFuseThatIsGoneTellsOfPower() {
+        Findings fresh =
+                Findings.of(List.of(look(true, Observation.Sight.WIRE_GONE))).replaced(List.of("F1"));
+
+        assertThat(Case.of(fresh.with(look(false, Observation.Sight.WIRE_GONE)))
+                        .now()
+                        .switchedOn())
+                .isTrue();
+        assertThat(Case.of(fresh.with(look(true, Observation.Sight.WIRE_WHOLE)))
+                        .now()
+                        .switchedOn())
+                .isFalse();
+        Findings other = Findings.of(List.of()).replaced(List.of("BR1"));
+        assertThat(Case.of(other.with(look(true, Observation.Sight.WIRE_GONE)))
+                        .now()
+                        .switchedOn())
+                .isFalse();
+    }
+
+    /** A lamp in the mains lead takes what would melt it (common practice), and good fuses stand in for those that were found. */
+    @Test
+    void aSeriesLampLeavesANewFuseUntried() {
+        Arrangement lamp = Arrangement.unpowered().withPower(true).withSeriesLamp(100.0);
+        Check check = new Check("TP1", "gnd", MeterFunction.DC_VOLTS);
+        Findings fresh = Findings.of(List.of()).replaced(List.of("F1"));
+        Evidence behind = new Evidence(new Ask.Metered(lamp, check), new Shown.Figure(3));
+
+        assertThat(Case.of(fresh.with(behind)).now().switchedOn()).isFalse();
+        assertThat(Case.of(fresh.with(
+                                new Evidence(new Ask.Metered(lamp.withSeriesLamp(null), check), new Shown.Figure(3))))
+                        .now()
+                        .switchedOn())
+                .isTrue();
+        Evidence asFound = look(true, Observation.Sight.WIRE_GONE);
+        Evidence standIn = new Evidence(
+                new Ask.Noticed(lamp, "F1", Observation.Aspect.FUSE), new Shown.Seen(Observation.Sight.WIRE_WHOLE));
+        assertThat(Case.of(Findings.of(List.of(asFound, standIn))).evidence()).containsExactly(asFound, standIn);
+    }
 }

@@ -63,4 +63,23 @@ class CostsTest {
 
         assertThat(new Costs(BOARD, ON).minutes(pulled)).isGreaterThan(new Costs(BOARD, ON).minutes(plain) + 2);
     }
+
+    /** The good fuses that went in for the lamp do not stay: what is read next is expected of the machine as found. */
+    @Test
+    void theFusesThatWereFoundGoBackAfterTheLamp() {
+        Arrangement lamp = ON.withSeriesLamp(100.0);
+        String own = "the fuses that were found back into their clips, blown or not";
+
+        assertThat(new Costs(BOARD, lamp).deeds(OFF))
+                .containsExactly("power off, plug out; let the capacitors discharge", own);
+        assertThat(new Costs(BOARD, lamp).deeds(ON))
+                .containsExactly(
+                        "power off, plug out; let the capacitors discharge",
+                        "take the series lamp out of the mains lead",
+                        own,
+                        "power on");
+        assertThat(new Costs(BOARD, OFF.withSeriesLamp(100.0)).deeds(lamp))
+                .containsExactly("good fuses as marked into their clips again", "power on");
+        assertThat(new Costs(BOARD, lamp).deeds(lamp)).isEmpty();
+    }
 }

@@ -14,6 +14,8 @@ import fusetale.explore.Progress;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -483,6 +485,22 @@ class MatcherTest {
         assertThat(after.danger()).isEmpty();
     }
 
+    /** What is new elsewhere takes no danger away, nor does a first answer that has not worked it out yet. */
+    @Test
+    void dangerStaysWithThePartsThatStay() throws Exception {
+        Findings short25 = Findings.of(
+                List.of(seen("F1", Observation.Sight.OVER_RATED), ohms("ac1", "TP1", 0.1), ohms("TP1", "ac1", 0.1)));
+        matcher.rank(short25, r -> {}, Progress.SILENT, () -> false);
+        List<Ranking> all = new ArrayList<>();
+        all.add(matcher.rank(short25.replaced(List.of("R2")), all::add, Progress.SILENT, () -> false));
+
+        assertThat(all).allSatisfy(r -> assertThat(r.danger()).isNotEmpty());
+        assertThat(matcher.next(short25.replaced(List.of("R2")), Set.of(), List.of(), Progress.SILENT, () -> false)
+                        .advice())
+                .noneMatch(a ->
+                        a.ask().arrangement().powerOn() && a.ask().arrangement().seriesLampWatts() == null);
+    }
+
     /** "All fuses fresh and a series lamp" tells a fuse that a short took from one that went alone (page on diagnosis). */
     @Test
     void withALampInSeriesTheFusesAreGood() {
@@ -490,9 +508,14 @@ class MatcherTest {
         Fault missing = new Fault("F1", "", FailureMode.MISSING, null);
         Fault lamp = new Fault("E1", "", FailureMode.MISSING, null);
         Fault open = new Fault("R2", "", FailureMode.OPEN, null);
+        Fault tooBig = new Fault("F1", "", FailureMode.WRONG_RATING, new Quantity(10, Unit.AMPERE));
+        Fault clip = new Fault("F1", "", FailureMode.BURNT, new Quantity(0.2, Unit.OHM));
 
         assertThat(Dictionary.freshFuses(BOARD, new Supposition(List.of(blown, missing, lamp, open)))
                         .faults())
                 .containsExactly(lamp, open);
+        assertThat(Dictionary.freshFuses(BOARD, new Supposition(List.of(tooBig, clip)))
+                        .faults())
+                .containsExactly(clip);
     }
 }

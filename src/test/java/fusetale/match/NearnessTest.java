@@ -19,7 +19,7 @@ class NearnessTest {
             .circuit());
 
     private static int parts(Nearness from, String part) {
-        return from.parts(List.of(new Fault(part, "", FailureMode.OPEN, null)));
+        return from.parts(open(part));
     }
 
     @Test
@@ -30,6 +30,19 @@ class NearnessTest {
                 .extracting(p -> parts(driver, p))
                 .containsExactly(0, 0, 1, 2, 4);
         assertThat(parts(driver, "R401")).isGreaterThan(4);
+    }
+
+    /** What a command may harm: the driver, what it drives and the diode across that, and not the ones beside. */
+    @Test
+    void whatIsDrivenAndTheDiodeAcrossItLieInTheChain() {
+        Asks asks = new Asks(FERRY);
+
+        assertThat(List.of("Q215", "Q205", "J2", "L205", "D205")).allMatch(p -> asks.isInChain("L205", open(p)));
+        assertThat(List.of("Q206", "L206", "D206", "BR201", "R401")).noneMatch(p -> asks.isInChain("L205", open(p)));
+    }
+
+    private static List<Fault> open(String part) {
+        return List.of(new Fault(part, "", FailureMode.OPEN, null));
     }
 
     @Test

@@ -331,4 +331,33 @@ class ReadingsReaderTest {
                 .hasSize(1)
                 .allMatch(n -> n.startsWith("average"));
     }
+
+    /** A unit that says otherwise than the function or the value is a slip of the sheet, and nobody can know which of both. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                ",dc,TP4,,24,V AC",
+                ",ac,TP4,,24,Vdc",
+                ",dc,TP4,,12.4V,mV",
+                "power off,ohms,TP4,,3k98,Mohm",
+            })
+    void aUnitThatContradictsIsTold(String row) {
+        List<Problem> problems = read(row + ",,\n").problems();
+
+        assertThat(problems).extracting(Problem::key).containsExactly("unit, cell F2");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                ",dc,TP4,,24,V DC",
+                ",ac,TP4,,24,V a.c.",
+                ",dc,TP4,,240mV,mV",
+                ",dc,TP4,,0.24,V",
+                "power off,ohms,TP4,,3k98,Ω",
+                "power off,ohms,TP4,,OL,Mohm",
+            })
+    void aUnitThatAgreesIsNot(String row) {
+        assertThat(read(row + ",,\n").problems()).isEmpty();
+    }
 }

@@ -131,11 +131,13 @@ class ScalesTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(bench.outlook(wanted).of(board, false).kind()).isEqualTo(Expectation.Kind.UNKNOWN);
+        assertThat(bench.outlook(wanted).of(board, Way.AS_TAKEN).kind()).isEqualTo(Expectation.Kind.UNKNOWN);
         bench.work(List.of(board), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
+        assertThat(bench.outlook(wanted).of(board, Way.AS_TAKEN))
+                .isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
         bench.work(bench.boards().of(board.hypothesis()), arrangements, all, () -> false);
-        assertThat(bench.outlook(wanted).of(board, false)).isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
+        assertThat(bench.outlook(wanted).of(board, Way.AS_TAKEN))
+                .isEqualTo(bench.expect(board, wanted, Renewed.NOTHING));
     }
 
     private Workbench.Weighing afresh(Case findings) {

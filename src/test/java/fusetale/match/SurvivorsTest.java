@@ -85,8 +85,8 @@ class SurvivorsTest {
         Survivors before = after(List.of());
 
         assertThat(before.places())
-                .anyMatch(p -> p.otherwise() && p.share() > 0.01)
-                .anyMatch(p -> !p.otherwise() && p.share() > 0.01);
+                .anyMatch(p -> p.way() == Way.OTHERWISE && p.share() > 0.01)
+                .anyMatch(p -> p.way() == Way.AS_TAKEN && p.share() > 0.01);
         assertThat(again(before)).isGreaterThan(0.5);
     }
 
@@ -111,7 +111,7 @@ class SurvivorsTest {
 
     private double share(Survivors alive, boolean otherwise) {
         return alive.places().stream()
-                .filter(p -> !bench.blownOtherwise(p.board()).isEmpty() && p.otherwise() == otherwise)
+                .filter(p -> !bench.blownOtherwise(p.board()).isEmpty() && (p.way() != Way.AS_TAKEN) == otherwise)
                 .mapToDouble(Survivors.Place::share)
                 .sum();
     }

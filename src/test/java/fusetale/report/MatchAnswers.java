@@ -56,9 +56,9 @@ public final class MatchAnswers {
 
     private static List<Weighed> weighed(double away, double bits) {
         return List.of(
-                new Weighed(read(0), "wire gone", Double.NaN, Double.NaN, Double.NaN, 0, 2.5, 0.001),
-                new Weighed(read(1), "43.7 V", 43.7, 41.2, 46.3, away, bits, 0.4),
-                new Weighed(read(2), "OL", Double.NaN, Double.NaN, Double.NaN, 0, 0.2, 0.001));
+                new Weighed(read(0), "wire gone", Double.NaN, Double.NaN, Double.NaN, 0, 2.5, 0.001, 0),
+                new Weighed(read(1), "43.7 V", 43.7, 41.2, 46.3, away, bits, 0.4, 1),
+                new Weighed(read(2), "OL", Double.NaN, Double.NaN, Double.NaN, 0, 0.2, 0.001, 2));
     }
 
     public static Candidate bridge(double share) {

@@ -161,7 +161,7 @@ class MatchTablesTest {
     private static Weighed read(MeterFunction function, double si, double low, double high, double away, double bits) {
         Ask ask = new Ask.Metered(Made.arrangement(function.powered()), new Check("TP4", "gnd", function));
         Evidence evidence = new Evidence(ask, new Shown.Figure(si));
-        return new Weighed(evidence, "", (low + high) / 2, low, high, away, bits, 0.001);
+        return new Weighed(evidence, "", (low + high) / 2, low, high, away, bits, 0.001, 0);
     }
 
     @ParameterizedTest

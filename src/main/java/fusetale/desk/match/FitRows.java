@@ -8,7 +8,6 @@ import fusetale.explore.Words;
 import fusetale.fault.Supposition;
 import fusetale.match.Ask;
 import fusetale.match.Candidate;
-import fusetale.match.Evidence;
 import fusetale.match.LookAlike;
 import fusetale.match.Ranking;
 import fusetale.match.Repair;
@@ -62,9 +61,9 @@ record FitRows(
     /** The grid of an answer, and the line of each of its readings. */
     static FitRows of(Circuit board, FoundReader reader, List<Found> found, Ranking ranking, boolean old) {
         List<Candidate> first = ranking.candidates().stream().limit(MOST).toList();
-        List<Evidence> weighed = first.stream()
+        List<Integer> weighed = first.stream()
                 .findFirst()
-                .map(c -> c.evidence().stream().map(Weighed::evidence).toList())
+                .map(c -> c.evidence().stream().map(Weighed::index).toList())
                 .orElse(List.of());
         Walk walk = new Walk(found);
         List<FitColumn> columns = new ArrayList<>();
@@ -105,73 +104,38 @@ record FitRows(
     /** A thing found, which of all readings and sights it is, and what was replaced before it. */
     private record At(Found.Noted found, int index, String fresh) {}
 
-    /** Goes through what was found in step with what was weighed: of a reading that was repeated the newest counts. */
+    /** Goes through what was found in step with what was weighed, and tells what was replaced on the way. */
     private static final class Walk {
         private final List<Found> found;
-        private final Set<Ask> seen = new HashSet<>();
-        private final List<String> fresh = new ArrayList<>();
-        private int from;
+        private int told;
 
         Walk(List<Found> found) {
             this.found = found;
-            this.from = 0;
         }
 
-        /** Where a piece of evidence was found: in the present spell, or in a later one where it was asked here already. */
-        At to(Evidence evidence) {
-            boolean later = seen.contains(evidence.ask()) || last(evidence, from, border()) < 0;
-            while (later && last(evidence, border(), found.size()) >= 0) {
-                int border = border();
-                fresh.add(FoundWords.parts(found.get(border)));
-                from = border + 1;
-                seen.clear();
-                later = last(evidence, from, border()) < 0;
+        /** Where the one at a place among all readings was found; of a reading that was repeated that of the newest. */
+        At to(int index) {
+            int at = 0;
+            for (int readings = 0; readings <= index; at++) {
+                readings += found.get(at).told().isPresent() ? 1 : 0;
             }
-            int at = last(evidence, from, border());
-            if (at < 0) {
-                throw new IllegalArgumentException("weighed what was not found: " + evidence);
-            }
-            seen.add(evidence.ask());
-            At here = new At((Found.Noted) found.get(at), index(at), words());
-            fresh.clear();
-            return here;
-        }
-
-        /** Where the present spell ends. */
-        private int border() {
-            int at = from;
-            while (at < found.size() && !(found.get(at) instanceof Found.Replaced)) {
-                at++;
-            }
-            return at;
-        }
-
-        private int last(Evidence evidence, int begins, int ends) {
-            int last = -1;
-            for (int k = begins; k < ends; k++) {
-                last = found.get(k).told().equals(Optional.of(evidence)) ? k : last;
-            }
-            return last;
-        }
-
-        private int index(int at) {
-            return (int) found.subList(0, at).stream()
-                    .filter(f -> f.told().isPresent())
-                    .count();
-        }
-
-        private String words() {
-            return fresh.isEmpty() ? "" : FoundWords.fresh(fresh);
+            return new At((Found.Noted) found.get(at - 1), index, replaced(at));
         }
 
         /** What was replaced after all that was weighed. */
         String rest() {
-            for (Found each : found.subList(from, found.size())) {
-                if (each instanceof Found.Replaced) {
-                    fresh.add(FoundWords.parts(each));
+            return replaced(found.size());
+        }
+
+        /** What was replaced before a place and not told yet. */
+        private String replaced(int end) {
+            List<String> fresh = new ArrayList<>();
+            for (; told < end; told++) {
+                if (found.get(told) instanceof Found.Replaced replaced) {
+                    fresh.add(FoundWords.parts(replaced));
                 }
             }
-            return words();
+            return fresh.isEmpty() ? "" : FoundWords.fresh(fresh);
         }
     }
 

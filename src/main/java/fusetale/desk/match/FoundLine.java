@@ -229,6 +229,7 @@ final class FoundLine extends Region {
 
     private void hear() {
         String typed = field.getText();
+        model.typing(!typed.isBlank());
         if (typed.isBlank()) {
             heard.accept(Optional.empty());
             return;

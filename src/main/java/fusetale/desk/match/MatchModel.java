@@ -45,6 +45,7 @@ public final class MatchModel {
     private final Newest line;
     private final Kept kept = new Kept();
     private boolean shown;
+    private boolean typing;
     private @Nullable BenchState asked;
     private final List<Ask> ruledOut = new ArrayList<>();
 
@@ -247,6 +248,14 @@ public final class MatchModel {
                                 before.orElseThrow().next())));
     }
 
+    /** Somebody is typing, or has stopped: until then the figure belongs to what the tag asks for now. */
+    public void typing(boolean on) {
+        typing = on;
+        if (!on) {
+            standing.get().flatMap(s -> Optional.ofNullable(s.next())).ifPresent(this::follow);
+        }
+    }
+
     private void follow(NextReadings next) {
         standing.set(standing.get().map(s -> s.with(next)));
         // whoever holds the leads on a point must not find another one on the tag
@@ -254,7 +263,9 @@ public final class MatchModel {
                 .flatMap(a -> next.advice().stream()
                         .filter(b -> b.ask().equals(a.ask()))
                         .findFirst());
-        advice.set(still.or(() -> next.advice().stream().findFirst()));
+        if (still.isPresent() || !typing || advice.get().isEmpty()) {
+            advice.set(still.or(() -> next.advice().stream().findFirst()));
+        }
     }
 
     /** Stops the work; the last answer stays. */
@@ -269,7 +280,18 @@ public final class MatchModel {
     public Found understood(String typed) throws SentenceException {
         Ask ask = advice.get().map(Advice::ask).orElse(null);
         Arrangement bench = desk.state().sentence().arrangement();
-        return desk.foundReader().read(typed, ask, bench);
+        Found found = desk.foundReader().read(typed, ask, bench);
+        // what the tag says to read in one go is read on the bench that it says to set
+        Optional<Ask> besides = found.told().map(Evidence::ask).flatMap(this::besides);
+        return besides.isPresent() ? desk.foundReader().read(typed, besides.get(), bench) : found;
+    }
+
+    /** The same thing among what the tag says to read in one go; empty where it is none of it. */
+    private Optional<Ask> besides(Ask ask) {
+        return inOneGo().stream()
+                .map(Advice::ask)
+                .filter(a -> a.words().equals(ask.words()))
+                .findFirst();
     }
 
     /** Takes a typed line down. */

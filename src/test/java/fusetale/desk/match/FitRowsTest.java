@@ -124,4 +124,20 @@ class FitRowsTest {
                 .allSatisfy(p -> assertThat(p).isBetween(0.0, 0.8));
         assertThat(scale.share(Double.POSITIVE_INFINITY)).isGreaterThan(0.85);
     }
+
+    /** The new fuse was looked at before the power came on and after: two columns of one text. */
+    @Test
+    void whatWasSeenTwiceOfANewPartStandsTwice() throws SentenceException {
+        FitRows rows = rows(
+                "replaced F1",
+                "F1 wire whole",
+                "tp1 17 dc",
+                "F1 wire whole",
+                "tp2 0 dc",
+                "replaced R2",
+                "F1 wire whole");
+
+        assertThat(rows.columns()).extracting(FitColumn::place).containsExactly("F1", "TP1", "F1", "TP2", "F1");
+        assertThat(rows.columns()).extracting(FitColumn::fresh).containsExactly("new: F1", "", "", "", "new: R2");
+    }
 }

@@ -54,6 +54,8 @@ public final class MadeUp implements Weigher {
         UNLISTED,
         /** Power must stay off. */
         DANGER,
+        /** Power comes on only through a series lamp. */
+        LAMP,
         /** The first of two answers is a first look, and the second never comes. */
         FIRST_LOOK
     }
@@ -175,7 +177,7 @@ public final class MadeUp implements Weigher {
         for (Findings.Spell spell : findings.spells()) {
             fresh.addAll(spell.replaced());
             Row now = fresh.containsAll(parts(row)) ? rows.get(0) : row;
-            spell.evidence().forEach(e -> all.add(weighed(now, e)));
+            spell.evidence().forEach(e -> all.add(weighed(now, e, all.size())));
         }
         return all;
     }
@@ -198,19 +200,20 @@ public final class MadeUp implements Weigher {
         }
     }
 
-    private static Weighed weighed(Row row, Evidence evidence) {
+    private static Weighed weighed(Row row, Evidence evidence, int index) {
         if (evidence.ask() instanceof Ask.Noticed noticed) {
             Sight expected = noticed.aspect() == Observation.Aspect.FUSE ? row.fuse() : Sight.LIT;
             boolean same = evidence.shown() instanceof Shown.Seen seen && seen.sight() == expected;
             double away = same ? 0 : Double.POSITIVE_INFINITY;
-            return new Weighed(evidence, expected.words(), Double.NaN, Double.NaN, Double.NaN, away, 0, 0.02);
+            return new Weighed(evidence, expected.words(), Double.NaN, Double.NaN, Double.NaN, away, 0, 0.02, index);
         }
         Check check = ((Ask.Metered) evidence.ask()).check();
         double middle = row.figures().getOrDefault(check.words(), 0.0);
         double half = Math.abs(middle) * TOLERANCE + 0.01;
         double shown = evidence.shown() instanceof Shown.Figure figure ? figure.si() : Double.POSITIVE_INFINITY;
         String words = Figures.beside(middle, middle, check.function().unit());
-        return new Weighed(evidence, words, middle, middle - half, middle + half, (shown - middle) / half * 2, 1, 0.02);
+        double away = (shown - middle) / half * 2;
+        return new Weighed(evidence, words, middle, middle - half, middle + half, away, 1, 0.02, index);
     }
 
     private Advice lifted() {
@@ -228,7 +231,8 @@ public final class MadeUp implements Weigher {
     public NextReadings next(
             Findings findings, Set<String> outOfReach, List<Ask> ruledOut, Progress progress, BooleanSupplier stopped) {
         List<Advice> all = new ArrayList<>();
-        Arrangement on = Sentence.named(Arrangement.powered(board));
+        Arrangement plain = Arrangement.powered(board);
+        Arrangement on = Sentence.named(mood == Mood.LAMP ? plain.withSeriesLamp(100.0) : plain);
         Arrangement off = Sentence.named(Arrangement.unpowered());
         if (mood != Mood.DANGER) {
             all.add(metered(on, "TP1", "gnd", MeterFunction.DC_VOLTS, "16.2 to 17.9 V", "BR1"));

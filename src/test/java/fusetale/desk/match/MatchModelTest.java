@@ -254,4 +254,34 @@ class MatchModelTest {
                 .allMatch(a -> !a.ask().arrangement().powerOn())
                 .hasSize(1);
     }
+
+    /** The tag says to set the bench and what to read on it: whatever of that is typed is read on that bench. */
+    @Test
+    void whatIsReadInOneGoIsReadOnTheBenchOfTheTag() throws Exception {
+        MatchModel model = model(Mood.LAMP);
+        worked(model);
+        model.take("tp2 3.1 dc");
+        worked(model);
+        model.take("tp5 3.1 dc");
+        model.take("tp4 0.1 ac (power on)");
+
+        assertThat(model.found())
+                .flatExtracting(f -> f.told().stream().toList())
+                .extracting(e -> e.ask().arrangement().seriesLampWatts())
+                .containsExactly(100.0, null, null);
+    }
+
+    /** A figure that is being typed belongs to what the tag asked for when it was begun. */
+    @Test
+    void theTagStaysWhileSomebodyTypes() throws Exception {
+        MatchModel model = model(Mood.PLAIN);
+        worked(model);
+        model.typing(true);
+        desk.reach("TP1", false);
+        worked(model);
+
+        assertThat(advised(model).words()).isEqualTo("TP1 to gnd, d.c. volts");
+        model.typing(false);
+        assertThat(advised(model).words()).isEqualTo("TP2 to gnd, d.c. volts");
+    }
 }
