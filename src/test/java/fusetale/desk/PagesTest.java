@@ -71,6 +71,10 @@ import org.testfx.framework.junit5.Start;
 @ExtendWith(ApplicationExtension.class)
 class PagesTest {
     private static final double LEAST_TARGET = 44;
+    private static final Circuit FERRY = Objects.requireNonNull(CircuitReader.withShippedParts()
+            .read(Path.of("circuits/night-ferry.yaml"))
+            .circuit());
+    private static final byte[] PNG = png();
 
     @TempDir
     Path folder;
@@ -100,7 +104,7 @@ class PagesTest {
             case HELP ->
                 new HelpView(
                         List.of(new KeyLine("S", "suppose"), new KeyLine("Shift+Z", "do again what was undone")),
-                        Glossary.all(OnThisBoard.of(nightFerry())),
+                        Glossary.all(OnThisBoard.of(FERRY)),
                         leave);
             case PREFERENCES ->
                 new PreferencesView(
@@ -133,7 +137,7 @@ class PagesTest {
             case SHEET ->
                 new SheetView(
                         "Bench sheet: Night Ferry",
-                        List.of(new SheetPage(PagesTest::png, "page one"), new SheetPage(PagesTest::png, "page two")),
+                        List.of(new SheetPage(scale -> PNG, "page one"), new SheetPage(scale -> PNG, "page two")),
                         (pages, title) -> Printing.Result.NO_PRINTER,
                         () -> {},
                         leave);
@@ -180,13 +184,7 @@ class PagesTest {
         });
     }
 
-    private static Circuit nightFerry() {
-        return Objects.requireNonNull(CircuitReader.withShippedParts()
-                .read(Path.of("circuits/night-ferry.yaml"))
-                .circuit());
-    }
-
-    private static byte[] png(double scale) {
+    private static byte[] png() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             ImageIO.write(new BufferedImage(1122, 794, BufferedImage.TYPE_BYTE_GRAY), "png", out);
@@ -206,8 +204,8 @@ class PagesTest {
 
     @ParameterizedTest
     @EnumSource
-    void whateverTakesTheKeyboardSpeaks(Which which) {
-        Region view = shown(which, Palette.LIGHT, 1);
+    void whateverTakesTheKeyboardSpeaksAndWhateverCanBePressedIsLargeEnough(Which which) {
+        Region view = shown(which, Palette.DARK, 1);
 
         List<Node> focusable = OnScreen.all(view, Node::isFocusTraversable);
 
@@ -215,13 +213,6 @@ class PagesTest {
                 .isNotEmpty()
                 .allSatisfy(
                         n -> assertThat(n.getAccessibleText()).as(n.toString()).isNotBlank());
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void whateverCanBePressedIsLargeEnough(Which which) {
-        Region view = shown(which, Palette.DARK, 1);
-
         assertThat(OnScreen.all(view, n -> n instanceof Button || n instanceof ToggleButton || n instanceof TextField))
                 .isNotEmpty()
                 .allSatisfy(n -> {
@@ -232,7 +223,7 @@ class PagesTest {
 
     @ParameterizedTest
     @EnumSource
-    void noTextIsCutAtOneAndAHalfTimesItsSize(Which which) {
+    void noTextIsCutAndNothingStandsBeyondTheWindowsEdgesAtOneAndAHalfTimesItsSize(Which which) {
         Region view = shown(which, Palette.LIGHT, 1.5);
 
         List<String> cut = new ArrayList<>();
@@ -248,13 +239,6 @@ class PagesTest {
 
         assertThat(OnScreen.texts(view)).isNotEmpty();
         assertThat(cut).isEmpty();
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void nothingStandsBeyondTheWindowsEdgesAtOneAndAHalfTimesItsSize(Which which) {
-        Region view = shown(which, Palette.LIGHT, 1.5);
-
         assertThat(OnScreen.all(view, n -> n instanceof Labeled && !isScrollBar(n)))
                 .isNotEmpty()
                 .allSatisfy(n -> {
