@@ -16,6 +16,7 @@ import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.CircuitReader;
 import fusetale.fault.Supposition;
+import fusetale.fault.UnfitSupposition;
 import fusetale.mna.Solved;
 import fusetale.sentence.SentenceException;
 import fusetale.sentence.SentenceParser;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -201,7 +203,11 @@ class AftermathOfMachinesTest {
         assertThat(event(outcome, "F202", Harm.CLIP_UNSOLDERS)).isPresent();
     }
 
-    /** A pack of 0.06 to 2.5 Ah takes capacity over current; it is found at any charge, so as little as a tenth of that. */
+    /**
+     * A pack of 0.06 to 2.5 Ah takes capacity over current; it is found at any charge, so as little as a tenth of that, and stands up to 1.6
+     * times it. Evenly in the logarithm over 21.6 to 14,400 C, at 0.3 A 0.92 of the machines come to it within the eight hours that are
+     * played: 59 of 64, 53 or more in 99 of 100 (binomial).
+     */
     @Test
     void aShortedBlockingDiodeOvercharges() {
         Outcome outcome = suppose(FERRY, "D502=short");
@@ -210,10 +216,13 @@ class AftermathOfMachinesTest {
 
         // 4.97 V less a signal diode's 0.8 to 1 V, over the pack's 0.8 Ω, against 3.6 V: 0.3 to 0.7 A
         assertThat(leaks.leastSeconds()).isGreaterThan(0.1 * 0.06 * 3600 / 0.7);
-        assertThat(leaks.mostSeconds()).isLessThan(1.6 * 2.5 * 3600 / 0.3);
+        assertThat(leaks.count()).isBetween(53, 64);
     }
 
-    /** Reversed, 12.65 V stand in series with the 16 V of the reservoir: (28.7 − 0.8) V over 220 Ω are 0.127 A. */
+    /**
+     * Reversed, 12.65 V stand in series with the 16 V of the reservoir: (28.7 − 0.8) V over 220 Ω are 0.127 A. Evenly in the logarithm
+     * over 0.06 to 2.5 Ah, within eight hours 0.76 of the machines come to it: 48 of 64, 39 to 57 in 99 of 100 (binomial).
+     */
     @Test
     void aReversedBatteryIsDrained() {
         Outcome outcome = suppose(BELL, "B1=reversed");
@@ -221,7 +230,7 @@ class AftermathOfMachinesTest {
         Event empty = event(outcome, "B1", Harm.BATTERY_EMPTIES).orElseThrow();
 
         assertThat(empty.leastSeconds()).isGreaterThan(0.06 * 3600 / 0.14);
-        assertThat(empty.mostSeconds()).isLessThan(2.5 * 3600 / 0.11);
+        assertThat(empty.count()).isBetween(39, 57);
     }
 
     /** The same ohms in the same can: 15 V over 20 Ω are 11 W, leaky or reversed. */
@@ -279,7 +288,7 @@ class AftermathOfMachinesTest {
     /** Left on for an evening, in every arrangement that holds nothing on, no healthy machine comes to harm. */
     @ParameterizedTest
     @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
-    void healthyMachinesComeToNoHarm(String name) throws UnfitArrangement {
+    void healthyMachinesComeToNoHarm(String name) throws UnfitArrangement, UnfitSupposition {
         Circuit circuit = read(name);
         List<String> harmed = new ArrayList<>();
         for (BenchSetting setting : circuit.settings()) {
@@ -289,14 +298,15 @@ class AftermathOfMachinesTest {
             }
             Question question =
                     new Question(circuit, Supposition.NOTHING, arrangement, Meter.trueRms4000(), List.of(), PLAYED);
-            Baseline baseline = ((Solved.Found<Baseline>) Baseline.of(question, s -> {}, () -> false)).value();
-            Aftermath.of(
-                            new Forward(
-                                    question,
-                                    baseline.asArranged(),
-                                    baseline.settled().seen(),
-                                    () -> false),
-                            Aftermath.Settings.USUAL)
+            Settled settled = ((Solved.Found<Settled>) Settled.shown(
+                            Machine.of(circuit, arrangement, Supposition.NOTHING),
+                            Meter.trueRms4000(),
+                            null,
+                            Set.copyOf(arrangement.pulledFuses()),
+                            () -> false))
+                    .value();
+            Forward forward = new Forward(question, arrangement.appliedTo(circuit), settled.seen(), () -> false);
+            Aftermath.of(forward, Aftermath.Settings.USUAL)
                     .events()
                     .forEach(e -> harmed.add(setting.name() + ": " + e));
         }

@@ -18,9 +18,13 @@ import fusetale.fault.Supposition;
 import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -44,24 +48,27 @@ class CommandedTest {
         Foretelling asFound = Foretelling.of(Specimen.nominal(circuit), plain, meter, checks, () -> false);
         Foretold built = asFound.under(Supposition.NOTHING, () -> false).orElseThrow();
         List<FaultForm> all = Catalogue.possible(circuit);
-        int told = 0;
+        List<Foretelling> commands = new ArrayList<>();
         for (String driven : List.of("L201", "E501")) {
-            Foretelling command =
-                    Foretelling.of(Specimen.nominal(circuit), plain.withHeldOn(driven), meter, checks, () -> false);
-            Commanded commanded = Commanded.of(asFound, built, command).orElseThrow();
-            for (int k = 0; k < all.size(); k += EVERY) {
-                Supposition supposition = new Supposition(List.of(all.get(k).usual()));
-                Foretold found = asFound.under(supposition, () -> false).orElse(null);
-                if (found == null || found.untouched() || !found.melted().isEmpty()) {
-                    continue;
-                }
+            commands.add(
+                    Foretelling.of(Specimen.nominal(circuit), plain.withHeldOn(driven), meter, checks, () -> false));
+        }
+        int told = 0;
+        for (int k = 0; k < all.size(); k += EVERY) {
+            Supposition supposition = new Supposition(List.of(all.get(k).usual()));
+            Foretold found = asFound.under(supposition, () -> false).orElse(null);
+            if (found == null || found.untouched() || !found.melted().isEmpty()) {
+                continue;
+            }
+            for (Foretelling command : commands) {
+                Commanded commanded = Commanded.of(asFound, built, command).orElseThrow();
                 Optional<Foretold> together = commanded.under(supposition, found);
                 if (together.isEmpty()) {
                     continue;
                 }
                 told++;
                 Foretold whole = command.under(supposition, () -> false).orElseThrow();
-                alike(driven + " and " + supposition, together.get(), whole, driven);
+                alike(command.arrangement().heldOn() + " and " + supposition, together.get(), whole);
             }
         }
         assertThat(told).isGreaterThan(15);
@@ -104,12 +111,22 @@ class CommandedTest {
         Foretelling other = Foretelling.of(nominal, plain.withHeldOn("L208"), meter, List.of(), () -> false);
         Commanded own = Commanded.of(asFound, built, other).orElseThrow();
         Commanded twin = Commanded.of(asFound, built, one).orElseThrow();
-        return own.like(
+        Optional<Foretold> told = own.like(
                 elsewhere, found, twin, one.under(elsewhere, () -> false).orElseThrow());
+        if (told.isPresent()) {
+            alike(
+                    "L208 by L207",
+                    told.get(),
+                    other.under(elsewhere, () -> false).orElseThrow());
+        }
+        return told;
     }
 
-    private static void alike(String what, Foretold together, Foretold whole, String driven) {
-        assertThat(sight(together, driven)).as(what).isEqualTo(sight(whole, driven));
+    private static void alike(String what, Foretold together, Foretold whole) {
+        assertThat(sights(together)).as(what).isEqualTo(sights(whole));
+        assertThat(together.melted()).as(what).isEqualTo(whole.melted());
+        assertThat(together.mayMelt()).as(what).isEqualTo(whole.mayMelt());
+        assertThat(together.lost()).as(what).isEqualTo(whole.lost());
         for (int c = 0; c < whole.readings().size(); c++) {
             Reading one = together.readings().get(c);
             Reading other = whole.readings().get(c);
@@ -123,11 +140,9 @@ class CommandedTest {
         }
     }
 
-    private static Observation.Sight sight(Foretold foretold, String part) {
+    private static Map<String, Observation.Sight> sights(Foretold foretold) {
         return foretold.observations().stream()
-                .filter(o -> o.part().equals(part))
-                .findFirst()
-                .orElseThrow()
-                .sight();
+                .collect(Collectors.toMap(
+                        o -> o.part() + " " + o.sight().aspect(), Observation::sight, (a, b) -> a, TreeMap::new));
     }
 }

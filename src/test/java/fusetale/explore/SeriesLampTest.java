@@ -48,7 +48,7 @@ class SeriesLampTest {
     /**
      * A lamp in series with a resistor on 120 V: R·I = 120 V − V(lamp) with I = I(rated)·(V/120)^0.55, solved by hand
      * (exponent: Standard Handbook for Electrical Engineers, lamp rerating). That law is for lamps near their rating; where the
-     * resistor takes most, a power law and a heat balance part, by what 3 V of 120 V allow for.
+     * resistor takes most, a power law and a heat balance part, by what 3 V of 120 V allow for, and 4 % of the resistor's volts below 60 V.
      */
     @ParameterizedTest
     @CsvSource({
@@ -70,7 +70,8 @@ class SeriesLampTest {
     void loadGetsWhatTheLampLeaves(double watts, double ohms, double volts) {
         SeriesLamp.Glow glow = glow(watts, ohms);
 
-        assertThat(glow.mainsAmps() * ohms).isCloseTo(volts, within(3.0));
+        double allowed = volts <= 60 ? Math.min(3, 0.04 * volts + 0.05) : 3;
+        assertThat(glow.mainsAmps() * ohms).isCloseTo(volts, within(allowed));
         assertThat(glow.watts()).isCloseTo(glow.volts() * glow.mainsAmps(), within(2e-3 * glow.watts()));
         assertThat(glow.shareRatio()).isCloseTo(glow.watts() / watts, within(1e-9));
     }
