@@ -125,6 +125,50 @@ public final class Balance {
         return Offset.offset(ratio * Math.abs(deliveredJoules));
     }
 
+    /**
+     * Capacitors and windings that do not end a cycle as they began it: the charge that went into the one, and the volt-seconds that
+     * were across the other, are not zero.
+     *
+     * @param ratio of full scale allowed: the highest voltage or current in the cycle, and 0.1 V or 0.1 A besides, as what is small
+     *     goes with what is large beside it
+     */
+    public List<String> drifting(double ratio) {
+        List<String> found = new ArrayList<>();
+        for (Element element : network.elements()) {
+            if (element instanceof Element.Capacitor c) {
+                Waveform amps = run.amps(c.name());
+                double volts = Math.abs(amps.mean()) * amps.length() / c.farads();
+                if (!(volts <= ratio * (0.1 + peak(run.volts(c.one(), c.two()))))) {
+                    found.add(c.name() + " ends " + volts + " V from where it began");
+                }
+            } else if (element instanceof Element.Inductor l) {
+                wound(l, 0, List.of(l.henries()), ratio, found);
+            } else if (element instanceof Element.CoupledInductors l) {
+                for (int k = 0; k < l.henries().size(); k++) {
+                    wound(l, k, l.henries().get(k), ratio, found);
+                }
+            }
+        }
+        return found;
+    }
+
+    private void wound(Element element, int winding, List<Double> henries, double ratio, List<String> found) {
+        Element.Ends ends = element.ends().get(winding);
+        Waveform volts = run.volts(ends.one(), ends.two());
+        double linked = 0;
+        for (int j = 0; j < henries.size(); j++) {
+            linked += Math.abs(henries.get(j)) * (0.1 + peak(run.amps(element.currentName(j))));
+        }
+        double voltSeconds = Math.abs(volts.mean()) * volts.length();
+        if (!(voltSeconds <= ratio * linked)) {
+            found.add(element.currentName(winding) + " ends " + voltSeconds + " V·s from where it began, of " + linked);
+        }
+    }
+
+    private static double peak(Waveform wave) {
+        return Math.max(wave.highest(), -wave.lowest());
+    }
+
     private void add(Element element) {
         List<Waveform> amps = new ArrayList<>();
         for (int k = 0; k < element.ends().size(); k++) {

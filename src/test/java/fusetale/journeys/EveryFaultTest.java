@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EveryFaultTest {
     @ParameterizedTest
     @ValueSource(strings = {"first-light", "fog-bell", "night-ferry"})
-    void everyFaultLeavesANetworkThatCanBeSolved(String machine) throws UnfitSupposition {
+    void noFaultLeavesANetworkWithAFlaw(String machine) throws UnfitSupposition {
         Circuit healthy = read(machine);
         List<String> flawed = new ArrayList<>();
         for (Fault fault : extremes(healthy)) {

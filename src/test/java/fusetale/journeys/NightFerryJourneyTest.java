@@ -99,6 +99,15 @@ class NightFerryJourneyTest {
         assertReads(SHORTED_AND_LIFTED.get(red + " " + black), good, shorted);
     }
 
+    /** Two alike junctions that share the meter's current N·VT·ln 2 = 36 mV less than one: what the winding's lead was good for. */
+    @Test
+    void liftedLeadTakesOneOfTwoLegsOut() {
+        double inCircuit = Double.parseDouble(SHORTED_IN_CIRCUIT.get("ac1 plus").built());
+        double lifted = Double.parseDouble(SHORTED_AND_LIFTED.get("ac1 plus").built());
+
+        assertThat(lifted - inCircuit).isCloseTo(0.036, within(0.005));
+    }
+
     private record Pair(String built, String supposed) {}
 
     private static Map<String, Pair> pairs(String... options) {

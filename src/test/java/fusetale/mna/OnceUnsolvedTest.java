@@ -3,6 +3,7 @@ package fusetale.mna;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fusetale.journeys.Balance;
 import fusetale.mna.RandomNetworks.Nature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,8 +42,14 @@ class OnceUnsolvedTest {
             b.capacitor("CO", "r", "x", outputFarads);
             b.resistor("RO", "x", "gnd", 0.1);
         }
-        assertThat(new Solver(b.build()).run(PeriodicSettings.mains(60), 2 / 60.0))
-                .isInstanceOf(Solved.Found.class);
+        Network n = b.build();
+        Run run = Solve.run(n, PeriodicSettings.mains(60), 2 / 60.0);
+
+        Balance balance = Balance.of(n, run);
+        assertThat(balance.unbalanced(1e-6, 1e-9, 3.6e-9)).isEmpty();
+        assertThat(balance.disobedient(1e-3, 1e-4, 1e-6)).isEmpty();
+        // at most its volts, and a thousandth of what comes in
+        assertThat(run.volts(n.node("r"), 0).highest()).isBetween(0.0, 16.91 + 39.69 / 1000);
     }
 
     @Test
@@ -55,9 +62,10 @@ class OnceUnsolvedTest {
     @ParameterizedTest
     @ValueSource(longs = {2, 4, 10, 15, 60, 103, 120, 5129, 5387, 9826, 21807, 30055})
     void supplyIsSolved(long seed) {
-        assertThat(Trial.of(RandomNetworks.draw(Nature.SUPPLY, seed).network(), 60)
-                        .refusals())
-                .isEmpty();
+        Trial.Verdict verdict =
+                Trial.of(RandomNetworks.draw(Nature.SUPPLY, seed).network(), 60);
+        assertThat(verdict.refusals()).isEmpty();
+        assertThat(verdict.findings()).isEmpty();
     }
 
     @ParameterizedTest
