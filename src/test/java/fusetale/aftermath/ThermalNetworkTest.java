@@ -32,7 +32,7 @@ class ThermalNetworkTest {
         assertThat(copper.after(copper.cool(), 1, 576, 576).riseKelvin()).isCloseTo(24.94, within(0.01));
     }
 
-    /** Data sheets of metal-can Darlingtons: 6 W over 1.67 K/W are 10 K from junction to case. */
+    /** Data sheets of the 2N6045 class, plastic Darlingtons in TO-220: 6 W over 1.67 K/W are 10 K from junction to case. */
     @Test
     void inTheEndEveryStageDropsItsShare() {
         ThermalNetwork junction = new ThermalNetwork(List.of(new Stage(1.67, 0.01, false), new Stage(55.33, 2, true)));

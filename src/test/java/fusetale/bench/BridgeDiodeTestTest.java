@@ -58,12 +58,13 @@ class BridgeDiodeTestTest {
         return circuit;
     }
 
-    private static Circuit withLeg1Open() {
+    /** Where the lead is on, the pin is {@code ac1}. */
+    private static Circuit withLeg1Open(String pin) {
         return circuit(
                 120,
                 1,
                 diode("D2", "ac2", "plus", leg35()),
-                diode("D3", "gnd", "ac1", leg35()),
+                diode("D3", "gnd", pin, leg35()),
                 diode("D4", "gnd", "ac2", leg35()),
                 wire("W1", "ac1", "ac2", 0.3));
     }
@@ -129,7 +130,7 @@ class BridgeDiodeTestTest {
         "plus, gnd, OL"
     })
     void openLegHidesWhileTheWindingIsConnected(String red, String black, String shows) {
-        assertShows(withLeg1Open(), red, black, shows);
+        assertShows(withLeg1Open("ac1"), red, black, shows);
     }
 
     /** The leg's equation at the meter's own current: 3 V behind 2500 ohm and the leads. */
@@ -158,6 +159,8 @@ class BridgeDiodeTestTest {
         Seen seen = BridgeSupplyTest.look(withWinding(), lifted, Meter.trueRms4000(), List.of(check));
 
         assertThat(seen.readings().get(0).value()).isCloseTo(0.480, within(0.002));
+        // with the winding off the pin, no other leg leads from there to plus
+        assertShows(withLeg1Open("pin"), "pin", "plus", "OL");
     }
 
     /**

@@ -8,10 +8,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CopperTest {
-    /** IEC 60228, annex B: temperature correction to 20 °C, its factor k at 10 °C 1.041 and at 40 °C 0.927 is 1/ratio. */
+    /** IEC 60228, annex on temperature correction: exact for copper is k = 254.5/(234.5 + t); its table has three digits of it. */
     @ParameterizedTest
     @CsvSource({"10, 1.041", "15, 1.020", "30, 0.962", "40, 0.927"})
     void followsTheCorrectionToTwentyDegrees(double celsius, double factor) {
+        assertThat(1 / Copper.ratio(20, celsius)).isCloseTo(254.5 / (234.5 + celsius), within(1e-12));
         assertThat(1 / Copper.ratio(20, celsius)).isCloseTo(factor, within(5e-4));
     }
 
