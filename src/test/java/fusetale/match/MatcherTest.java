@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -406,8 +407,9 @@ class MatcherTest {
         Findings findings =
                 Findings.of(List.of(seen("E1", Observation.Sight.DARK), volts("TP1", 18.1), volts("TP2", 0.0)));
         Matcher one = matcher(own);
-        int[] asked = {0};
-        Ranking cut = one.rank(findings, r -> {}, Progress.SILENT, () -> ++asked[0] > 40);
+        AtomicBoolean half = new AtomicBoolean();
+        Progress told = (done, of) -> half.set(half.get() || 2 * done > of);
+        Ranking cut = one.rank(findings, r -> {}, told, half::get);
         assertThat(cut.howFar().complete()).isFalse();
         one.keep();
         assertThat(own).isNotEmptyDirectory();
