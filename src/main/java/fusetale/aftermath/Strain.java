@@ -12,15 +12,19 @@ public enum Strain {
     MARKED_CURRENT("r.m.s. current against the marking", Unit.AMPERE),
     /** Mean forward current of a junction. */
     AVERAGE_CURRENT("mean forward current", Unit.AMPERE),
-    /** Highest forward current of a junction. */
+    /** Mean current of what switches: a transistor, a Darlington. */
+    DRIVER_CURRENT("mean current", Unit.AMPERE),
+    /** Highest current of a junction, or of what switches. */
     PEAK_CURRENT("peak current", Unit.AMPERE),
     /** Highest reverse, or blocking, voltage. */
     REVERSE_VOLTAGE("reverse voltage", Unit.VOLT),
-    /** Highest voltage of a capacitor. */
+    /** Highest voltage of a capacitor, or across what switches. */
     VOLTAGE("voltage", Unit.VOLT),
+    /** Highest voltage at a regulator's input. */
+    INPUT_VOLTAGE("input voltage", Unit.VOLT),
     /** Mean dissipation. */
     POWER("power", Unit.WATT),
-    /** Heating current of a wire or a connector pin. */
+    /** Heating current of a wire, a connector pin or a MOSFET's channel. */
     CONDUCTOR_CURRENT("r.m.s. current", Unit.AMPERE),
     /** Heating voltage of a lamp. */
     LAMP_VOLTAGE("r.m.s. voltage", Unit.VOLT),

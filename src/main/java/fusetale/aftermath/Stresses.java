@@ -78,6 +78,52 @@ public final class Stresses {
         return rows;
     }
 
+    /**
+     * A transistor's or Darlington's mean and peak current and the voltage across it, magnitudes: what a PNP one carries and
+     * blocks counts downwards.
+     *
+     * @param amps current of the collector [A]
+     * @param volts collector against emitter [V]
+     */
+    public static List<Stress> driver(String part, Ratings ratings, Waveform amps, Waveform volts) {
+        List<Stress> rows = new ArrayList<>(
+                row(part, "", Strain.DRIVER_CURRENT, Math.abs(amps.mean()), ratings.averageAmps()));
+        rows.addAll(switching(part, ratings, amps, volts));
+        return rows;
+    }
+
+    /**
+     * A MOSFET's heating and peak current and the voltage across it, magnitudes: its channel is a resistance, and the steady
+     * current of its data sheet is what heats it.
+     *
+     * @param amps current of the drain [A]
+     * @param volts drain against source [V]
+     */
+    public static List<Stress> channel(String part, Ratings ratings, Waveform amps, Waveform volts) {
+        List<Stress> rows =
+                new ArrayList<>(row(part, "", Strain.CONDUCTOR_CURRENT, amps.rms(), ratings.averageAmps()));
+        rows.addAll(switching(part, ratings, amps, volts));
+        return rows;
+    }
+
+    private static List<Stress> switching(String part, Ratings ratings, Waveform amps, Waveform volts) {
+        double peak = Math.max(amps.highest(), -amps.lowest());
+        double blocked = Math.max(volts.highest(), -volts.lowest());
+        List<Stress> rows = new ArrayList<>(row(part, "", Strain.PEAK_CURRENT, peak, ratings.surgeAmps()));
+        rows.addAll(row(part, "", Strain.VOLTAGE, blocked, ratings.inverseVolts()));
+        return rows;
+    }
+
+    /**
+     * The highest voltage at a regulator's input, either polarity.
+     *
+     * @param volts input against ground pin [V]
+     */
+    public static List<Stress> input(String part, Ratings ratings, Waveform volts) {
+        double highest = Math.max(volts.highest(), -volts.lowest());
+        return row(part, "", Strain.INPUT_VOLTAGE, highest, ratings.inverseVolts());
+    }
+
     /** A resistor's mean dissipation, V²/R, from the voltage across it [V]. */
     public static List<Stress> resistor(Resistor resistor, Waveform volts) {
         double watts = volts.rms() * volts.rms() / resistor.ohms().si();

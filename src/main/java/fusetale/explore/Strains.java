@@ -74,17 +74,24 @@ final class Strains {
         } else if (part instanceof Resistor r) {
             rows.addAll(Stresses.resistor(r, volts(r.one(), r.two())));
         } else if (part instanceof Transistor t) {
+            Waveform volts = volts(t.collector(), t.emitter());
+            amps(t.name()).ifPresent(a -> rows.addAll(Stresses.driver(t.name(), t.model().ratings(), a, volts)));
             double watts = transistorWatts(t.name(), t.collector(), t.base(), t.emitter());
             rows.addAll(Stresses.dissipation(t.name(), t.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Darlington d) {
+            Waveform volts = volts(d.collector(), d.emitter());
+            amps(d.name()).ifPresent(a -> rows.addAll(Stresses.driver(d.name(), d.model().ratings(), a, volts)));
             double watts = transistorWatts(d.name(), d.collector(), d.base(), d.emitter());
             rows.addAll(Stresses.dissipation(d.name(), d.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Mosfet m) {
+            Waveform volts = volts(m.drain(), m.source());
+            amps(m.name()).ifPresent(a -> rows.addAll(Stresses.channel(m.name(), m.model().ratings(), a, volts)));
             double watts = watts(m.name(), m.drain(), m.source());
             rows.addAll(Stresses.dissipation(m.name(), m.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Thyristor t) {
             amps(t.name()).ifPresent(a -> rows.addAll(Stresses.thyristor(t, a, volts(t.anode(), t.cathode()))));
         } else if (part instanceof Regulator r) {
+            rows.addAll(Stresses.input(r.name(), r.model().ratings(), volts(r.in(), r.ground())));
             double watts = watts(r.name(), r.in(), r.out()) + watts(r.name() + ".ground", r.in(), r.ground());
             rows.addAll(Stresses.dissipation(r.name(), r.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Capacitor c) {

@@ -28,8 +28,10 @@ public enum SwapFigure {
     RIPPLE("peak-to-peak ripple", Unit.VOLT),
     /** Heating current of a capacitor. */
     RIPPLE_CURRENT("r.m.s. ripple current", Unit.AMPERE),
-    /** Highest voltage of a capacitor. */
-    HIGHEST_VOLTAGE("highest voltage", Unit.VOLT);
+    /** Highest voltage of a capacitor, or across what switches. */
+    HIGHEST_VOLTAGE("highest voltage", Unit.VOLT),
+    /** Highest voltage at a regulator's input. */
+    INPUT_VOLTAGE("highest input voltage", Unit.VOLT);
 
     private final String words;
     private final Unit unit;

@@ -116,16 +116,16 @@ final class SwapSide {
         } else if (part instanceof Zener z) {
             amps(z.name()).ifPresent(a -> junction(part, z.model().ratings(), watts(a, z.anode(), z.cathode())));
         } else if (part instanceof Transistor t) {
-            current(t.name());
+            driver(t.name(), t.model().ratings(), seen.volts(t.collector(), t.emitter()));
             junction(part, t.model().ratings(), watts(t.name(), t.collector(), t.base(), t.emitter()));
         } else if (part instanceof Darlington d) {
-            current(d.name());
+            driver(d.name(), d.model().ratings(), seen.volts(d.collector(), d.emitter()));
             junction(part, d.model().ratings(), watts(d.name(), d.collector(), d.base(), d.emitter()));
         } else if (part instanceof Mosfet m) {
-            current(m.name());
+            channel(m.name(), m.model().ratings(), seen.volts(m.drain(), m.source()));
             amps(m.name()).ifPresent(a -> junction(part, m.model().ratings(), watts(a, m.drain(), m.source())));
         } else if (part instanceof Thyristor t) {
-            current(t.name());
+            driver(t.name(), t.model().ratings(), seen.volts(t.anode(), t.cathode()));
             amps(t.name()).ifPresent(a -> junction(part, t.model().ratings(), watts(a, t.anode(), t.cathode())));
         } else if (part instanceof Regulator r) {
             regulator(r);
@@ -232,6 +232,8 @@ final class SwapSide {
                 .orElse(0.0);
         double dropped = seen.meanVolts(r.in(), r.out());
         put(SwapFigure.DC_OUTPUT, amps.mean(), ratings.averageAmps());
+        Waveform input = seen.volts(r.in(), r.ground());
+        put(SwapFigure.INPUT_VOLTAGE, Math.max(input.highest(), -input.lowest()), ratings.inverseVolts());
         junction(r, ratings, watts(amps, r.in(), r.out()) + own);
         SafeCurrent safe = SafeCurrent.of(
                 load -> new SafeCurrent.Heat(own + load * dropped, own + load * dropped),
@@ -241,12 +243,26 @@ final class SwapSide {
         figures.put(SwapFigure.SAFE_CURRENT, new Figure(new Band(safe.lowAmps(), safe.highAmps()), NONE));
     }
 
-    private void current(String name) {
-        amps(name).map(Conduction::of).ifPresent(c -> {
-            put(SwapFigure.MEAN_CURRENT, c.meanAmps(), NONE);
-            put(SwapFigure.RMS_CURRENT, c.rmsAmps(), NONE);
-            put(SwapFigure.PEAK_CURRENT, c.peakAmps(), NONE);
-        });
+    /** What switches by junctions: the steady current of its data sheet is a mean. */
+    private void driver(String name, Ratings ratings, Waveform volts) {
+        switching(name, ratings, volts, ratings.averageAmps(), NONE);
+    }
+
+    /** A MOSFET's channel is a resistance: the steady current of its data sheet is what heats it. */
+    private void channel(String name, Ratings ratings, Waveform volts) {
+        switching(name, ratings, volts, NONE, ratings.averageAmps());
+    }
+
+    /** Magnitudes, for what a PNP or P-channel part carries and blocks counts downwards. */
+    private void switching(String name, Ratings ratings, Waveform volts, double meanAmps, double rmsAmps) {
+        Waveform amps = amps(name).orElse(null);
+        if (amps == null) {
+            return;
+        }
+        put(SwapFigure.MEAN_CURRENT, Math.abs(amps.mean()), meanAmps);
+        put(SwapFigure.RMS_CURRENT, amps.rms(), rmsAmps);
+        put(SwapFigure.PEAK_CURRENT, Math.max(amps.highest(), -amps.lowest()), ratings.surgeAmps());
+        put(SwapFigure.HIGHEST_VOLTAGE, Math.max(volts.highest(), -volts.lowest()), ratings.inverseVolts());
     }
 
     /** A part with one junction, or one that counts as one. */

@@ -84,6 +84,44 @@ class StressesTest {
                 .hasSize(2);
     }
 
+    /** Data sheets of bipolar drivers: collector current continuous and peak, collector-emitter voltage. */
+    @Test
+    void driverIsHeldByMeanAndPeakCurrentAndTheVoltageAcrossIt() {
+        Ratings ratings = new Ratings(8, 15, Double.POSITIVE_INFINITY, 100, 80, 62.5, List.of("a test's own"));
+
+        List<Stress> rows = Stresses.driver("Q1", ratings, Waveform.steady(12), sine(120));
+
+        assertThat(rows)
+                .extracting(Stress::strain)
+                .containsExactly(Strain.DRIVER_CURRENT, Strain.PEAK_CURRENT, Strain.VOLTAGE);
+        assertThat(rows).extracting(Stress::over).containsExactly(true, false, true);
+        // a PNP one counts downwards
+        assertThat(Stresses.driver("Q1", ratings, Waveform.steady(-12), Waveform.steady(-45))
+                        .get(0)
+                        .ratio())
+                .isCloseTo(1.5, within(1e-12));
+    }
+
+    /** A channel is a resistance: what heats it is i²R, so r.m.s. against the continuous drain current. */
+    @Test
+    void channelIsHeldByItsHeatingCurrent() {
+        Ratings ratings = new Ratings(10, 40, Double.POSITIVE_INFINITY, 100, 80, 62.5, List.of("a test's own"));
+
+        Stress heating =
+                Stresses.channel("Q1", ratings, sine(10 * Math.sqrt(2)), sine(50)).get(0);
+
+        assertThat(heating.strain()).isEqualTo(Strain.CONDUCTOR_CURRENT);
+        assertThat(heating.ratio()).isCloseTo(1, within(1e-4));
+    }
+
+    @Test
+    void regulatorIsHeldByItsInput() {
+        Ratings ratings = new Ratings(1, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 35, 15, 50, List.of());
+
+        assertThat(Stresses.input("U1", ratings, Waveform.steady(42)).get(0).ratio())
+                .isCloseTo(1.2, within(1e-12));
+    }
+
     @Test
     void resistorDissipatesVoltsSquaredOverOhms() {
         Resistor r = new Resistor("R1", A, B, exact(100, Unit.OHM), new Quantity(0.5, Unit.WATT), About.NOTHING);

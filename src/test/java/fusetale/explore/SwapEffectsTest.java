@@ -239,6 +239,30 @@ class SwapEffectsTest {
         assertThat(outcome.swaps().rows()).extracting(SwapChange::part).doesNotContain("D2");
     }
 
+    /** What lets go of the fog bell's relay, another MOSFET: each of its figures beside that data sheet's (14 A, 30 A, 100 V). */
+    @Test
+    void aDriverStandsWhatItsOwnDataSheetSays() {
+        Supposition larger = new Supposition(List.of(), List.of(new Swap("Q2", new Fitting.Model("2N6756"))));
+
+        Outcome outcome = example("fog-bell", "raw", MeterFunction.DC_VOLTS, larger);
+
+        assertThat(row(outcome, "Q2", SwapFigure.RMS_CURRENT).rating()).isEqualTo(14);
+        assertThat(row(outcome, "Q2", SwapFigure.PEAK_CURRENT).rating()).isEqualTo(30);
+        assertThat(row(outcome, "Q2", SwapFigure.HIGHEST_VOLTAGE).rating()).isEqualTo(100);
+    }
+
+    /** The part files: the reverse voltage of a regulator is its largest input voltage, 35 V for the 7805's class. */
+    @Test
+    void aRegulatorsInputIsHeldAgainstWhatItStands() {
+        Outcome outcome = ferry(
+                Arrangement.powered(NIGHT_FERRY), new Swap("U101", new Fitting.Model("5V-1A")));
+
+        assertThat(row(outcome, "U101", SwapFigure.INPUT_VOLTAGE).rating()).isEqualTo(35);
+        assertThat(supposed(outcome, "U101", SwapFigure.INPUT_VOLTAGE).high())
+                .isCloseTo(supposed(outcome, "U101", SwapFigure.INPUT_VOLTAGE).low(), within(1e-9))
+                .isBetween(8.0, 12.0);
+    }
+
     /** A capacitor without a plus stands as much either way round: the trough of 120 V mains is 170 V from nothing. */
     @Test
     void theHighestVoltageOfAFilmCapacitorHasNoSign() {
