@@ -2,10 +2,12 @@ package fusetale.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import fusetale.aftermath.FusePulse;
+import fusetale.aftermath.Surge;
 import fusetale.explore.Compared;
 import fusetale.explore.Outcome;
 import fusetale.explore.PulseFigures;
 import fusetale.explore.Pulsed;
+import fusetale.explore.PulsedClamp;
 import fusetale.explore.SeriesLamp;
 import fusetale.explore.StagedStart;
 import java.io.IOException;
@@ -68,6 +70,8 @@ final class BenchJson {
         json.writeStringField("driver", pulsed.driver());
         number("pullInAmps", pulsed.pullInAmps());
         number("holdAmps", pulsed.holdAmps());
+        JsonText.number(json, "driverRatedAmps", pulsed.stoodAsSupposed().steadyAmps());
+        JsonText.number(json, "driverRatedPeakAmps", pulsed.stoodAsSupposed().peakAmps());
         number("avalancheRatedJoules", pulsed.avalancheRatedJoules());
         side("asBuilt", pulsed.asBuilt());
         if (supposed) {
@@ -84,6 +88,29 @@ final class BenchJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("clamps");
+        for (PulsedClamp clamp : pulsed.clamps()) {
+            json.writeStartObject();
+            json.writeStringField("part", clamp.part());
+            clamp("asBuilt", clamp.asBuilt());
+            if (supposed) {
+                clamp("asSupposed", clamp.asSupposed());
+            }
+            JsonText.number(json, "ratedAmps", clamp.stoodAsSupposed().peakAmps());
+            JsonText.number(
+                    json,
+                    "ratedAmpsSquaredSeconds",
+                    clamp.stoodAsSupposed().pulseAmpsSquaredSeconds());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void clamp(String key, Surge surge) throws IOException {
+        json.writeObjectFieldStart(key);
+        JsonText.number(json, "highestAmps", surge.peakAmps());
+        JsonText.number(json, "ampsSquaredSeconds", surge.ampsSquaredSeconds());
         json.writeEndObject();
     }
 
@@ -91,6 +118,8 @@ final class BenchJson {
         json.writeObjectFieldStart(key);
         json.writeNumberField("moments", side.size());
         range("highestAmps", side, PulseFigures::reachedAmps);
+        range("driverHighestAmps", side, PulseFigures::driverPeakAmps);
+        range("driverSteadyAmps", side, PulseFigures::driverSteadyAmps);
         range("pullInSeconds", side, PulseFigures::pullInSeconds);
         json.writeNumberField(
                 "pullsIn", Pulsed.range(side, PulseFigures::pullInSeconds).moments());

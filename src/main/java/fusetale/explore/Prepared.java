@@ -140,7 +140,7 @@ public final class Prepared {
         }
         SeriesLamp lamp = SeriesLamp.of(
                 question.arrangement().seriesLampWatts(), baseline.settled().seen(), settled.seen());
-        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value()), Pulses.doubts(found.value())));
+        return new Answer.Answered(outcome.with(new AtTheBench(lamp, found.value()), PulseDoubts.of(found.value())));
     }
 
     /**

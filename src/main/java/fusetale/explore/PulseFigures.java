@@ -1,11 +1,14 @@
 package fusetale.explore;
 
+import fusetale.aftermath.Surge;
 import java.util.Map;
 
 /**
  * One pulse from one moment of the mains cycle. What is not known, or does not happen, is {@link Double#NaN}.
  *
  * @param reachedAmps highest current of the coil
+ * @param driverPeakAmps highest current of the driver
+ * @param driverSteadyAmps its current over the pulse: the mean, of a MOSFET the r.m.s.
  * @param pullInSeconds after which the current that pulls the plunger in is reached
  * @param storedJoules what the coil stores when it is switched off, ½·L·i²
  * @param takenJoules what coil and driver take from the rail while on
@@ -16,9 +19,12 @@ import java.util.Map;
  * @param avalancheJoules what the driver takes up in breakdown
  * @param dropOutSeconds from switching off until the current falls to that which holds the plunger
  * @param fuseAmpsSquaredSeconds by fuse, what the pulse adds to its I²t
+ * @param clamps by diode or zener that catches the coil's current, its peak and its I²t
  */
 public record PulseFigures(
         double reachedAmps,
+        double driverPeakAmps,
+        double driverSteadyAmps,
         double pullInSeconds,
         double storedJoules,
         double takenJoules,
@@ -28,10 +34,12 @@ public record PulseFigures(
         double limitJoules,
         double avalancheJoules,
         double dropOutSeconds,
-        Map<String, Double> fuseAmpsSquaredSeconds) {
-    /** Copies the map. */
+        Map<String, Double> fuseAmpsSquaredSeconds,
+        Map<String, Surge> clamps) {
+    /** Copies the maps. */
     public PulseFigures {
         fuseAmpsSquaredSeconds = Map.copyOf(fuseAmpsSquaredSeconds);
+        clamps = Map.copyOf(clamps);
     }
 
     /**

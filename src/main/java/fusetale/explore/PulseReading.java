@@ -1,5 +1,6 @@
 package fusetale.explore;
 
+import fusetale.aftermath.Surge;
 import fusetale.bench.PulseRun;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.Coil;
@@ -71,6 +72,8 @@ final class PulseReading {
         Peak peak = peak(off, offAmps);
         return new PulseFigures(
                 reached,
+                driverPeak(),
+                driverSteady(),
                 pullIn,
                 henries() * offAmps * offAmps / 2,
                 taken(),
@@ -80,7 +83,8 @@ final class PulseReading {
                 limitJoules(peak.limit),
                 avalanche(),
                 dropOut(off),
-                fuses());
+                fuses(),
+                clamps());
     }
 
     /** Voltage across the driver, of either polarity, taken as it stands at rest. */
@@ -92,6 +96,35 @@ final class PulseReading {
     /** Current of the coil. */
     Waveform coilAmps() {
         return coil;
+    }
+
+    private double driverPeak() {
+        Waveform amps = amps(switching.driver().name());
+        return Math.max(amps.highest(), -amps.lowest());
+    }
+
+    /** Over the pulse: a MOSFET's channel heats as a resistance, what has junctions as its mean. */
+    private double driverSteady() {
+        Waveform amps = amps(switching.driver().name());
+        boolean heating = here(switching.driver()) instanceof Mosfet;
+        double sum = 0;
+        for (int k = 0; k < amps.size(); k++) {
+            double at = amps.seconds(k);
+            if (at > from + LANDED_SECONDS && at <= to + LANDED_SECONDS) {
+                double value = amps.value(k);
+                sum += amps.weight(k) * (heating ? value * value : Math.abs(value));
+            }
+        }
+        double mean = sum / (to - from);
+        return heating ? Math.sqrt(mean) : mean;
+    }
+
+    private Map<String, Surge> clamps() {
+        Map<String, Surge> all = new HashMap<>();
+        for (Part clamp : switching.clamps()) {
+            all.put(clamp.name(), Surge.of(amps(clamp.name()), PulseDoubts.HALF_CYCLE_SECONDS));
+        }
+        return all;
     }
 
     private record Peak(double volts, PulseFigures.Limit limit) {}

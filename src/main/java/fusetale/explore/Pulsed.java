@@ -14,10 +14,12 @@ import java.util.function.ToDoubleFunction;
  * @param driver designator of what switches it; empty where none was found
  * @param pullInAmps current that pulls its plunger in; NaN where not known
  * @param holdAmps current that holds it; NaN where not known
- * @param avalancheRatedJoules what the driver stands in breakdown, once; NaN where not known
+ * @param stoodAsBuilt what the driver stands as built
+ * @param stoodAsSupposed what the one that is fitted then stands
  * @param asBuilt one a moment
  * @param asSupposed one a moment, alike
  * @param fuses fuses that the pulse stresses most, in the order of the circuit
+ * @param clamps diodes and zeners that catch the coil's current, in the order of the circuit
  * @param traces current of the coil and voltage across the driver, from the moment that stresses most; from time 0
  */
 public record Pulsed(
@@ -26,16 +28,19 @@ public record Pulsed(
         String driver,
         double pullInAmps,
         double holdAmps,
-        double avalancheRatedJoules,
+        Stands stoodAsBuilt,
+        Stands stoodAsSupposed,
         List<PulseFigures> asBuilt,
         List<PulseFigures> asSupposed,
         List<PulsedFuse> fuses,
+        List<PulsedClamp> clamps,
         List<Trace> traces) {
     /** Copies the lists. */
     public Pulsed {
         asBuilt = List.copyOf(asBuilt);
         asSupposed = List.copyOf(asSupposed);
         fuses = List.copyOf(fuses);
+        clamps = List.copyOf(clamps);
         traces = List.copyOf(traces);
     }
 
@@ -84,8 +89,8 @@ public record Pulsed(
         return new Range(least, most, moments);
     }
 
-    /** Whether the driver takes more in breakdown than it stands, from some moment on the side given. */
-    public boolean avalancheTooMuch(List<PulseFigures> side) {
-        return range(side, PulseFigures::avalancheJoules).most() > avalancheRatedJoules;
+    /** What the driver as supposed stands in breakdown, once [J]; NaN where that is not known. */
+    public double avalancheRatedJoules() {
+        return stoodAsSupposed.avalancheKnown() ? stoodAsSupposed.avalancheJoules() : Double.NaN;
     }
 }

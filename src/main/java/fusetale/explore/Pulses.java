@@ -4,17 +4,12 @@ import fusetale.bench.Arrangement;
 import fusetale.bench.PulseRun;
 import fusetale.bench.PulseRuns;
 import fusetale.circuit.Circuit;
-import fusetale.circuit.Darlington;
 import fusetale.circuit.Fuse;
-import fusetale.circuit.Mosfet;
 import fusetale.circuit.Part;
-import fusetale.circuit.Transistor;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
 import fusetale.fault.Supposition;
 import fusetale.mna.Solved;
-import fusetale.quantity.Notation;
-import fusetale.quantity.Quantity;
 import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +24,6 @@ import java.util.function.BooleanSupplier;
 final class Pulses {
     /** A fuse of whose least melting I²t a pulse takes less than this share is not worth telling. */
     private static final double WORTH_TELLING_RATIO = 1e-3;
-
-    private static final Words WORDS = Words.of(Pulses.class);
 
     private final Question question;
     private final List<PulseRun> built;
@@ -80,26 +73,6 @@ final class Pulses {
                 question.healthy(), settled.machine().arranged(), supply, stuck(supposition), settled.seen(), stopped);
     }
 
-    /** Drivers that take more in breakdown than they stand. */
-    static List<Doubt> doubts(List<Pulsed> pulses) {
-        return pulses.stream()
-                .filter(p -> p.avalancheTooMuch(p.asSupposed()))
-                .map(p -> new Doubt(
-                        Doubt.Severity.NOTE,
-                        WORDS.say(
-                                "avalanche",
-                                p.driver(),
-                                p.driven(),
-                                joules(Pulsed.range(p.asSupposed(), PulseFigures::avalancheJoules)
-                                        .most()),
-                                Notation.format(new Quantity(p.avalancheRatedJoules(), Unit.JOULE), 3))))
-                .toList();
-    }
-
-    private static String joules(double joules) {
-        return Notation.format(new Quantity(joules, Unit.JOULE), 2);
-    }
-
     private static Set<String> stuck(Supposition supposition) {
         Set<String> stuck = new TreeSet<>();
         for (Fault fault : supposition.faults()) {
@@ -126,10 +99,12 @@ final class Pulses {
                     driver,
                     PulseReading.pullInAmps(switching.driven()),
                     PulseReading.holdAmps(switching.driven()),
-                    ratedJoules(switching.driver()),
+                    Stands.of(circuitAsBuilt, switching.driver()),
+                    Stands.of(circuitAsSupposed, switching.driver()),
                     figuresBuilt,
                     figuresSupposed,
                     fuses(figuresBuilt, figuresSupposed),
+                    PulsedClamp.of(figuresBuilt, figuresSupposed, fitted(switching)),
                     List.of(
                             new Trace(
                                     switching.driven().name(),
@@ -142,6 +117,13 @@ final class Pulses {
                                     before.get(worst).driverVolts(),
                                     after.get(worst).driverVolts())));
         });
+    }
+
+    private List<PulsedClamp.Fitted> fitted(Switching switching) {
+        return switching.clamps().stream()
+                .map(clamp -> new PulsedClamp.Fitted(
+                        clamp.name(), Stands.of(circuitAsBuilt, clamp), Stands.of(circuitAsSupposed, clamp)))
+                .toList();
     }
 
     private static List<PulseReading> readings(
@@ -189,18 +171,5 @@ final class Pulses {
                 .mapToDouble(f -> f.fuseAmpsSquaredSeconds().getOrDefault(fuse, 0.0))
                 .max()
                 .orElse(0);
-    }
-
-    /** What a driver stands in breakdown, once [J]; NaN where its model does not tell. */
-    private static double ratedJoules(Part driver) {
-        double joules = Double.POSITIVE_INFINITY;
-        if (driver instanceof Transistor t) {
-            joules = t.model().ratings().avalancheJoules();
-        } else if (driver instanceof Darlington d) {
-            joules = d.model().ratings().avalancheJoules();
-        } else if (driver instanceof Mosfet m) {
-            joules = m.model().ratings().avalancheJoules();
-        }
-        return Double.isInfinite(joules) ? Double.NaN : joules;
     }
 }

@@ -5,7 +5,9 @@ import fusetale.explore.AtTheBench;
 import fusetale.explore.Outcome;
 import fusetale.explore.PulseFigures;
 import fusetale.explore.Pulsed;
+import fusetale.explore.PulsedClamp;
 import fusetale.explore.SeriesLamp;
+import fusetale.explore.Stands;
 import fusetale.explore.Words;
 import fusetale.quantity.Notation;
 import fusetale.quantity.Quantity;
@@ -94,14 +96,7 @@ final class BenchLines {
         figure(table, pulsed, WORDS.say("pulse.taken"), PulseFigures::takenJoules, BenchLines::joules);
         figure(table, pulsed, WORDS.say("pulse.dip"), PulseFigures::dipVolts, v -> figure(v, Unit.VOLT));
         figure(table, pulsed, WORDS.say("pulse.stored"), PulseFigures::storedJoules, BenchLines::joules);
-        String driver = pulsed.driver();
-        figure(table, pulsed, WORDS.say("pulse.peak", driver), PulseFigures::peakVolts, v -> figure(v, Unit.VOLT));
-        row(table, WORDS.say("pulse.limit"), limits(pulsed.asBuilt()), limits(pulsed.asSupposed()));
-        figure(table, pulsed, WORDS.say("pulse.limit-takes"), PulseFigures::limitJoules, BenchLines::joules);
-        String avalanche = Double.isNaN(pulsed.avalancheRatedJoules())
-                ? WORDS.say("pulse.avalanche", driver)
-                : WORDS.say("pulse.avalanche.rated", driver, Tables.rating(pulsed.avalancheRatedJoules(), Unit.JOULE));
-        figure(table, pulsed, avalanche, PulseFigures::avalancheJoules, BenchLines::joules);
+        driver(table, pulsed);
         if (!Double.isNaN(pulsed.holdAmps())) {
             figure(
                     table,
@@ -115,6 +110,36 @@ final class BenchLines {
             row(table, WORDS.say("pulse.withstood", fuse.part()), pulses(fuse.asBuilt()), pulses(fuse.asSupposed()));
         }
         lines.addAll(table.lines(emphasis));
+    }
+
+    private void driver(TextTable table, Pulsed pulsed) {
+        String driver = pulsed.driver();
+        Stands stands = pulsed.stoodAsSupposed();
+        figure(
+                table,
+                pulsed,
+                rated("pulse.steady", driver, stands.steadyAmps(), Unit.AMPERE),
+                PulseFigures::driverSteadyAmps,
+                v -> figure(v, Unit.AMPERE));
+        figure(table, pulsed, WORDS.say("pulse.peak", driver), PulseFigures::peakVolts, v -> figure(v, Unit.VOLT));
+        row(table, WORDS.say("pulse.limit"), limits(pulsed.asBuilt()), limits(pulsed.asSupposed()));
+        figure(table, pulsed, WORDS.say("pulse.limit-takes"), PulseFigures::limitJoules, BenchLines::joules);
+        for (PulsedClamp clamp : pulsed.clamps()) {
+            row(
+                    table,
+                    rated("pulse.clamp", clamp.part(), clamp.stoodAsSupposed().peakAmps(), Unit.AMPERE),
+                    figure(clamp.asBuilt().peakAmps(), Unit.AMPERE),
+                    figure(clamp.asSupposed().peakAmps(), Unit.AMPERE));
+        }
+        String avalanche = rated("pulse.avalanche", driver, stands.avalancheJoules(), Unit.JOULE);
+        figure(table, pulsed, avalanche, PulseFigures::avalancheJoules, BenchLines::joules);
+    }
+
+    /** What a row is of, with what the part stands where that is known. */
+    private static String rated(String key, String part, double rating, Unit unit) {
+        return Double.isInfinite(rating)
+                ? WORDS.say(key, part)
+                : WORDS.say(key + ".rated", part, Tables.rating(rating, unit));
     }
 
     private void plunger(TextTable table, Pulsed pulsed) {

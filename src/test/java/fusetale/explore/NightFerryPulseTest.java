@@ -14,7 +14,9 @@ import fusetale.circuit.Darlington;
 import fusetale.fault.Catalogue;
 import fusetale.fault.FailureMode;
 import fusetale.fault.Fault;
+import fusetale.fault.Fitting;
 import fusetale.fault.Supposition;
+import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
 import fusetale.mna.Solved;
 import fusetale.signal.Waveform;
@@ -50,6 +52,16 @@ class NightFerryPulseTest {
     void theDriverIsFoundThroughTheConnector() {
         assertThat(SWITCHING.driver().name()).isEqualTo("Q201");
         assertThat(SWITCHING.clamps()).extracting(p -> p.name()).containsExactly("D201");
+    }
+
+    /** The strong winding alone asks for 12 A; the TIP102's class stands 8 A, 15 A at the peak and 30 mJ in breakdown. */
+    @Test
+    void anotherDriverStandsWhatItsOwnDataSheetSays() throws UnfitSupposition {
+        Swap smaller = new Swap("Q203", new Fitting.Model("TIP102"));
+        Circuit swapped = Catalogue.apply(FERRY, new Supposition(List.of(), List.of(smaller)));
+
+        assertThat(Stands.of(swapped, FERRY.part("Q203").orElseThrow()))
+                .isEqualTo(new Stands(8, 15, Double.POSITIVE_INFINITY, 0.030));
     }
 
     /** Conservation of energy after switching off: ½·L·I² = ∫i²R dt + ∫v·i dt out of the coil's ends, v·i in the driver less the rail's. */
