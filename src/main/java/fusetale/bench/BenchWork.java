@@ -64,9 +64,6 @@ final class BenchWork {
         return circuit;
     }
 
-    /** A reservoir of a television set holds less. */
-    private static final double MOST_CHARGE_VOLTS = 1000;
-
     private void checkCharges() {
         if (arrangement.powerOn() && !arrangement.charged().isEmpty()) {
             problems.add(
@@ -79,7 +76,7 @@ final class BenchWork {
                 problems.add(
                         "no capacitor " + each.getKey() + " to charge" + UnfitArrangement.advice(each.getKey(), known));
             }
-            if (!(Math.abs(each.getValue()) <= MOST_CHARGE_VOLTS)) {
+            if (!(Math.abs(each.getValue()) <= BenchSetting.MOST_CHARGE_VOLTS)) {
                 problems.add(each.getKey() + " charged to " + figure(each.getValue(), Unit.VOLT)
                         + "; at most 1000 V either way");
             }
@@ -88,11 +85,11 @@ final class BenchWork {
 
     private void checkSupply() {
         double volts = arrangement.mainsVolts();
-        if (arrangement.powerOn() && !(volts > 0 && volts <= 1000)) {
+        if (arrangement.powerOn() && !(volts > 0 && volts <= BenchSetting.MOST_MAINS_VOLTS)) {
             problems.add("mains of " + figure(volts, Unit.VOLT) + "; it must be above 0 and at most 1000 V");
         }
         Double watts = arrangement.seriesLampWatts();
-        if (watts != null && !(watts > 0 && watts <= 10_000)) {
+        if (watts != null && !(watts > 0 && watts <= BenchSetting.MOST_LAMP_WATTS)) {
             problems.add("a series lamp of " + figure(watts, Unit.WATT) + "; it must be above 0 and at most 10 000 W");
         }
     }

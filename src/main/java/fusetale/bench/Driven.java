@@ -1,5 +1,6 @@
 package fusetale.bench;
 
+import fusetale.circuit.BenchSetting;
 import fusetale.circuit.Circuit;
 import fusetale.circuit.LogicOutput;
 import fusetale.circuit.Part;
@@ -9,9 +10,9 @@ import java.util.List;
 /** What logic outputs switch on, and how. */
 public final class Driven {
     /** A shorter pulse ends before a step of the solver is told from a step of the driver. */
-    public static final double SHORTEST_PULSE_SECONDS = 1e-4;
+    public static final double SHORTEST_PULSE_SECONDS = BenchSetting.SHORTEST_PULSE_SECONDS;
     /** A longer one is no pulse: hold it on. */
-    public static final double LONGEST_PULSE_SECONDS = 1;
+    public static final double LONGEST_PULSE_SECONDS = BenchSetting.LONGEST_PULSE_SECONDS;
 
     /** A logic output whose high side has more than this [ohm] cannot pull up: an open collector. */
     private static final double OPEN_COLLECTOR_FROM_OHMS = 1e6;

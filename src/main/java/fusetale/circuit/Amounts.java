@@ -77,6 +77,18 @@ final class Amounts {
                 (text, spot) -> read(text, t -> Notation.parse(t, unit)));
     }
 
+    /** Of either sign, and no more than so much either way. */
+    static Form<Quantity> signed(Unit unit, double most) {
+        return new ScalarForm<>(
+                words(unit) + ", at most " + Notation.typed(new Quantity(most, unit)) + " either way",
+                pattern(AmountPattern.amount(unit, true)),
+                (text, spot) -> {
+                    Quantity quantity = read(text, t -> Notation.parse(t, unit));
+                    refuseOutside(quantity, -most, most);
+                    return quantity;
+                });
+    }
+
     /** Above zero, perhaps with a tolerance behind it. */
     static Form<Stated> stated(Unit unit) {
         Json json = pattern(AmountPattern.amountWithTolerance(unit, false));

@@ -36,6 +36,21 @@ public record BenchSetting(
         Map<String, Quantity> charged,
         Map<String, Quantity> pulsed,
         @Nullable Quantity mainsHertz) {
+    /** Highest voltage of the mains, or of the source that stands for them [V]. */
+    public static final double MOST_MAINS_VOLTS = 1000;
+
+    /** Largest lamp in the mains lead [W]. */
+    public static final double MOST_LAMP_WATTS = 10_000;
+
+    /** Highest voltage of a capacitor that is charged beforehand, either way [V]: the reservoir of a television set holds less. */
+    public static final double MOST_CHARGE_VOLTS = 1000;
+
+    /** A shorter pulse [s] ends before a step of the solver is told from a step of the driver. */
+    public static final double SHORTEST_PULSE_SECONDS = 1e-4;
+
+    /** A longer one [s] is no pulse: hold it on. */
+    public static final double LONGEST_PULSE_SECONDS = 1;
+
     /** Copies what can change. */
     public BenchSetting {
         pulledFuses = List.copyOf(pulledFuses);

@@ -16,7 +16,8 @@ final class MachineForms {
     static final Key<Integer> FORMAT = Key.required("format", new FormatForm(), "version of the format, 1");
 
     private static final Key<Quantity> MAINS_VOLTS =
-            Key.required("volts", Amounts.positive(Unit.VOLT), "nominal voltage, r.m.s.");
+            Key.required(
+            "volts", Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS), "nominal voltage, r.m.s.");
     private static final Key<Span> MAINS_RANGE = Key.optional(
             "range", Amounts.span(Unit.VOLT), "what a healthy supply gives, as 110..126 V; left out: ±8 %");
     private static final Key<Quantity> HERTZ = Key.required("hertz", Amounts.positive(Unit.HERTZ), "frequency");
@@ -195,6 +196,13 @@ final class MachineForms {
                     MAINS_RANGE,
                     "the nominal voltage lies outside this range",
                     "a range around the nominal voltage",
+                    "");
+        }
+        if (high > BenchSetting.MOST_MAINS_VOLTS) {
+            v.error(
+                    range == null ? MAINS_VOLTS : MAINS_RANGE,
+                    "the mains may come to more than 1000 V",
+                    range == null ? "at most 925 V, or a range up to 1000 V" : "a range up to 1000 V",
                     "");
         }
         return new Mains(

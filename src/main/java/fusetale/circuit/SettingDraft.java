@@ -33,13 +33,17 @@ record SettingDraft(
         List<Declared<Quantity>> pulsed,
         @Nullable Quantity mainsHertz) {
     private static final Key<Boolean> POWER = Key.required("power", Forms.choice(onOff()), "mains connected or not");
-    private static final Key<Quantity> MAINS =
-            Key.optional("mains", Amounts.positive(Unit.VOLT), "mains voltage where not nominal");
-    private static final Key<Quantity> LAMP =
-            Key.optional("series lamp", Amounts.positive(Unit.WATT), "wattage of a lamp in the mains lead");
+    private static final Key<Quantity> MAINS = Key.optional(
+            "mains",
+            Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS),
+            "mains voltage where not nominal");
+    private static final Key<Quantity> LAMP = Key.optional(
+            "series lamp",
+            Amounts.within(Unit.WATT, 1e-3, BenchSetting.MOST_LAMP_WATTS),
+            "wattage of a lamp in the mains lead");
     static final Key<List<Located.Text>> PULLED = names("pulled", "a fuse", "fuses taken out of their clips");
     static final Key<List<Located.Text>> UNPLUGGED = names("unplugged", "a connector", "connectors pulled off");
-    static final Key<List<Located.Text>> LIFTED = names("lifted", "PART.pin", "pins unsoldered, as BR201.ac1");
+    static final Key<List<Located.Text>> LIFTED = names("lifted", "PART.pin or CONNECTOR.pin", "pins unsoldered, as BR201.ac1");
     static final Key<List<Located.Text>> HELD_ON =
             names("held on", "a coil, a lamp or a logic output", "drivers held on");
     private static final Key<List<List<Located.Text>>> CLIPS = Key.optional(
@@ -51,11 +55,15 @@ record SettingDraft(
 
     private static final Key<List<Declared<Quantity>>> CHARGED = Key.optional(
             "charged",
-            new NamedForm<>(NameForm.PART, Amounts.signed(Unit.VOLT), false),
+            new NamedForm<>(NameForm.PART, Amounts.signed(Unit.VOLT, BenchSetting.MOST_CHARGE_VOLTS), false),
             "capacitors charged beforehand, with the power off: {C101: 8 V}");
     private static final Key<List<Declared<Quantity>>> PULSED = Key.optional(
             "pulsed",
-            new NamedForm<>(NameForm.PART, Amounts.positive(Unit.SECOND), false),
+            new NamedForm<>(
+                    NameForm.PART,
+                    Amounts.within(
+                            Unit.SECOND, BenchSetting.SHORTEST_PULSE_SECONDS, BenchSetting.LONGEST_PULSE_SECONDS),
+                    false),
             "drivers switched on for a while: {L1: 40 ms}");
 
     private static final Key<Quantity> HERTZ = Key.optional(

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -62,17 +63,46 @@ final class Structure {
                     Spelling.nearestIfAny(circuit.ground().name(), names(pinsOf.keySet())));
             return;
         }
+        capitals();
         lonelyPins();
         shortedParts();
         floatingSections();
         points();
         startUpChecks();
+        SettingDeeds deeds = new SettingDeeds(circuit, findings);
         draft.settings().forEach(each -> {
             SettingDraft setting = each.value();
             if (setting != null) {
-                setting(setting);
+                deeds.check(setting);
             }
         });
+    }
+
+    /** GND and gnd are one rail to whoever wrote them, and to whoever types them; as two, the second hangs on nothing. */
+    private void capitals() {
+        Map<String, Net> seen = new HashMap<>();
+        pinsOf.forEach((net, pins) -> {
+            Net earlier = seen.putIfAbsent(net.name().toLowerCase(Locale.ROOT), net);
+            if (earlier != null) {
+                List<String> others = pinsOf.getOrDefault(earlier, List.of());
+                boolean rarer = pins.size() <= others.size();
+                twoNets(rarer ? net : earlier, rarer ? pins : others, rarer ? earlier : net, rarer ? others : pins);
+            }
+        });
+    }
+
+    private void twoNets(Net rare, List<String> atRare, Net usual, List<String> atUsual) {
+        String owner = owner(atRare.get(0));
+        String other = owner(atUsual.get(0));
+        findings.error(
+                placeOf(owner),
+                owner,
+                "net " + rare + " at " + References.joined(atRare) + " and net " + usual + " at " + other + " ("
+                        + placeOf(other) + ") differ in capitals only; write both alike, or rename one");
+    }
+
+    private static String owner(String pin) {
+        return pin.substring(0, pin.indexOf('.'));
     }
 
     private void lonelyPins() {
@@ -80,7 +110,7 @@ final class Structure {
         pinsOf.forEach((net, pins) -> {
             if (pins.size() == 1 && !spoken.contains(net)) {
                 String pin = pins.get(0);
-                String owner = pin.substring(0, pin.indexOf('.'));
+                String owner = owner(pin);
                 List<String> others = names(pinsOf.keySet());
                 others.remove(net.name());
                 String nearest = Spelling.nearestIfAny(net.name(), others);
@@ -214,44 +244,6 @@ final class Structure {
                         .checks()
                         .forEach(c -> existing(c.net(), placeOf(part.name()), part.name() + " checks " + c.label()));
             }
-        }
-    }
-
-    private void setting(SettingDraft setting) {
-        for (Located.Text pin : setting.names(SettingDraft.LIFTED)) {
-            lifted(pin, setting.name() + " lifted");
-        }
-        for (List<Located.Text> clip : setting.clips()) {
-            for (Located.Text end : clip) {
-                if (circuit.find(end.text()).isEmpty()) {
-                    List<String> known = names(circuit.nets());
-                    circuit.points().forEach(p -> known.add(p.name()));
-                    findings.error(
-                            end.place(),
-                            setting.name() + " clips",
-                            "there is no point '" + end.text() + "'",
-                            "a test point, a net, PART.pin or CONNECTOR.pin",
-                            Spelling.nearestIfAny(end.text(), known));
-                }
-            }
-        }
-    }
-
-    private void lifted(Located.Text pin, String key) {
-        int dot = pin.text().indexOf('.');
-        String owner = dot < 0 ? pin.text() : pin.text().substring(0, dot);
-        List<String> all = circuit.parts().stream()
-                .flatMap(p -> p.pins().stream().map(q -> p.name() + "." + q.name()))
-                .toList();
-        if (!all.contains(pin.text())) {
-            List<String> ofOwner =
-                    all.stream().filter(p -> p.startsWith(owner + ".")).toList();
-            findings.error(
-                    pin.place(),
-                    key,
-                    "there is no pin '" + pin.text() + "'",
-                    ofOwner.isEmpty() ? "PART.pin, as BR201.ac1" : String.join(", ", ofOwner),
-                    Spelling.nearestIfAny(pin.text(), ofOwner.isEmpty() ? all : ofOwner));
         }
     }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a repairer is told about names that mean nothing and nets that hang in the air. */
 class StructureProblemsTest {
@@ -168,6 +170,78 @@ class StructureProblemsTest {
         assertThat(told("power on: {power: on}", "power on: {power: on, switches: {S1: open}}"))
                 .containsExactly("bench.yaml:14: power on switches: there is no switch 'S1'."
                         + " Allowed: none in this circuit.");
+    }
+
+    /** What somebody types finds either; what hangs on the one does not hang on the other. */
+    @Test
+    void netsThatDifferInCapitalsOnlyAreTold() {
+        assertThat(told("[out, gnd], value: 100", "[out, GND], value: 100"))
+                .contains("bench.yaml:8: C1: net GND at C1.two and net gnd at T1 (bench.yaml:6) differ in capitals only;"
+                        + " write both alike, or rename one.");
+    }
+
+    @Test
+    void aConnectorsPinCanBeLifted() {
+        CircuitFile file = Sample.read(Sample.with("lifted: [R1.one]", "lifted: [J1.1]"));
+
+        assertThat(file.problems()).isEmpty();
+        assertThat(told("lifted: [R1.one]", "lifted: [J1.2]"))
+                .containsExactly("bench.yaml:15: power off lifted: there is no pin 'J1.2'; nearest: 'J1.1'."
+                        + " Allowed: J1.1.");
+    }
+
+    /** Nothing that the bench refuses gets past the reader: whoever runs a command could not say which line is meant. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "power on, charged: {C1: 8 V} | bench charged: capacitors charge by themselves with the power on; say power: off, or leave this out",
+                "power off, charged: {C1: 1200 V} | charged C1: '1200 V' is out of bounds",
+                "power on, mains: 1200 V | mains: '1200 V' is out of bounds",
+                "power on, series lamp: 20 kW | series lamp: '20 kW' is out of bounds",
+                "power on, pulsed: {U1: 2 s} | pulsed U1: '2 s' is out of bounds",
+                "power off, pulsed: {U1: 40 ms} | pulsed: nothing drives 'U1' with the power off; say power: on, or leave this out",
+                "power on, held on: [U1], pulsed: {U1: 40 ms} | pulsed: 'U1' is held on, and what is on already cannot be pulsed; leave one out",
+                "power off, lifted: [R1.one, R1.one] | lifted: 'R1.one' stands here twice; leave one out",
+                "power off, clips: [[TP1, R1.one]] | clips: a clip lead from 'TP1' to 'R1.one' joins net out with itself; clip it to another net, or leave it out",
+                "power off, lifted: [R1.one], clips: [[R1.one, R1.one]] | clips: a clip lead from 'R1.one' to 'R1.one' joins net out with itself",
+                "power off, lifted: [J1.1], clips: [[J1.1, raw]] | clips: a clip lead from 'J1.1' to 'raw' joins net raw with itself"
+            })
+    void whatCannotBeDoneIsTold(String setting, String told) {
+        CircuitFile file = withOutput("{power: " + setting.substring("power ".length()) + "}");
+
+        assertThat(file.circuit()).isNull();
+        assertThat(file.problems())
+                .extracting(Problem::toString)
+                .singleElement()
+                .asString()
+                .startsWith("bench.yaml:16: ")
+                .contains(told);
+    }
+
+    /** A clip that holds a lifted pin to the net it came off is a deed: contact by way of the clip. */
+    @Test
+    void aLiftedPinMayBeClippedBack() {
+        assertThat(withOutput("{power: off, lifted: [R1.one], clips: [[R1.one, out]]}")
+                        .problems())
+                .isEmpty();
+    }
+
+    private static CircuitFile withOutput(String setting) {
+        String output = "  U1: {is: logic output, out: out, supply: raw, ground: gnd, rests: low}\n";
+        String text = Sample.with(
+                        "power off: {power: off, unplugged: [J1], lifted: [R1.one], clips: [[TP1, gnd]]}",
+                        "bench: " + setting)
+                .replace("testpoints:\n", output + "testpoints:\n")
+                .replace("  C1: {square: [2, 0]}", "  C1: {square: [2, 0]}\n  U1: {square: [3, 0]}");
+        return Sample.read(text);
+    }
+
+    @Test
+    void mainsThatMayComeToMoreThanTheBenchTakesAreTold() {
+        assertThat(told("volts: 120 V, hertz", "volts: 950 V, hertz"))
+                .contains("bench.yaml:3: mains volts: the mains may come to more than 1000 V."
+                        + " Allowed: at most 925 V, or a range up to 1000 V.");
     }
 
     @Test
