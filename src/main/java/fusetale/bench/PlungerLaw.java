@@ -59,17 +59,19 @@ final class PlungerLaw {
     static Sight of(DualCoil sound, DualCoil coil, Waveform strongAmps, Waveform holdAmps, Waveform volts) {
         double strongTurnsRatio = turnsRatio(sound.powerHenries(), coil.powerHenries());
         double heldTurnsRatio = turnsRatio(sound.holdHenries(), coil.holdHenries());
-        double strong = Math.sqrt(Coil.PULLS_IN_WATTS / sound.powerOhms().si()) / strongTurnsRatio;
-        double held = Math.sqrt(Coil.HOLDS_WATTS / sound.holdOhms().si()) / heldTurnsRatio;
+        double strong = sound.pullsInFromAmps() / strongTurnsRatio;
+        double held = sound.holdsFromAmps() / heldTurnsRatio;
         if (strongAmps.rms() >= strong) {
             return least(strongAmps) >= held ? Sight.PULLS_IN : Sight.BUZZES;
         }
+        // commanded is not pulled in: what only holds, both windings in series, never took a plunger in
+        boolean wentIn = coil.pulledIn()
+                && coil.endOfStroke() == EndOfStroke.FOLLOWS
+                && volts.rms() / coil.powerOhms().si() >= strong;
         if (least(holdAmps) >= held) {
-            return coil.pulledIn() ? Sight.HOLDS : Sight.TOO_WEAK;
+            return wentIn ? Sight.HOLDS : Sight.TOO_WEAK;
         }
-        boolean switchCloses = coil.pulledIn() && coil.endOfStroke() == EndOfStroke.FOLLOWS;
-        boolean goesInAgain = volts.rms() / coil.powerOhms().si() >= strong;
-        return switchCloses && goesInAgain ? Sight.CHATTERS : Sight.STILL;
+        return wentIn ? Sight.CHATTERS : Sight.STILL;
     }
 
     private static double turnsRatio(Toleranced sound, Toleranced now) {

@@ -26,4 +26,9 @@ public record About(String note, String mounting, int line, Make make) {
     Wound wound(String winding, Wound usual) {
         return make instanceof Make.Windings windings ? windings.byName().getOrDefault(winding, usual) : usual;
     }
+
+    /** What a winding's resistance, as it is, is multiplied by for that at 25 °C: below 1 where its copper is hot. */
+    double statedRatio() {
+        return make instanceof Make.Windings windings ? Copper.ratio(windings.celsius(), Copper.STATED_CELSIUS) : 1;
+    }
 }

@@ -29,22 +29,32 @@ public record Coil(
         About about)
         implements Part {
     /**
-     * Power in a sound winding [W] from which a plunger goes in, and from which it stays in, where no currents are stated: judgement,
-     * from coils whose currents are, 2 A and 0.8 A through 7 ohm.
+     * Power in a sound winding at 25 °C [W] from which a plunger goes in, and from which it stays in, where no currents are
+     * stated: judgement, from coils whose currents are, 2 A and 0.8 A through 7 ohm.
      */
     public static final double PULLS_IN_WATTS = 30;
 
     /** See {@link #PULLS_IN_WATTS}. */
     public static final double HOLDS_WATTS = 4;
 
-    /** Current that pulls the plunger in, as stated or by the power it takes [A]. */
+    /** Current that pulls the plunger in, as stated, or else by the power it takes, in proportion to the other one [A]. */
     public double pullsInFromAmps() {
-        return pullInAmps == null ? Math.sqrt(PULLS_IN_WATTS / ohms.si()) : pullInAmps.si();
+        if (pullInAmps != null) {
+            return pullInAmps.si();
+        }
+        return holdAmps == null
+                ? Math.sqrt(PULLS_IN_WATTS / statedOhms())
+                : holdAmps.si() * Math.sqrt(PULLS_IN_WATTS / HOLDS_WATTS);
     }
 
-    /** Current that keeps it in, as stated or by the power it takes [A]. */
+    /** Current that keeps it in, likewise [A]: never more than pulls it in. */
     public double holdsFromAmps() {
-        return holdAmps == null ? Math.sqrt(HOLDS_WATTS / ohms.si()) : holdAmps.si();
+        return holdAmps == null ? pullsInFromAmps() * Math.sqrt(HOLDS_WATTS / PULLS_IN_WATTS) : holdAmps.si();
+    }
+
+    /** The plunger asks for ampere turns, which heat does not change; resistance tells the turns at 25 °C alone [Ω]. */
+    private double statedOhms() {
+        return ohms.si() * about.statedRatio();
     }
 
     /**

@@ -9,9 +9,9 @@ import java.util.List;
  * @param name reference designator
  * @param one first pin's net
  * @param two second pin's net
- * @param powerOhms strong winding at 25 °C
+ * @param powerOhms strong winding at its temperature
  * @param powerHenries its inductance
- * @param holdOhms holding winding at 25 °C
+ * @param holdOhms holding winding at its temperature
  * @param holdHenries its inductance
  * @param endOfStroke how the switch behaves
  * @param pulledIn whether the plunger is in
@@ -47,6 +47,16 @@ public record DualCoil(
     /** The same with its plunger in. */
     public DualCoil withPlungerIn() {
         return new DualCoil(name, one, two, powerOhms, powerHenries, holdOhms, holdHenries, endOfStroke, true, about);
+    }
+
+    /** Current of the strong winding that pulls the plunger in, by the power it takes at 25 °C [A]. */
+    public double pullsInFromAmps() {
+        return Math.sqrt(Coil.PULLS_IN_WATTS / (powerOhms.si() * about.statedRatio()));
+    }
+
+    /** Current of the holding winding that keeps it in, by the power it takes at 25 °C [A]. */
+    public double holdsFromAmps() {
+        return Math.sqrt(Coil.HOLDS_WATTS / (holdOhms.si() * about.statedRatio()));
     }
 
     /** What its strong winding is made of. */

@@ -17,14 +17,20 @@ public sealed interface Make permits Make.NotSaid, Make.Windings, Make.Body, Mak
      *
      * @param byName {@code primary} and the secondaries of a transformer; {@code power} and {@code hold} of a dual coil;
      *     {@code coil} where there is one alone
+     * @param celsius temperature of their copper, at which the part's resistances are [°C]
      */
-    record Windings(Map<String, Wound> byName) implements Make {
+    record Windings(Map<String, Wound> byName, double celsius) implements Make {
         /** The one winding of a coil or relay. */
         public static final String ALONE = "coil";
         /** The strong winding of a dual coil. */
         public static final String POWER = "power";
         /** The holding winding of a dual coil. */
         public static final String HOLD = "hold";
+
+        /** With resistances as they are stated. */
+        public Windings(Map<String, Wound> byName) {
+            this(byName, Copper.STATED_CELSIUS);
+        }
 
         /** Copies the map. */
         public Windings {

@@ -74,9 +74,9 @@ final class MakeForms {
         return usual.or(v.find(COPPER), v.find(INSULATION));
     }
 
-    /** A part with one winding. */
-    static About coil(Values v, Wound usual) {
-        return v.about().of(new Make.Windings(Map.of(Make.Windings.ALONE, wound(v, usual))));
+    /** A part with one winding, its copper at a temperature [°C]. */
+    static About coil(Values v, Wound usual, double celsius) {
+        return v.about().of(new Make.Windings(Map.of(Make.Windings.ALONE, wound(v, usual)), celsius));
     }
 
     /** A resistor of a rating [W]. */

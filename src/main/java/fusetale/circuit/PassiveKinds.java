@@ -270,17 +270,27 @@ final class PassiveKinds {
                 ? v.tolerated(Objects.requireNonNull(model).ohms(), WINDING)
                 : v.toleranced(SOLENOID_OHMS, WINDING);
         Toleranced henries = v.find(SOLENOID_INDUCTANCE);
-        Quantity pullIn = v.find(PULL_IN);
-        Quantity hold = v.find(HOLD);
+        Quantity saidPullIn = v.find(PULL_IN);
+        Quantity saidHold = v.find(HOLD);
+        Quantity pullIn = saidPullIn == null && model != null ? model.pullInAmps() : saidPullIn;
+        Quantity hold = saidHold == null && model != null ? model.holdAmps() : saidHold;
+        if (pullIn != null && hold != null && hold.si() > pullIn.si()) {
+            v.error(
+                    saidHold == null ? PULL_IN : HOLD,
+                    "a plunger needs more current to be pulled in than to be held",
+                    saidHold == null ? "not below the model's 'hold'" : "not above 'pull-in'",
+                    "");
+            return null;
+        }
         return new Coil(
                 v.name(),
                 one(v),
                 two(v),
                 Copper.at(celsius, ohms),
                 henries == null ? Objects.requireNonNull(model).henries() : henries,
-                pullIn == null && model != null ? model.pullInAmps() : pullIn,
-                hold == null && model != null ? model.holdAmps() : hold,
-                MakeForms.coil(v, model == null ? Wound.ofSolenoid() : model.wound()));
+                pullIn,
+                hold,
+                MakeForms.coil(v, model == null ? Wound.ofSolenoid() : model.wound(), celsius));
     }
 
     private static @Nullable Relay relay(Values v) {
@@ -305,7 +315,7 @@ final class PassiveKinds {
                 v.get(RELAY_CONTACT),
                 v.get(AT_REST),
                 Armature.FOLLOWS,
-                MakeForms.coil(v, Wound.ofRelay()));
+                MakeForms.coil(v, Wound.ofRelay(), celsius));
     }
 
     private static @Nullable DualCoil dualCoil(Values v) {
@@ -330,6 +340,6 @@ final class PassiveKinds {
                 hold.henries(),
                 EndOfStroke.FOLLOWS,
                 false,
-                v.about().of(new Make.Windings(windings)));
+                v.about().of(new Make.Windings(windings, celsius)));
     }
 }

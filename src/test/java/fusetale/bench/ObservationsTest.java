@@ -154,6 +154,7 @@ class ObservationsTest {
         "FOLLOWS, true, 150, HOLDS",
         "STUCK_CLOSED, true, 150, PULLS_IN",
         "STUCK_OPEN, false, 150, TOO_WEAK",
+        "STUCK_OPEN, true, 150, TOO_WEAK",
         "FOLLOWS, true, 1e8, CHATTERS",
         "STUCK_OPEN, true, 1e8, STILL"
     })
@@ -161,6 +162,19 @@ class ObservationsTest {
         assertThat(observed(fed(48, dual(stroke, in, holdOhms)), "L1", Aspect.COIL)
                         .sight())
                 .isEqualTo(sight);
+    }
+
+    /** A burnt contact of 20 Ω before 2.7 Ω: 48 V drive 2.1 A of the 3.33 A that pull in; 48/172.7 = 0.278 A would hold. */
+    @Test
+    void aPlungerThatNeverWentInIsNotHeld() {
+        DualCoil sound = dual(EndOfStroke.FOLLOWS, true, 150);
+        Circuit burnt = fed(48, sound.withPower(exactly(22.7, Unit.OHM), sound.powerHenries()));
+        Seen seen = BridgeSupplyTest.look(burnt, Arrangement.powered(burnt), Meter.trueRms4000(), List.of());
+
+        assertThat(Observations.of(fed(48, sound), seen, Set.of(), COLD))
+                .filteredOn(o -> o.part().equals("L1"))
+                .extracting(Observation::sight)
+                .containsExactly(Sight.TOO_WEAK);
     }
 
     /**

@@ -238,6 +238,15 @@ class StructureProblemsTest {
     }
 
     @Test
+    void aPlungerThatIsHeldWithMoreThanPulledInIsTold() {
+        assertThat(told(
+                        "{is: capacitor, between: [out, gnd], value: 100 nF, volts: 63 V}",
+                        "{is: coil, between: [out, gnd], ohms: 7 ohm, inductance: 20 mH, pull-in: 1 A, hold: 2 A}"))
+                .containsExactly("bench.yaml:8: C1 hold: a plunger needs more current to be pulled in than to be held."
+                        + " Allowed: not above 'pull-in'.");
+    }
+
+    @Test
     void mainsThatMayComeToMoreThanTheBenchTakesAreTold() {
         assertThat(told("volts: 120 V, hertz", "volts: 950 V, hertz"))
                 .contains("bench.yaml:3: mains volts: the mains may come to more than 1000 V."
