@@ -8,6 +8,7 @@ import fusetale.circuit.Controller;
 import fusetale.circuit.DualCoil;
 import fusetale.circuit.Electrolytic;
 import fusetale.circuit.Fuse;
+import fusetale.circuit.FuseLink;
 import fusetale.circuit.Lamp;
 import fusetale.circuit.Part;
 import fusetale.circuit.Relay;
@@ -116,13 +117,23 @@ public final class Observations {
         List<Observation> all = new ArrayList<>();
         for (Part part : healthy.parts()) {
             if (now.part(part.name()).orElse(part) instanceof Fuse fuse && look(fuse, absentFuses) != Sight.NO_FUSE) {
-                double holds = fuse.fitted().ratedAmps().si();
-                double asked = fuse.marked().ratedAmps().si();
-                Sight sight = holds > asked ? Sight.OVER_RATED : holds < asked ? Sight.UNDER_RATED : Sight.RIGHT_RATING;
-                all.add(new Observation(fuse.name(), sight, ""));
+                all.add(rating(fuse));
             }
         }
         return all;
+    }
+
+    /** Of the right amperes but another speed it lets through more than it should, or melts too soon, all the same. */
+    private static Observation rating(Fuse fuse) {
+        double holds = fuse.fitted().ratedAmps().si();
+        double asked = fuse.marked().ratedAmps().si();
+        if (holds != asked || fuse.fitted().speed() == fuse.marked().speed()) {
+            Sight sight = holds > asked ? Sight.OVER_RATED : holds < asked ? Sight.UNDER_RATED : Sight.RIGHT_RATING;
+            return new Observation(fuse.name(), sight, "");
+        }
+        return fuse.fitted().speed() == FuseLink.Speed.SLOW
+                ? new Observation(fuse.name(), Sight.OVER_RATED, "(slow where quick is marked)")
+                : new Observation(fuse.name(), Sight.UNDER_RATED, "(quick where slow is marked)");
     }
 
     private void add(String part, Sight sight, String detail) {

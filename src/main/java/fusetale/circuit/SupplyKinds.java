@@ -189,9 +189,8 @@ final class SupplyKinds {
         Quantity rating = v.get(RATING);
         Quantity fitted = v.find(FITTED);
         Quantity cold = v.find(COLD);
-        FuseLink marked = link(v, rating, fitted == null ? cold : null, RATING);
-        FuseLink inClips = fitted == null ? marked : link(v, fitted, cold, FITTED);
-        if (marked == null || inClips == null) {
+        FuseLink inClips = fitted == null ? link(v, rating, cold, RATING) : link(v, fitted, cold, FITTED);
+        if (inClips == null) {
             return null;
         }
         ClipModel holder = v.find(HOLDER);
@@ -201,10 +200,21 @@ final class SupplyKinds {
                 v.name(),
                 PassiveKinds.one(v),
                 PassiveKinds.two(v),
-                marked,
+                fitted == null ? inClips : marked(v, rating, inClips),
                 inClips,
                 clips == null ? usual : clips,
                 holder == null ? v.about() : v.about().of(new Make.Clips(holder)));
+    }
+
+    /**
+     * What the holder asks for where another link is fitted. Nobody can measure it: where no table knows its cold resistance it
+     * drops at its rated current what the fitted one drops at its own (judgement, within a kind of link about so).
+     */
+    private static FuseLink marked(Values v, Quantity rating, FuseLink fitted) {
+        Double tabled =
+                v.spot().library().coldOhms(fitted.standard(), fitted.speed(), fitted.size(), rating.si());
+        double ohms = tabled == null ? fitted.coldOhms().si() * fitted.ratedAmps().si() / rating.si() : tabled;
+        return new FuseLink(rating, fitted.speed(), fitted.standard(), fitted.size(), new Quantity(ohms, Unit.OHM));
     }
 
     private static @Nullable FuseLink link(Values v, Quantity rating, @Nullable Quantity cold, Key<Quantity> saidIn) {

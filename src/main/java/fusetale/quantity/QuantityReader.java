@@ -120,11 +120,16 @@ final class QuantityReader {
         Matcher thousands = THOUSANDS.matcher(plain);
         if (thousands.matches()) {
             String rest = thousands.group(3) == null ? "" : thousands.group(3);
-            throw refusal(
-                    Kind.AMBIGUOUS,
-                    "can be read in two ways: write '" + thousands.group(1)
-                            + thousands.group(2).replace(",", "") + rest + "' or '" + thousands.group(1) + "."
-                            + thousands.group(2).replace(",", "") + rest + "'");
+            String digits = thousands.group(2).replace(",", "");
+            String whole = "'" + thousands.group(1) + digits + rest + "'";
+            // a second comma, or a point behind it: it parts thousands and nothing else
+            boolean thousandsOnly = thousands.group(2).contains(",") || rest.startsWith(".");
+            throw thousandsOnly
+                    ? refusal(Kind.NOT_A_NUMBER, "has commas that part thousands: write " + whole)
+                    : refusal(
+                            Kind.AMBIGUOUS,
+                            "can be read in two ways: write " + whole + " or '" + thousands.group(1) + "." + digits + rest
+                                    + "'");
         }
         Matcher number = NUMBER.matcher(plain);
         if (!number.matches() || digits(number).isEmpty()) {

@@ -164,6 +164,27 @@ class ObservationsTest {
                 .isEqualTo(sight);
     }
 
+    /** The cap says 6 A as the holder does, and the other letter: a quick one melts where a slow one is asked for. */
+    @ParameterizedTest
+    @CsvSource({
+        "SLOW, SLOW, RIGHT_RATING, ''",
+        "QUICK, SLOW, UNDER_RATED, (quick where slow is marked)",
+        "SLOW, QUICK, OVER_RATED, (slow where quick is marked)"
+    })
+    void aLinkOfAnotherSpeedIsNotAsMarked(FuseLink.Speed fitted, FuseLink.Speed marked, Sight sight, String detail) {
+        Fuse fuse = new Fuse(
+                "F1", net("a"), net("b"), link(marked), link(fitted), exactly(0.005, Unit.OHM), About.NOTHING);
+        Circuit circuit = circuit(24, 0.1, fuse);
+
+        assertThat(Observations.ratings(circuit, circuit, Set.of()))
+                .containsExactly(new Observation("F1", sight, detail));
+    }
+
+    private static FuseLink link(FuseLink.Speed speed) {
+        return new FuseLink(
+                quantity(6, Unit.AMPERE), speed, FuseLink.Standard.UL_248_14, "6.3x32", quantity(0.02, Unit.OHM));
+    }
+
     /** A burnt contact of 20 Ω before 2.7 Ω: 48 V drive 2.1 A of the 3.33 A that pull in; 48/172.7 = 0.278 A would hold. */
     @Test
     void aPlungerThatNeverWentInIsNotHeld() {

@@ -123,6 +123,18 @@ class ReadValuesTest {
     }
 
     /** Between 1 A, 100 mΩ and 4 A, 25 mΩ a power law gives 50 mΩ at 2 A (closed form: resistance as 1/rating). */
+    /** No table has this size: the fitted link's resistance is measured and stated, of the one that is not there nobody knows. */
+    @Test
+    void aMarkedLinkNeedsNoTableWhereAnotherIsFitted() {
+        Fuse fuse = (Fuse) part(
+                "{is: fuse, between: [out, gnd], rating: 5 A, speed: slow, size: 6.3x25, fitted: 10 A, cold: 12 mohm}");
+
+        assertThat(fuse.fitted().coldOhms().si()).isCloseTo(0.012, within(1e-12));
+        assertThat(fuse.marked().ratedAmps().si()).isEqualTo(5);
+        // 120 mV at the rated current of either
+        assertThat(fuse.marked().coldOhms().si()).isCloseTo(0.024, within(1e-12));
+    }
+
     @Test
     void fuseTableIsReadOnLogarithmicScales() {
         FuseTable table = new FuseTable(

@@ -138,6 +138,8 @@ class NotationReadingTest {
                 "10 MF  | FARAD | UNKNOWN_UNIT  | '10 MF' ends in 'MF', which is no unit taken here; farads are expected, such as '12 uF'",
                 // two readings a thousand or more apart
                 "10,000 uF | FARAD | AMBIGUOUS  | '10,000 uF' can be read in two ways: write '10000 uF' or '10.000 uF'",
+                "1,234.5 V | VOLT | NOT_A_NUMBER | '1,234.5 V' has commas that part thousands: write '1234.5 V'",
+                "1,234,567 ohm | OHM | NOT_A_NUMBER | '1,234,567 ohm' has commas that part thousands: write '1234567 ohm'",
                 "4m7    | OHM   | AMBIGUOUS     | '4m7' can be read in two ways: write '4.7 mohm' for thousandths or '4.7 Mohm' for millions of an ohm",
                 "47m    | OHM   | AMBIGUOUS     | '47m' can be read in two ways: write '47 mohm' for thousandths or '47 Mohm' for millions of an ohm",
                 // no number
