@@ -1,6 +1,9 @@
 package fusetale.explore;
 
 import fusetale.aftermath.Surge;
+import fusetale.bench.Arrangement;
+import fusetale.bench.Bench;
+import fusetale.bench.Seen;
 import fusetale.bench.UnfitArrangement;
 import fusetale.circuit.Bridge;
 import fusetale.circuit.Circuit;
@@ -11,9 +14,14 @@ import fusetale.fault.Fitting;
 import fusetale.fault.Supposition;
 import fusetale.fault.Swap;
 import fusetale.fault.UnfitSupposition;
+import fusetale.mna.Solved;
+import fusetale.quantity.Notation;
+import fusetale.quantity.Quantity;
+import fusetale.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
@@ -57,8 +65,10 @@ final class SwapEffects {
         Map<String, Surge> asSupposed = mountedOnly() ? asBuilt : surges(question.supposition(), currents, stopped);
         SwapSide built = new SwapSide(baseline.settled().seen(), question.healthy(), asBuilt);
         SwapSide side = new SwapSide(supposed.seen(), drawn, asSupposed);
+        Optional<SwapSide> builtHigh = atHighestMains(baseline.settled(), question.healthy(), stopped);
+        Optional<SwapSide> sideHigh = atHighestMains(supposed, drawn, stopped);
         for (String name : touched) {
-            rows(name, built.of(name), side.of(name));
+            rows(name, built.of(name, builtHigh), side.of(name, sideHigh));
         }
         return new SwapChanges(rows, assumptions(touched, built.wasIdle() || side.wasIdle()));
     }
@@ -68,6 +78,30 @@ final class SwapEffects {
         Supposition supposition = question.supposition();
         return supposition.faults().isEmpty()
                 && supposition.swaps().stream().allMatch(s -> s.fitting() instanceof Fitting.Mounted);
+    }
+
+    /** What stands the voltages of today has to stand those of a good day of the mains; not asked where others were set. */
+    private Optional<SwapSide> atHighestMains(Settled settled, Circuit circuit, BooleanSupplier stopped)
+            throws UnfitArrangement {
+        Arrangement bare = settled.machine().bare();
+        if (!mainsAsStated(bare)) {
+            return Optional.empty();
+        }
+        Arrangement high = bare.withMainsVolts(highestVolts());
+        Bench bench = Bench.of(settled.machine().arranged(), high, question.meter()).shown();
+        Solved<Seen> look = bench.look(List.of(), settled.seen(), stopped);
+        return look instanceof Solved.Found<Seen> found
+                ? Optional.of(new SwapSide(found.value(), circuit, Map.of()))
+                : Optional.empty();
+    }
+
+    private boolean mainsAsStated(Arrangement arrangement) {
+        double stated = question.healthy().mains().volts().si();
+        return arrangement.mainsVolts() == stated && highestVolts() > stated;
+    }
+
+    private double highestVolts() {
+        return question.healthy().mains().highestVolts().si();
     }
 
     private Map<String, Surge> surges(Supposition supposition, List<String> currents, BooleanSupplier stopped)
@@ -105,6 +139,13 @@ final class SwapEffects {
             if (!onPlate(touched).isEmpty()) {
                 said.add(WORDS.say("swap.plate", String.join(", ", onPlate(touched))));
             }
+        }
+        boolean voltages = rows.stream().anyMatch(r -> r.figure().voltage());
+        if (voltages && mainsAsStated(question.arrangement())) {
+            said.add(WORDS.say(
+                    "swap.mains",
+                    Notation.format(question.healthy().mains().volts(), 3),
+                    Notation.format(new Quantity(highestVolts(), Unit.VOLT), 3)));
         }
         if (has(SwapFigure.SAFE_CURRENT)) {
             said.add(WORDS.say("swap.safe"));

@@ -31,7 +31,9 @@ public enum SwapFigure {
     /** Highest voltage of a capacitor, or across what switches. */
     HIGHEST_VOLTAGE("highest voltage", Unit.VOLT),
     /** Highest voltage at a regulator's input. */
-    INPUT_VOLTAGE("highest input voltage", Unit.VOLT);
+    INPUT_VOLTAGE("highest input voltage", Unit.VOLT),
+    /** Highest reverse voltage of a rectifier; of a bridge, of the leg that sees most. */
+    REVERSE_VOLTAGE("reverse voltage", Unit.VOLT);
 
     private final String words;
     private final Unit unit;
@@ -39,6 +41,11 @@ public enum SwapFigure {
     SwapFigure(String words, Unit unit) {
         this.words = words;
         this.unit = unit;
+    }
+
+    /** Whether it is a voltage that a part stands or not, which goes up with the mains. */
+    boolean voltage() {
+        return this == HIGHEST_VOLTAGE || this == INPUT_VOLTAGE || this == REVERSE_VOLTAGE;
     }
 
     /** As in a table's row. */

@@ -73,7 +73,17 @@ final class SwapSide {
      * @param band the figure, in its unit
      * @param rating rating in the same unit; infinite where not known
      */
-    record Figure(Band band, double rating) {}
+    record Figure(Band band, double rating) {
+        /** A voltage less than this above the other one is the same: steps and rounding. */
+        private static final double SAME_RATIO = 1.002;
+
+        /** From here to the same figure elsewhere, where that is higher. */
+        Figure upTo(Figure other) {
+            return other.band.high() > SAME_RATIO * band.high()
+                    ? new Figure(new Band(band.low(), other.band.high()), rating)
+                    : this;
+        }
+    }
 
     /** Names of the currents of a part whose surges count. */
     static List<String> surging(Part part) {
@@ -99,6 +109,22 @@ final class SwapSide {
     /** As it stands on the bench, or as drawn where a fault took it to pieces. */
     private Optional<Part> part(String name) {
         return seen.circuit().part(name).or(() -> drawn.part(name));
+    }
+
+    /**
+     * The same with its voltages from what they are here to what they are on another side.
+     *
+     * @param other the same machine at the highest mains; empty where it was not looked at
+     */
+    Map<SwapFigure, Figure> of(String name, Optional<SwapSide> other) {
+        Map<SwapFigure, Figure> all = of(name);
+        other.ifPresent(there -> there.of(name)
+                .forEach((figure, higher) -> {
+                    if (figure.voltage()) {
+                        all.computeIfPresent(figure, (f, here) -> here.upTo(higher));
+                    }
+                }));
+        return all;
     }
 
     private void figures(Part part) {
@@ -156,6 +182,7 @@ final class SwapSide {
         double watts = 0;
         double hottest = 0;
         double output = 0;
+        double reverse = 0;
         Surge surge = new Surge(0, 0);
         for (Diode leg : legs) {
             Waveform amps = amps(leg.name()).orElse(null);
@@ -166,6 +193,7 @@ final class SwapSide {
             double heat = watts(amps, leg.anode(), leg.cathode());
             watts += heat;
             hottest = Math.max(hottest, heat);
+            reverse = Math.max(reverse, -seen.volts(leg.anode(), leg.cathode()).lowest());
             surge = surge.or(surges.getOrDefault(leg.name(), surge));
         }
         for (Waveform amps : currents.subList(0, Math.max(1, legs.size() / 2))) {
@@ -184,6 +212,7 @@ final class SwapSide {
             put(SwapFigure.SURGE_CURRENT, surge.peakAmps(), ratings.surgeAmps());
             put(SwapFigure.SURGE_HEAT, surge.ampsSquaredSeconds(), ratings.pulseAmpsSquaredSeconds());
         }
+        put(SwapFigure.REVERSE_VOLTAGE, reverse, ratings.inverseVolts());
         heat(part, ratings, hottest, watts);
         safe(part, model, currents, output);
     }
