@@ -341,6 +341,25 @@ class SupposedFailuresTest {
         assertThat(point.amps("R2")).isCloseTo(12 / 100.02, within(1e-5));
     }
 
+    /**
+     * A dry block of 9 V: 1.2 ohm fresh, 4.2 ohm when 8.8 V are left at rest (f-alpha.net, Physics, Battery, experiments 12 and
+     * 13). At a third of its voltage a few milliamperes are too much for it: that is how one is told from a good one.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.978, 1000, 8.74, 8.79", "0.333, 1000, 2.4, 2.8", "0.333, 100, 1.0, 2.0"})
+    void aSpentBatteryFallsAwayUnderLoad(double left, double load, double least, double most) throws UnfitSupposition {
+        Battery block = new Battery(
+                "B1", net("bat"), net("gnd"), quantity(9, Unit.VOLT), quantity(1.2, Unit.OHM), About.NOTHING);
+        OperatingPoint point = rest(
+                5,
+                fault("B1", "", FailureMode.WEAK, new Quantity(left, Unit.RATIO)),
+                block,
+                resistor("R1", "bat", "gnd", load),
+                resistor("R2", "plus", "gnd", 1000));
+
+        assertThat(point.amps("R1") * load).isBetween(least, most);
+    }
+
     /** 3.6 V behind 1 ohm, drained by a crust of 1 kohm (Ohm). */
     @Test
     void leakingBatteryDrainsItselfThroughItsCrust() throws UnfitSupposition {
