@@ -22,7 +22,7 @@ final class BatteryFailures implements Failures<Battery> {
      * from 1.2 ohm at 9 V over 4.2 ohm at 8.8 V to 74 ohm at 8.4 V (f-alpha.net, Physics, Battery, experiments 12 to 14),
      * which is 110 and more; rechargeable cells take longer to get there. In between by judgement.
      */
-    private static final double GROWTH = 100;
+    private static final double GROWTH_RATIO = 100;
 
     @Override
     public String kind() {
@@ -64,7 +64,7 @@ final class BatteryFailures implements Failures<Battery> {
 
     /** What is left sinks under load: the resistance grows as the cells run down. */
     private static Quantity spent(Battery b, double leftRatio) {
-        return new Quantity(b.seriesOhms().si() * (1 + GROWTH * (1 - leftRatio)), Unit.OHM);
+        return new Quantity(b.seriesOhms().si() * (1 + GROWTH_RATIO * (1 - leftRatio)), Unit.OHM);
     }
 
     private static Battery with(Battery b, double volts, Quantity seriesOhms) {

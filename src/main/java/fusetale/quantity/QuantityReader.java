@@ -128,8 +128,8 @@ final class QuantityReader {
                     ? refusal(Kind.NOT_A_NUMBER, "has commas that part thousands: write " + whole)
                     : refusal(
                             Kind.AMBIGUOUS,
-                            "can be read in two ways: write " + whole + " or '" + thousands.group(1) + "." + digits + rest
-                                    + "'");
+                            "can be read in two ways: write " + whole + " or '" + thousands.group(1) + "." + digits
+                                    + rest + "'");
         }
         Matcher number = NUMBER.matcher(plain);
         if (!number.matches() || digits(number).isEmpty()) {

@@ -268,9 +268,9 @@ class SwapEffectsTest {
      */
     @Test
     void voltagesGoUpToThoseOfTheHighestMains() {
-        Swap swap = capacitor("C1", 2200e-6);
+        Supposition swap = new Supposition(List.of(), List.of(capacitor("C1", 2200e-6)));
 
-        Outcome usual = example("first-light", "raw", MeterFunction.DC_VOLTS, new Supposition(List.of(), List.of(swap)));
+        Outcome usual = example("first-light", "raw", MeterFunction.DC_VOLTS, swap);
 
         Band capacitor = supposed(usual, "C1", SwapFigure.HIGHEST_VOLTAGE);
         double highest = 126 / 120.0;
