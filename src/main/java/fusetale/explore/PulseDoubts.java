@@ -9,14 +9,17 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What a pulse asks of the driver and of what catches the coil's current, where that is more than they stand. A machine that
- * asks as much as built was made so: its data sheets are typical ones, and only what is worse than that is told.
+ * asks a little more as built was made so: its data sheets are typical ones, and only what is worse than that is told.
  */
 final class PulseDoubts {
     /** Data sheets give peak currents for half a cycle of 60 Hz; what lasts longer is held against the steady ones. */
     static final double HALF_CYCLE_SECONDS = 1 / 120.0;
 
-    /** Past its rating as built: told only where it is further past by more than figures from memory are out. */
+    /** Past its rating as built: told only where it is further past by more than figures from memory are out ... */
     private static final double WORSE_RATIO = 1.2;
+
+    /** ... or so far that the machine is drawn wrong, or was built so: the same at which a part is taken as lost. */
+    private static final double FAR_RATIO = 2;
 
     /** Less in breakdown [J] than any driver of coils stands (judgement: the smallest avalanche ratings are some mJ). */
     private static final double LEAST_AVALANCHE_JOULES = 1e-4;
@@ -46,9 +49,11 @@ final class PulseDoubts {
     private void avalanche() {
         double joules = supposed(PulseFigures::avalancheJoules);
         Stands stands = pulsed.stoodAsSupposed();
-        if (joules > stands.avalancheJoules()) {
+        double asBuilt = built(PulseFigures::avalancheJoules) / pulsed.stoodAsBuilt().avalancheJoules();
+        if (tooMuch(asBuilt, joules / stands.avalancheJoules())) {
             say("avalanche", pulsed.driver(), pulsed.driven(), about(joules), joules(stands.avalancheJoules()));
-        } else if (!stands.avalancheKnown() && joules >= LEAST_AVALANCHE_JOULES && unknownIsNews(joules)) {
+        }
+        if (!stands.avalancheKnown() && joules >= LEAST_AVALANCHE_JOULES && unknownIsNews(joules)) {
             say("avalanche.unknown", pulsed.driver(), pulsed.driven(), about(joules));
         }
     }
@@ -67,10 +72,12 @@ final class PulseDoubts {
         double steadyBuilt = built(PulseFigures::driverSteadyAmps) / built.steadyAmps();
         double peakRatio = peak / stands.peakAmps();
         double steadyRatio = pulsed.seconds() > HALF_CYCLE_SECONDS ? steady / stands.steadyAmps() : 0;
-        if (tooMuch(steadyBuilt, steadyRatio) && steadyRatio >= peakRatio) {
-            say("driver.steady", pulsed.driver(), pulsed.driven(), amps(steady), amps(stands.steadyAmps()));
-        } else if (tooMuch(peakBuilt, peakRatio)) {
+        boolean overPeak = tooMuch(peakBuilt, peakRatio);
+        boolean overSteady = tooMuch(steadyBuilt, steadyRatio);
+        if (overPeak && (!overSteady || peakRatio > steadyRatio)) {
             say("driver.peak", pulsed.driver(), pulsed.driven(), amps(peak), amps(stands.peakAmps()));
+        } else if (overSteady) {
+            say("driver.steady", pulsed.driver(), pulsed.driven(), amps(steady), amps(stands.steadyAmps()));
         }
     }
 
@@ -92,7 +99,7 @@ final class PulseDoubts {
     }
 
     private static boolean tooMuch(double asBuilt, double asSupposed) {
-        return asSupposed > 1 && (asBuilt <= 1 || asSupposed > WORSE_RATIO * asBuilt);
+        return asSupposed > 1 && (asBuilt <= 1 || asSupposed > WORSE_RATIO * asBuilt || asSupposed > FAR_RATIO);
     }
 
     private double built(ToDoubleFunction<PulseFigures> figure) {

@@ -269,6 +269,20 @@ class PulsesTest {
         assertThat(outcome(machine, "L1", 0.060, Supposition.NOTHING).doubts()).isEmpty();
     }
 
+    /** No diode at all: what the driver takes each time is told of the machine as drawn only where its rating is far from that. */
+    @ParameterizedTest
+    @CsvSource({"0.030, 1", "0.500, 0"})
+    void aMachineAsDrawnIsTakenAtItsWordUnlessFarOut(double rated, int told) {
+        Circuit machine = machine(3, 0.1, transistor(rated).toArray(Part[]::new));
+
+        Outcome outcome = outcome(machine, "L1", 0.060, Supposition.NOTHING);
+
+        double taken = Pulsed.range(outcome.bench().pulses().get(0).asBuilt(), PulseFigures::avalancheJoules)
+                .most();
+        assertThat(taken).isBetween(0.5, 0.8);
+        assertThat(outcome.doubts()).hasSize(told);
+    }
+
     private static final Fault HALF_THE_TURNS =
             new Fault("L1", "", FailureMode.SHORTED_TURNS, quantity(0.5, Unit.RATIO));
 
