@@ -86,8 +86,8 @@ public final class Stresses {
      * @param volts collector against emitter [V]
      */
     public static List<Stress> driver(String part, Ratings ratings, Waveform amps, Waveform volts) {
-        List<Stress> rows = new ArrayList<>(
-                row(part, "", Strain.DRIVER_CURRENT, Math.abs(amps.mean()), ratings.averageAmps()));
+        List<Stress> rows =
+                new ArrayList<>(row(part, "", Strain.DRIVER_CURRENT, Math.abs(amps.mean()), ratings.averageAmps()));
         rows.addAll(switching(part, ratings, amps, volts));
         return rows;
     }
@@ -100,8 +100,7 @@ public final class Stresses {
      * @param volts drain against source [V]
      */
     public static List<Stress> channel(String part, Ratings ratings, Waveform amps, Waveform volts) {
-        List<Stress> rows =
-                new ArrayList<>(row(part, "", Strain.CONDUCTOR_CURRENT, amps.rms(), ratings.averageAmps()));
+        List<Stress> rows = new ArrayList<>(row(part, "", Strain.CONDUCTOR_CURRENT, amps.rms(), ratings.averageAmps()));
         rows.addAll(switching(part, ratings, amps, volts));
         return rows;
     }

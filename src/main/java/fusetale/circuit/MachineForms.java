@@ -15,8 +15,7 @@ final class MachineForms {
     /** The one format there is. */
     static final Key<Integer> FORMAT = Key.required("format", new FormatForm(), "version of the format, 1");
 
-    private static final Key<Quantity> MAINS_VOLTS =
-            Key.required(
+    private static final Key<Quantity> MAINS_VOLTS = Key.required(
             "volts", Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS), "nominal voltage, r.m.s.");
     private static final Key<Span> MAINS_RANGE = Key.optional(
             "range", Amounts.span(Unit.VOLT), "what a healthy supply gives, as 110..126 V; left out: ±8 %");

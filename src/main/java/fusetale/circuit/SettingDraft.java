@@ -34,16 +34,15 @@ record SettingDraft(
         @Nullable Quantity mainsHertz) {
     private static final Key<Boolean> POWER = Key.required("power", Forms.choice(onOff()), "mains connected or not");
     private static final Key<Quantity> MAINS = Key.optional(
-            "mains",
-            Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS),
-            "mains voltage where not nominal");
+            "mains", Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS), "mains voltage where not nominal");
     private static final Key<Quantity> LAMP = Key.optional(
             "series lamp",
             Amounts.within(Unit.WATT, 1e-3, BenchSetting.MOST_LAMP_WATTS),
             "wattage of a lamp in the mains lead");
     static final Key<List<Located.Text>> PULLED = names("pulled", "a fuse", "fuses taken out of their clips");
     static final Key<List<Located.Text>> UNPLUGGED = names("unplugged", "a connector", "connectors pulled off");
-    static final Key<List<Located.Text>> LIFTED = names("lifted", "PART.pin or CONNECTOR.pin", "pins unsoldered, as BR201.ac1");
+    static final Key<List<Located.Text>> LIFTED =
+            names("lifted", "PART.pin or CONNECTOR.pin", "pins unsoldered, as BR201.ac1");
     static final Key<List<Located.Text>> HELD_ON =
             names("held on", "a coil, a lamp or a logic output", "drivers held on");
     private static final Key<List<List<Located.Text>>> CLIPS = Key.optional(

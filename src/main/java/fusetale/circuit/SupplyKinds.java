@@ -211,9 +211,9 @@ final class SupplyKinds {
      * drops at its rated current what the fitted one drops at its own (judgement, within a kind of link about so).
      */
     private static FuseLink marked(Values v, Quantity rating, FuseLink fitted) {
-        Double tabled =
-                v.spot().library().coldOhms(fitted.standard(), fitted.speed(), fitted.size(), rating.si());
-        double ohms = tabled == null ? fitted.coldOhms().si() * fitted.ratedAmps().si() / rating.si() : tabled;
+        Double tabled = v.spot().library().coldOhms(fitted.standard(), fitted.speed(), fitted.size(), rating.si());
+        double ohms =
+                tabled == null ? fitted.coldOhms().si() * fitted.ratedAmps().si() / rating.si() : tabled;
         return new FuseLink(rating, fitted.speed(), fitted.standard(), fitted.size(), new Quantity(ohms, Unit.OHM));
     }
 

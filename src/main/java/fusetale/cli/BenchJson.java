@@ -98,9 +98,7 @@ final class BenchJson {
             }
             JsonText.number(json, "ratedAmps", clamp.stoodAsSupposed().peakAmps());
             JsonText.number(
-                    json,
-                    "ratedAmpsSquaredSeconds",
-                    clamp.stoodAsSupposed().pulseAmpsSquaredSeconds());
+                    json, "ratedAmpsSquaredSeconds", clamp.stoodAsSupposed().pulseAmpsSquaredSeconds());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -49,7 +49,8 @@ final class PulseDoubts {
     private void avalanche() {
         double joules = supposed(PulseFigures::avalancheJoules);
         Stands stands = pulsed.stoodAsSupposed();
-        double asBuilt = built(PulseFigures::avalancheJoules) / pulsed.stoodAsBuilt().avalancheJoules();
+        double asBuilt =
+                built(PulseFigures::avalancheJoules) / pulsed.stoodAsBuilt().avalancheJoules();
         if (tooMuch(asBuilt, joules / stands.avalancheJoules())) {
             say("avalanche", pulsed.driver(), pulsed.driven(), about(joules), joules(stands.avalancheJoules()));
         }

@@ -13,8 +13,7 @@ import java.util.List;
  * @param stoodAsBuilt what it stands as built
  * @param stoodAsSupposed what the one that is fitted then stands
  */
-public record PulsedClamp(
-        String part, Surge asBuilt, Surge asSupposed, Stands stoodAsBuilt, Stands stoodAsSupposed) {
+public record PulsedClamp(String part, Surge asBuilt, Surge asSupposed, Stands stoodAsBuilt, Stands stoodAsSupposed) {
     private static final Surge NOTHING = new Surge(0, 0);
 
     /** The clamps of the figures of both sides, in the order given. */
@@ -48,13 +47,10 @@ public record PulsedClamp(
 
     private static double ratio(Surge surge, Stands stands) {
         return Math.max(
-                surge.peakAmps() / stands.peakAmps(),
-                surge.ampsSquaredSeconds() / stands.pulseAmpsSquaredSeconds());
+                surge.peakAmps() / stands.peakAmps(), surge.ampsSquaredSeconds() / stands.pulseAmpsSquaredSeconds());
     }
 
     private static Surge most(List<PulseFigures> side, String clamp) {
-        return side.stream()
-                .map(f -> f.clamps().getOrDefault(clamp, NOTHING))
-                .reduce(NOTHING, Surge::or);
+        return side.stream().map(f -> f.clamps().getOrDefault(clamp, NOTHING)).reduce(NOTHING, Surge::or);
     }
 }

@@ -19,8 +19,7 @@ import java.util.Optional;
  * @param pulseAmpsSquaredSeconds I²t of less than a half-cycle
  * @param avalancheJoules energy of one pulse in breakdown
  */
-public record Stands(
-        double steadyAmps, double peakAmps, double pulseAmpsSquaredSeconds, double avalancheJoules) {
+public record Stands(double steadyAmps, double peakAmps, double pulseAmpsSquaredSeconds, double avalancheJoules) {
     private static final double UNKNOWN = Double.POSITIVE_INFINITY;
 
     /** Nothing is known. */
@@ -29,8 +28,7 @@ public record Stands(
     /** Of the part of this name in a circuit, or as drawn where a fault took it to pieces. */
     static Stands of(Circuit circuit, Part drawn) {
         return ratings(circuit.part(drawn.name()).orElse(drawn))
-                .map(r -> new Stands(
-                        r.averageAmps(), r.surgeAmps(), r.pulseAmpsSquaredSeconds(), r.avalancheJoules()))
+                .map(r -> new Stands(r.averageAmps(), r.surgeAmps(), r.pulseAmpsSquaredSeconds(), r.avalancheJoules()))
                 .orElse(NOT_KNOWN);
     }
 

@@ -75,17 +75,23 @@ final class Strains {
             rows.addAll(Stresses.resistor(r, volts(r.one(), r.two())));
         } else if (part instanceof Transistor t) {
             Waveform volts = volts(t.collector(), t.emitter());
-            amps(t.name()).ifPresent(a -> rows.addAll(Stresses.driver(t.name(), t.model().ratings(), a, volts)));
+            amps(t.name())
+                    .ifPresent(
+                            a -> rows.addAll(Stresses.driver(t.name(), t.model().ratings(), a, volts)));
             double watts = transistorWatts(t.name(), t.collector(), t.base(), t.emitter());
             rows.addAll(Stresses.dissipation(t.name(), t.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Darlington d) {
             Waveform volts = volts(d.collector(), d.emitter());
-            amps(d.name()).ifPresent(a -> rows.addAll(Stresses.driver(d.name(), d.model().ratings(), a, volts)));
+            amps(d.name())
+                    .ifPresent(
+                            a -> rows.addAll(Stresses.driver(d.name(), d.model().ratings(), a, volts)));
             double watts = transistorWatts(d.name(), d.collector(), d.base(), d.emitter());
             rows.addAll(Stresses.dissipation(d.name(), d.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Mosfet m) {
             Waveform volts = volts(m.drain(), m.source());
-            amps(m.name()).ifPresent(a -> rows.addAll(Stresses.channel(m.name(), m.model().ratings(), a, volts)));
+            amps(m.name())
+                    .ifPresent(a ->
+                            rows.addAll(Stresses.channel(m.name(), m.model().ratings(), a, volts)));
             double watts = watts(m.name(), m.drain(), m.source());
             rows.addAll(Stresses.dissipation(m.name(), m.model().ratings(), Waveform.steady(watts)));
         } else if (part instanceof Thyristor t) {

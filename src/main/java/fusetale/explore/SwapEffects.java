@@ -88,7 +88,8 @@ final class SwapEffects {
             return Optional.empty();
         }
         Arrangement high = bare.withMainsVolts(highestVolts());
-        Bench bench = Bench.of(settled.machine().arranged(), high, question.meter()).shown();
+        Bench bench =
+                Bench.of(settled.machine().arranged(), high, question.meter()).shown();
         Solved<Seen> look = bench.look(List.of(), settled.seen(), stopped);
         return look instanceof Solved.Found<Seen> found
                 ? Optional.of(new SwapSide(found.value(), circuit, Map.of()))

@@ -118,12 +118,11 @@ final class SwapSide {
      */
     Map<SwapFigure, Figure> of(String name, Optional<SwapSide> other) {
         Map<SwapFigure, Figure> all = of(name);
-        other.ifPresent(there -> there.of(name)
-                .forEach((figure, higher) -> {
-                    if (figure.voltage()) {
-                        all.computeIfPresent(figure, (f, here) -> here.upTo(higher));
-                    }
-                }));
+        other.ifPresent(there -> there.of(name).forEach((figure, higher) -> {
+            if (figure.voltage()) {
+                all.computeIfPresent(figure, (f, here) -> here.upTo(higher));
+            }
+        }));
         return all;
     }
 

@@ -107,8 +107,8 @@ class StressesTest {
     void channelIsHeldByItsHeatingCurrent() {
         Ratings ratings = new Ratings(10, 40, Double.POSITIVE_INFINITY, 100, 80, 62.5, List.of("a test's own"));
 
-        Stress heating =
-                Stresses.channel("Q1", ratings, sine(10 * Math.sqrt(2)), sine(50)).get(0);
+        Stress heating = Stresses.channel("Q1", ratings, sine(10 * Math.sqrt(2)), sine(50))
+                .get(0);
 
         assertThat(heating.strain()).isEqualTo(Strain.CONDUCTOR_CURRENT);
         assertThat(heating.ratio()).isCloseTo(1, within(1e-4));

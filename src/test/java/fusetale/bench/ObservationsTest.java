@@ -172,8 +172,8 @@ class ObservationsTest {
         "SLOW, QUICK, OVER_RATED, (slow where quick is marked)"
     })
     void aLinkOfAnotherSpeedIsNotAsMarked(FuseLink.Speed fitted, FuseLink.Speed marked, Sight sight, String detail) {
-        Fuse fuse = new Fuse(
-                "F1", net("a"), net("b"), link(marked), link(fitted), exactly(0.005, Unit.OHM), About.NOTHING);
+        Fuse fuse =
+                new Fuse("F1", net("a"), net("b"), link(marked), link(fitted), exactly(0.005, Unit.OHM), About.NOTHING);
         Circuit circuit = circuit(24, 0.1, fuse);
 
         assertThat(Observations.ratings(circuit, circuit, Set.of()))

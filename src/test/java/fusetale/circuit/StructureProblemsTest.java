@@ -176,8 +176,9 @@ class StructureProblemsTest {
     @Test
     void netsThatDifferInCapitalsOnlyAreTold() {
         assertThat(told("[out, gnd], value: 100", "[out, GND], value: 100"))
-                .contains("bench.yaml:8: C1: net GND at C1.two and net gnd at T1 (bench.yaml:6) differ in capitals only;"
-                        + " write both alike, or rename one.");
+                .contains(
+                        "bench.yaml:8: C1: net GND at C1.two and net gnd at T1 (bench.yaml:6) differ in capitals only;"
+                                + " write both alike, or rename one.");
     }
 
     @Test

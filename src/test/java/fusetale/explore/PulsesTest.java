@@ -253,7 +253,9 @@ class PulsesTest {
         assertThat(stored + SUPPLY * charge - OHMS * square).isCloseTo(taken, within(1e-6 * taken + 2e-3 * stored));
         assertThat(open.get(0).limit()).isEqualTo(new PulseFigures.Limit(PulseFigures.Kind.BREAKDOWN, "Q1"));
         assertThat(pulsed.avalancheRatedJoules()).isEqualTo(0.030);
-        assertThat(PulseDoubts.of(List.of(pulsed))).extracting(Doubt::text).anyMatch(t -> t.contains("it stands 30 mJ"));
+        assertThat(PulseDoubts.of(List.of(pulsed)))
+                .extracting(Doubt::text)
+                .anyMatch(t -> t.contains("it stands 30 mJ"));
     }
 
     /** Nobody's data sheet tells what it stands: that is no reason to be silent where the diode no longer spares it. */

@@ -254,12 +254,10 @@ class SwapEffectsTest {
     /** The part files: the reverse voltage of a regulator is its largest input voltage, 35 V for the 7805's class. */
     @Test
     void aRegulatorsInputIsHeldAgainstWhatItStands() {
-        Outcome outcome = ferry(
-                Arrangement.powered(NIGHT_FERRY), new Swap("U101", new Fitting.Model("5V-1A")));
+        Outcome outcome = ferry(Arrangement.powered(NIGHT_FERRY), new Swap("U101", new Fitting.Model("5V-1A")));
 
         assertThat(row(outcome, "U101", SwapFigure.INPUT_VOLTAGE).rating()).isEqualTo(35);
-        assertThat(supposed(outcome, "U101", SwapFigure.INPUT_VOLTAGE).high())
-                .isBetween(8.0, 14.0);
+        assertThat(supposed(outcome, "U101", SwapFigure.INPUT_VOLTAGE).high()).isBetween(8.0, 14.0);
     }
 
     /**
