@@ -68,6 +68,13 @@ final class Commands {
         }
         boolean typing = field().isPresent();
         Optional<Command> command = Command.of(event, desk.preferences().singleLetters());
+        if (!typing && command.filter(c -> c == Command.KEYS).isEmpty() && beginsReading(event)) {
+            // a figure begins a reading: it is typed into the line; but of what is seen it chooses one
+            if (!window.match().answering()) {
+                window.match().begin();
+            }
+            return;
+        }
         if (command.isEmpty()
                 || (typing && !event.isShortcutDown() && !event.isAltDown())
                 || (typing && ofTheField(event, command.get()))
@@ -85,17 +92,19 @@ final class Commands {
         if (window.overlay().showing().isPresent() && command.get() != Command.STOP) {
             return;
         }
-        if (window.matching() && !event.isShortcutDown() && MeterKeys.isFigure(event)) {
-            // a figure begins a reading: it is typed into the line; but of what is seen it chooses one
-            if (!window.match().answering()) {
-                window.match().begin();
-            }
-            return;
-        }
         take(command.get());
         // a letter that moves the keyboard into a field would also be typed there
         swallow = true;
         event.consume();
+    }
+
+    /** Whether a key is the first of a reading: most of them are no command, so this is asked before the table of commands. */
+    private boolean beginsReading(KeyEvent event) {
+        return window.matching()
+                && window.overlay().showing().isEmpty()
+                && !event.isShortcutDown()
+                && !event.isAltDown()
+                && MeterKeys.begins(event);
     }
 
     /** What has the keyboard, where that is something to type into. */

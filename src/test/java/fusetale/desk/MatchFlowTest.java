@@ -3,6 +3,7 @@ package fusetale.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import fusetale.desk.kit.Hands;
 import fusetale.desk.match.MadeUp;
 import fusetale.desk.match.MadeUp.Mood;
 import fusetale.desk.match.MatchModel;
@@ -14,11 +15,13 @@ import fusetale.store.UnwritableFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.event.Event;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -99,11 +102,14 @@ class MatchFlowTest extends WindowFlow {
     /** A key of the number pad with the letter it types; the robot of these tests types none there. */
     private void pad(KeyCode code, String letter) {
         interact(() -> {
-            Node owner = repair().window().getScene().getFocusOwner();
+            Scene scene = repair().window().getScene();
             Event.fireEvent(
-                    owner, new KeyEvent(KeyEvent.KEY_PRESSED, letter, letter, code, false, false, false, false));
+                    scene.getFocusOwner(),
+                    new KeyEvent(KeyEvent.KEY_PRESSED, letter, letter, code, false, false, false, false));
+            // the key may have moved the keyboard
             Event.fireEvent(
-                    owner, new KeyEvent(KeyEvent.KEY_TYPED, letter, "", KeyCode.UNDEFINED, false, false, false, false));
+                    scene.getFocusOwner(),
+                    new KeyEvent(KeyEvent.KEY_TYPED, letter, "", KeyCode.UNDEFINED, false, false, false, false));
         });
     }
 
@@ -212,6 +218,34 @@ class MatchFlowTest extends WindowFlow {
         assertThat(rows().get(1).lookupAll(".fit-stop")).hasSize(1);
     }
 
+    /** What fits is that of what was read before, from the moment on in which something else is read. */
+    @Test
+    void whatFitsIsMarkedOldAsSoonAsAReadingChanges() {
+        place();
+        read("tp1 18.2 dc");
+        assertThat(lookup(".fit-head").<Node>query().lookupAll(".text-ink")).isNotEmpty();
+        assertThat(old()).isFalse();
+        List<Boolean> old = new ArrayList<>();
+        interact(() -> {
+            model().find(List.of(model().state().found().get(0), model().state().found().get(0)));
+            old.add(old());
+            model().undo();
+            old.add(old());
+        });
+        worked();
+
+        assertThat(old).containsExactly(true, false);
+        assertThat(old()).isFalse();
+    }
+
+    private boolean old() {
+        repair().window().match().applyCss();
+        repair().window().match().layout();
+        return lookup(".fit-head").<Node>query().lookupAll(".text-soft").stream()
+                .map(Text.class::cast)
+                .anyMatch(t -> t.getText().contains("out of date"));
+    }
+
     @Test
     void aRowIsTakenIntoTheOtherPlace() {
         place();
@@ -235,6 +269,52 @@ class MatchFlowTest extends WindowFlow {
 
         assertThat(field().isFocused()).isTrue();
         assertThat(field().getText()).isEqualTo("1");
+    }
+
+    /** A reading typed while a button has the keyboard keeps its first figures: 0.13 V is not 13 V. */
+    @Test
+    void aReadingBegunOnAButtonIsTypedWhole() {
+        place();
+        read("tp2 0 dc");
+        for (boolean letters : List.of(true, false)) {
+            interact(() -> program().prefer(p -> p.withSingleLetters(letters)));
+            onAButton();
+            Hands.pushEach(this, KeyCode.DIGIT0, KeyCode.PERIOD, KeyCode.DIGIT1, KeyCode.DIGIT3);
+            assertThat(field().getText()).as("letters %s", letters).isEqualTo("0.13");
+            onAButton();
+            Hands.pushEach(this, KeyCode.PERIOD, KeyCode.DIGIT5);
+            assertThat(field().getText()).as("letters %s", letters).isEqualTo(".5");
+            onAButton();
+            pad(KeyCode.SUBTRACT, "-");
+            pad(KeyCode.NUMPAD9, "9");
+            assertThat(field().getText()).as("letters %s", letters).isEqualTo("-9");
+            onAButton();
+            pad(KeyCode.DECIMAL, ",");
+            pad(KeyCode.NUMPAD7, "7");
+            assertThat(field().getText()).as("letters %s", letters).isEqualTo(",7");
+        }
+        assertThat(repair().window().matching()).isTrue();
+    }
+
+    /** An empty line, and the keyboard on a button above it. */
+    private void onAButton() {
+        interact(() -> {
+            field().clear();
+            ButtonBase button = lookup(".place").query();
+            button.requestFocus();
+        });
+    }
+
+    /** While a list lies over the place, figures are none of a reading. */
+    @Test
+    void underAListNoReadingBegins() {
+        place();
+        read("tp2 0 dc");
+        interact(() -> repair().window().commands().chooseFound());
+        key(KeyCode.DIGIT7);
+
+        assertThat(repair().window().overlay().showing()).isPresent();
+        assertThat(field().isFocused()).isFalse();
     }
 
     @Test

@@ -186,6 +186,8 @@ public final class MatchView extends VBox {
         if (!before.found().equals(now.found()) || !before.board().equals(now.board())) {
             notice = "";
             line.show();
+            // what fits was worked out of what was found before
+            showStanding();
             if (now.found().isEmpty() && !seeing) {
                 see(true);
             } else if (seeing) {
