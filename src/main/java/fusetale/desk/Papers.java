@@ -13,6 +13,7 @@ import fusetale.desk.sheet.SystemPrinting;
 import fusetale.desk.state.DeskModel;
 import fusetale.desk.state.Found;
 import fusetale.desk.state.OnPaper;
+import fusetale.desk.state.Shown;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.tags.TagRow;
 import fusetale.explore.Outcome;
@@ -121,13 +122,18 @@ final class Papers {
 
     /** The drawing under what it shows and why not to power up, both of the outcome whose marks it bears. */
     private Picture drawing(OnPaper paper) {
-        Circuit board = paper.shown().board();
-        DeskModel model = repair.model();
-        Sentences sentences = board.equals(model.board()) ? model.sentences() : new Sentences(board);
-        DrawingPicture.Heading heading =
-                new DrawingPicture.Heading(sentences.text(paper.shown().sentence()), board.name(), paper.danger());
+        DrawingPicture.Heading heading = new DrawingPicture.Heading(
+                words(paper.shown()), paper.shown().board().name(), paper.danger());
         Picture picture = new DrawingPicture(plan(paper), marks(paper), heading);
         return paper.old() ? new OutOfDatePicture(picture) : picture;
+    }
+
+    /** The sentence that an answer belongs to, on its own board. */
+    private String words(Shown shown) {
+        DeskModel model = repair.model();
+        Circuit board = shown.board();
+        Sentences sentences = board.equals(model.board()) ? model.sentences() : new Sentences(board);
+        return sentences.text(shown.sentence());
     }
 
     private void sheet() {
@@ -227,17 +233,36 @@ final class Papers {
                 });
     }
 
+    /** The sentence that the figures on the tags belong to: of a hand that moves, the one it stands at. */
+    private String answered() {
+        DeskModel model = repair.model();
+        return model.glancedProperty()
+                .get()
+                .map(g -> model.sentences().text(g.sentence()))
+                .or(() -> model.shownProperty().get().map(this::words))
+                .orElseGet(() -> model.sentences().text(model.state().sentence()));
+    }
+
+    /** Whether the figures on the tags answer another question than the one that stands now. */
+    private boolean old() {
+        DeskModel model = repair.model();
+        return model.glancedProperty().get().isEmpty()
+                && model.shownProperty().get().isPresent()
+                && model.freshness() != DeskModel.Freshness.FRESH;
+    }
+
     /** Copies the focused tag, or all of them, with the picture of the readings. */
     private void copy() {
-        String sentence = repair.model().sentences().text(repair.model().state().sentence());
+        boolean old = old();
+        String sentence = old ? WORDS.say("copied.out-of-date") + "\n" + answered() : answered();
         Optional<TagFigures> focused = repair.window().focusedTag();
         List<TagFigures> tags = focused.map(List::of).orElseGet(() -> TagRow.of(repair.model()));
         List<List<String>> cells = new ArrayList<>();
         cells.add(List.of(
                 WORDS.say("cell.point"),
                 WORDS.say("cell.setting"),
-                WORDS.say("cell.healthy"),
-                WORDS.say("cell.supposed"),
+                WORDS.say(old ? "cell.healthy.out-of-date" : "cell.healthy"),
+                WORDS.say(old ? "cell.supposed.out-of-date" : "cell.supposed"),
                 WORDS.say("cell.read")));
         tags.forEach(t -> cells.add(List.of(t.name(), t.check().function().words(), t.healthy(), t.shows(), t.read())));
         String text = focused.map(t -> sentence + "\n" + t.spoken()).orElse(sentence);

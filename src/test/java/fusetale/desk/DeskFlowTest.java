@@ -2,15 +2,11 @@ package fusetale.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fusetale.desk.state.BenchState;
-import fusetale.desk.state.DeskModel.Freshness;
 import fusetale.desk.tags.TagFigures;
-import fusetale.desk.tags.TagRow;
 import fusetale.desk.waves.WaveModel;
 import fusetale.desk.waves.WaveView;
 import fusetale.explore.Outcome;
 import fusetale.store.Preferences;
-import fusetale.store.UnwritableFile;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -25,69 +21,11 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.testfx.util.WaitForAsyncUtils;
 
-/**
- * The whole window on the teaching board, with the keyboard alone. One window serves all: each test begins on a board nothing is
- * supposed of, whose healthy side is worked out once.
- */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class DeskFlowTest extends WindowFlow {
-    @AfterAll
-    void closed() {
-        interact(() -> repair().close());
-    }
-
-    @Override
-    Program made(Stage stage) {
-        return new Program(stage);
-    }
-
-    @Override
-    public void start(Stage stage) throws UnwritableFile {
-        if (hasBegun()) {
-            again(program());
-            return;
-        }
-        super.start(stage);
-        // whoever runs the tests hides the window between two of them, and that would end the repair
-        stage.setOnHidden(null);
-    }
-
-    private void again(Program program) {
-        OpenRepair repair = repair();
-        ((Stage) program.scene().getWindow()).show();
-        program.take(Command.TEXT_AS_DRAWN);
-        program.leave();
-        // a line, what lies over the window, a page: one step back from each
-        for (int step = 0; step < 3; step++) {
-            repair.window().commands().take(Command.STOP);
-        }
-        repair.model()
-                .open(BenchState.atFirst(
-                        repair.model().state().file(), repair.model().board()));
-        program.leave();
-    }
-
-    private void worked() {
-        until(() -> program().opened().isPresent()
-                && model().freshness() == Freshness.FRESH
-                && !model().workingProperty().get().busy()
-                && repair().window().rests());
-    }
-
-    private String sentence() {
-        return model().sentences().text(model().state().sentence());
-    }
-
-    private List<TagFigures> tags() {
-        return WaitForAsyncUtils.waitForAsyncFx(5000, () -> TagRow.of(model()));
-    }
-
+/** The whole window on the teaching board, with the keyboard alone. */
+class DeskFlowTest extends OneWindowFlow {
     @Test
     void aFaultIsSupposedInSixStrokesAndTakenBackByOne() {
         worked();
@@ -295,18 +233,6 @@ class DeskFlowTest extends WindowFlow {
         assertThat(model().forwardProperty().get()).isEmpty();
     }
 
-    private void say(String line) {
-        interact(() -> repair().window().commands().say(line));
-        worked();
-    }
-
-    private void other() {
-        until(() -> model().otherPowerProperty()
-                .get()
-                .filter(o -> o.answersWithOtherPower(model().board(), model().asked()))
-                .isPresent());
-    }
-
     @Test
     void pagesFollowTheSentence() {
         say("r2 drifted x2");
@@ -488,10 +414,6 @@ class DeskFlowTest extends WindowFlow {
                 .isGreaterThan(first.localToScene(first.getLayoutBounds()).getMaxY());
         assertThat(page.localToScene(page.getLayoutBounds()).getMinY() - 1)
                 .isLessThan(first.localToScene(first.getLayoutBounds()).getMinY());
-    }
-
-    private javafx.scene.Scene scene() {
-        return repair().window().getScene();
     }
 
     private List<Node> focusable() {
