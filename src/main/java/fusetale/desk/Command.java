@@ -117,6 +117,11 @@ enum Command {
         return EVERYWHERE.contains(this);
     }
 
+    /** Whether it changes the size of all text, as it does on pages too. */
+    boolean sizesText() {
+        return this == TEXT_LARGER || this == TEXT_SMALLER || this == TEXT_AS_DRAWN;
+    }
+
     /**
      * The command of a key; empty where it is none.
      *

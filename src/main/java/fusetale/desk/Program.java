@@ -54,6 +54,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.DirectoryChooser;
@@ -85,6 +86,9 @@ final class Program implements Desk {
     private final BooleanSupplier darkSystem;
     private boolean systemIsDark;
     private @Nullable OpenRepair open;
+    /** What had the keyboard before a page lay over the window. */
+    private @Nullable Node had;
+
     private @Nullable CircuitWatch waitsFor;
 
     Program(Stage stage) {
@@ -135,6 +139,7 @@ final class Program implements Desk {
         Scene scene = new Scene(scaled, WIDTH, HEIGHT);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(Faces.class.getResource("desk.css")).toExternalForm());
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::sized);
         scene.setOnDragOver(this::dragged);
         scene.setOnDragDropped(this::dropped);
         stage.setScene(scene);
@@ -183,9 +188,9 @@ final class Program implements Desk {
                 files.toOpen(WORDS.say("readings"), List.of(CSV)).ifPresent(this::openReadings);
             case PREFERENCES -> show(new PreferencesView(preferences, this::chosenFolder, this::leave));
             case KEYS -> help();
-            case TEXT_LARGER -> preferences.textPerCent(preferences().textPerCent() + 10);
-            case TEXT_SMALLER -> preferences.textPerCent(preferences().textPerCent() - 10);
-            case TEXT_AS_DRAWN -> preferences.textPerCent(100);
+            case TEXT_LARGER -> preferences.textPerCent(textPerCent() + 10);
+            case TEXT_SMALLER -> preferences.textPerCent(textPerCent() - 10);
+            case TEXT_AS_DRAWN -> preferences.textPerCent(Preferences.LEAST_TEXT_PER_CENT);
             default -> {
                 OpenRepair repair = open;
                 if (repair != null) {
@@ -217,8 +222,19 @@ final class Program implements Desk {
     /** Lays a page over everything. */
     void show(Node page) {
         OpenRepair repair = open;
-        layers.getChildren().setAll(repair == null ? List.of(page) : List.of(repair.window(), page));
+        if (repair == null) {
+            layers.getChildren().setAll(page);
+            page.requestFocus();
+            return;
+        }
+        Window window = repair.window();
+        if (!window.isDisabled()) {
+            had = scene().getFocusOwner();
+        }
+        layers.getChildren().setAll(window, page);
         page.requestFocus();
+        // nothing of what is hidden gets the keyboard; last, or it would be moved to whatever comes next
+        window.setDisable(true);
     }
 
     /** Takes the page away; with nothing open the first screen comes back. */
@@ -228,11 +244,21 @@ final class Program implements Desk {
             showStart();
         } else {
             layers.getChildren().setAll(repair.window());
-            if (repair.window().matching()) {
-                repair.window().match().begin();
-            } else {
-                repair.window().sentence().begin();
-            }
+            repair.window().setDisable(false);
+            begin(repair.window());
+        }
+    }
+
+    /** Gives the keyboard back to what had it before a page lay over the window, or to the line. */
+    private void begin(Window window) {
+        Node back = had;
+        had = null;
+        if (back != null && back.getScene() != null && back.isVisible() && !back.isDisabled()) {
+            back.requestFocus();
+        } else if (window.matching()) {
+            window.match().begin();
+        } else {
+            window.sentence().begin();
         }
     }
 
@@ -483,6 +509,7 @@ final class Program implements Desk {
         }
         OpenRepair repair = open;
         open = null;
+        had = null;
         if (repair != null) {
             repair.close();
         }
@@ -519,13 +546,31 @@ final class Program implements Desk {
         boolean dark = now.light() == Preferences.Light.LAMP_OFF
                 || (now.light() == Preferences.Light.AS_THE_SYSTEM && systemIsDark);
         scaled.setStyle((dark ? Palette.DARK : Palette.LIGHT).style());
-        boolean wide = stage.getScene() != null && stage.getScene().getWidth() >= WIDE;
-        int perCent = wide ? Math.max(now.textPerCent(), WIDE_PER_CENT) : now.textPerCent();
-        scaled.factorProperty().set(perCent / 100.0);
+        scaled.factorProperty().set(textPerCent() / 100.0);
         OpenRepair repair = open;
         if (repair != null) {
             repair.window().commands().symbols(symbols());
         }
+    }
+
+    /** The size of text that was chosen; where none was, a wide window begins with a larger one. */
+    private int textPerCent() {
+        int chosen = preferences().textPerCent();
+        if (chosen != Preferences.TEXT_AS_THE_WINDOW) {
+            return chosen;
+        }
+        boolean wide = stage.getScene() != null && stage.getScene().getWidth() >= WIDE;
+        return wide ? WIDE_PER_CENT : Preferences.LEAST_TEXT_PER_CENT;
+    }
+
+    /** The size of text changes on every page, and whatever lies over the window. */
+    private void sized(KeyEvent event) {
+        Command.of(event, preferences().singleLetters())
+                .filter(Command::sizesText)
+                .ifPresent(command -> {
+                    take(command);
+                    event.consume();
+                });
     }
 
     private void dragged(DragEvent event) {

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  * @param mainsHertz mains frequency; 0 for what the circuit file says
  * @param meter name of the meter on the bench; empty for the usual one
  * @param symbols which standard's symbols drawings use
- * @param textPerCent size of text, 100 to 200
+ * @param textPerCent size of text, 100 to 200; 0 for what suits the width of the window
  * @param light light, dark or as the system
  * @param singleLetters whether single letters are commands
  * @param paper what is in the printer
@@ -35,14 +35,19 @@ public record Preferences(
     /** Largest size of text [%]. */
     public static final int MOST_TEXT_PER_CENT = 200;
 
+    /** Size of text where none was chosen. */
+    public static final int TEXT_AS_THE_WINDOW = 0;
+
     /** Mains frequencies to choose from [Hz]; 0 for what the circuit file says. */
     public static final List<Integer> MAINS_HERTZ = List.of(0, 50, 60);
 
     /** What holds until something else is chosen. */
     public static final Preferences USUAL =
-            new Preferences(0, "", Symbols.IEC_60617, LEAST_TEXT_PER_CENT, Light.AS_THE_SYSTEM, true, Paper.A4, "");
+            new Preferences(0, "", Symbols.IEC_60617, TEXT_AS_THE_WINDOW, Light.AS_THE_SYSTEM, true, Paper.A4, "");
 
     private static final String FORMAT = "1";
+
+    private static final String AS_THE_WINDOW = "as the window";
 
     /** Standards of symbols. */
     public enum Symbols {
@@ -108,9 +113,13 @@ public record Preferences(
         if (!MAINS_HERTZ.contains(mainsHertz)) {
             throw new IllegalArgumentException("mains of " + mainsHertz + " Hz");
         }
-        if (textPerCent < LEAST_TEXT_PER_CENT || textPerCent > MOST_TEXT_PER_CENT) {
+        if (!isSize(textPerCent)) {
             throw new IllegalArgumentException("text of " + textPerCent + " %");
         }
+    }
+
+    private static boolean isSize(int perCent) {
+        return perCent == TEXT_AS_THE_WINDOW || (perCent >= LEAST_TEXT_PER_CENT && perCent <= MOST_TEXT_PER_CENT);
     }
 
     /** The same with another mains frequency [Hz], 0 for what the circuit file says. */
@@ -128,7 +137,7 @@ public record Preferences(
         return new Preferences(mainsHertz, meter, other, textPerCent, light, singleLetters, paper, repairsFolder);
     }
 
-    /** The same with another size of text [%]. */
+    /** The same with another size of text [%], 0 for what suits the width of the window. */
     public Preferences withTextPerCent(int other) {
         return new Preferences(mainsHertz, meter, symbols, other, light, singleLetters, paper, repairsFolder);
     }
@@ -164,7 +173,9 @@ public record Preferences(
                 .with("mains hertz", mainsHertz == 0 ? "as the circuit file" : Integer.toString(mainsHertz))
                 .with("meter", meter)
                 .with("symbols", symbols.words())
-                .with("text per cent", Integer.toString(textPerCent))
+                .with(
+                        "text per cent",
+                        textPerCent == TEXT_AS_THE_WINDOW ? AS_THE_WINDOW : Integer.toString(textPerCent))
                 .with("light", light.words())
                 .with("single letters", yesNo(singleLetters))
                 .with("paper", paper.words())
@@ -238,10 +249,13 @@ public record Preferences(
         }
 
         private int textPerCent() {
-            String written = page.text("text per cent").orElse(Integer.toString(USUAL.textPerCent()));
+            String written = page.text("text per cent").orElse(AS_THE_WINDOW);
+            if (written.equals(AS_THE_WINDOW)) {
+                return TEXT_AS_THE_WINDOW;
+            }
             try {
                 int size = Integer.parseInt(written);
-                if (size >= LEAST_TEXT_PER_CENT && size <= MOST_TEXT_PER_CENT) {
+                if (size != TEXT_AS_THE_WINDOW && isSize(size)) {
                     return size;
                 }
             } catch (NumberFormatException e) {

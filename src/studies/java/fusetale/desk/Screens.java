@@ -63,7 +63,7 @@ public final class Screens {
             new Look("dark", 1280, 720, 100, Preferences.Light.LAMP_OFF, false),
             new Look("grey", 1280, 720, 100, Preferences.Light.LIGHT, true),
             new Look("large", 1280, 720, 150, Preferences.Light.LIGHT, false),
-            new Look("wide", 1920, 1080, 100, Preferences.Light.LIGHT, false));
+            new Look("wide", 1920, 1080, Preferences.TEXT_AS_THE_WINDOW, Preferences.Light.LIGHT, false));
 
     /**
      * One state.

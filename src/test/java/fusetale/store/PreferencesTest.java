@@ -46,12 +46,24 @@ class PreferencesTest {
         assertThat(store.preferences().value()).isEqualTo(OTHERS);
     }
 
+    /** Who chose 100 % is not to be given 125 % in a wide window. */
+    @Test
+    void noSizeOfTextIsAnotherThanTheLeast() throws UnwritableFile {
+        store.keep(Preferences.USUAL.withPaper(Preferences.Paper.LETTER));
+        assertThat(store.preferences().value().textPerCent()).isEqualTo(Preferences.TEXT_AS_THE_WINDOW);
+        store.keep(Preferences.USUAL.withTextPerCent(100));
+
+        assertThat(store.preferences().lost()).isEmpty();
+        assertThat(store.preferences().value().textPerCent()).isEqualTo(100);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
             value = {
                 "text per cent: \"large\"; text per cent",
                 "text per cent: \"250\"; text per cent",
+                "text per cent: \"0\"; text per cent",
                 "light: \"dim\"; light",
                 "mains hertz: \"400\"; mains hertz",
                 "single letters: \"maybe\"; single letters",

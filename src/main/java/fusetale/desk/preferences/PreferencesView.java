@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 
 /** Every preference on one page; there is nothing to confirm. */
 public final class PreferencesView extends StackPane {
-    private static final List<Integer> TEXT_PER_CENT = List.of(100, 125, 150, 175, 200);
+    private static final List<Integer> TEXT_PER_CENT = List.of(Preferences.TEXT_AS_THE_WINDOW, 100, 125, 150, 175, 200);
     private static final Words WORDS = Words.of(PreferencesView.class);
 
     private final PreferencesModel model;
@@ -45,7 +45,7 @@ public final class PreferencesView extends StackPane {
                 Preferences::withMainsHertz);
         choice("meter", model.meters(), m -> m, p -> model.meter(), Preferences::withMeter);
         choice("symbols", List.of(Symbols.values()), Symbols::words, Preferences::symbols, Preferences::withSymbols);
-        choice("text", TEXT_PER_CENT, s -> s + " %", Preferences::textPerCent, Preferences::withTextPerCent);
+        choice("text", TEXT_PER_CENT, PreferencesView::size, Preferences::textPerCent, Preferences::withTextPerCent);
         choice("light", List.of(Light.values()), Light::words, Preferences::light, Preferences::withLight);
         onOff("letters", Preferences::singleLetters, Preferences::withSingleLetters);
         choice("paper", List.of(Paper.values()), Paper::words, Preferences::paper, Preferences::withPaper);
@@ -105,5 +105,9 @@ public final class PreferencesView extends StackPane {
 
     private static String hertz(int hertz) {
         return hertz == 0 ? WORDS.say("mains.file") : hertz + " Hz";
+    }
+
+    private static String size(int perCent) {
+        return perCent == Preferences.TEXT_AS_THE_WINDOW ? WORDS.say("text.window") : perCent + " %";
     }
 }
