@@ -61,10 +61,13 @@ final class Turned {
     void waves(@Nullable WaveModel chosen) {
         outcome().filter(o -> !o.traces().isEmpty()).ifPresent(o -> {
             WaveView view = new WaveView();
-            view.setModels(WaveModel.of(o));
-            if (chosen != null) {
-                view.show(chosen);
-            }
+            List<WaveModel> models = WaveModel.of(o);
+            view.setModels(models);
+            // the small one was made for itself; here it is the one of its name among the choices
+            models.stream()
+                    .filter(m -> chosen != null && m.title().equals(chosen.title()))
+                    .findFirst()
+                    .ifPresent(view::show);
             turn(WORDS.say("page.waves"), view);
             follow = () -> follow(view);
             view.focusCursor();

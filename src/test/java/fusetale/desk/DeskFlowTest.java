@@ -2,6 +2,7 @@ package fusetale.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fusetale.bench.Check;
 import fusetale.desk.tags.TagFigures;
 import fusetale.desk.waves.WaveModel;
 import fusetale.desk.waves.WaveView;
@@ -19,6 +20,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
@@ -352,6 +354,44 @@ class DeskFlowTest extends OneWindowFlow {
                 .extracting(TextInputControl::getText)
                 .containsOnlyOnce("r1");
         interact(() -> program().prefer(p -> p.withSingleLetters(true)));
+    }
+
+    /** Whoever turns the meter while standing on a test point measures the same point with it. */
+    @Test
+    void theKeyboardStaysOnItsPointWhenTheMeterIsTurned() {
+        worked();
+        interact(() -> repair().window().board().cord().focus(model().tags().get(2)));
+        Check volts = repair().window().focusedTag().orElseThrow().check();
+        for (KeyCode turn : List.of(KeyCode.DIGIT4, KeyCode.DIGIT1, KeyCode.X, KeyCode.DIGIT2, KeyCode.DIGIT3)) {
+            key(turn);
+            assertThat(repair().window().focusedTag().map(TagFigures::check))
+                    .as(turn.getName())
+                    .get()
+                    .satisfies(c -> assertThat(List.of(c.from(), c.to()))
+                            .containsExactlyInAnyOrder(volts.from(), volts.to()))
+                    .extracting(Check::function)
+                    .isEqualTo(model().state().sentence().setting().function());
+        }
+        assertThat(repair().window().focusedTag().map(TagFigures::check)).contains(volts);
+    }
+
+    @Test
+    void aSmallWaveformOpensAsTheChosenOneOfTheLarge() {
+        say("r2 open");
+        interact(() -> lookup(".wave-small").queryAllAs(Node.class).stream()
+                .skip(1)
+                .findFirst()
+                .orElseThrow()
+                .requestFocus());
+        key(KeyCode.ENTER);
+        WaveView waves = lookup(".wave-large").queryAs(WaveView.class);
+        String second = WaveModel.of(outcome()).get(1).title();
+
+        assertThat(waves.shown()).extracting(WaveModel::title).containsExactly(second);
+        assertThat(lookup(".wave-choice").queryAllAs(ToggleButton.class))
+                .filteredOn(ToggleButton::isSelected)
+                .extracting(Labeled::getText)
+                .containsExactly(second);
     }
 
     private Outcome outcome() {

@@ -84,6 +84,7 @@ public final class Cord extends Region {
                 view.show(figures, view.size());
             }
         }
+        keepTheKeyboard(tags);
         views.entrySet().removeIf(entry -> {
             boolean gone = !now.contains(entry.getKey());
             if (gone) {
@@ -93,6 +94,24 @@ public final class Cord extends Region {
         });
         arrange();
         requestLayout();
+    }
+
+    /** Where the tag with the keyboard goes, because the meter is turned, the one at the same points gets it. */
+    private void keepTheKeyboard(List<TagFigures> tags) {
+        focused()
+                .map(TagFigures::check)
+                .filter(had -> tags.stream().noneMatch(t -> t.check().equals(had)))
+                .flatMap(had -> tags.stream()
+                        .map(TagFigures::check)
+                        .filter(c -> samePoints(c, had))
+                        .min(Comparator.comparing(c -> !c.from().equals(had.from()))))
+                .ifPresent(this::focus);
+    }
+
+    /** Whether the leads are on the same two points, whichever is which: volts have one tag a point, ohms may have both ways. */
+    private static boolean samePoints(Check one, Check two) {
+        return (one.from().equals(two.from()) && one.to().equals(two.to()))
+                || (one.from().equals(two.to()) && one.to().equals(two.from()));
     }
 
     /** The same tags, whose points have moved on the screen. */

@@ -159,18 +159,28 @@ final class TagView extends Region implements Explained {
         name.setX(told ? 24 : 19);
         name.setY(18.5);
         reading.setVisible(told);
-        reading.setText(told ? figures.shows() : "");
+        boolean working = figures.state() == TagFigures.State.WORKING;
+        boolean old = working || figures.state() == TagFigures.State.OUT_OF_DATE;
+        reading.setText(!told ? "" : working ? said() : figures.shows());
         set(reading, fitting(Faces.TABLE_FIGURE, 15, reading.getText(), size.width - 64));
         reading.setX(size.width - 6 - width(reading));
         reading.setY(18.5);
         place.setVisible(false);
         swipe.setVisible(false);
-        dots.setVisible(false);
+        // a stub has no foot to say it in
+        Text under = told ? reading : name;
+        dots.setVisible(old);
+        dots.setX(under.getX());
+        dots.setY(21);
+        dots.setWidth(width(under));
+        dots.setHeight(2);
         foot.setVisible(false);
         read.setVisible(false);
         footRing.setVisible(false);
         cross.setVisible(false);
         sign(11, 13);
+        // the ring alone would say that it is as healthy
+        ring.setVisible(ring.isVisible() && !old);
     }
 
     private void showWhole() {
