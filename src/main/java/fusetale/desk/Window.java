@@ -473,6 +473,10 @@ final class Window extends StackPane {
                 .get()
                 .ifPresent(g -> strip.setRows(
                         StripRows.of(model.board(), g.readings(), strip.rows().clampOnly())));
+        // the hand came back to where it began: no answer will come that clears away its last figures
+        if (model.glancedProperty().get().isEmpty() && model.freshness() == Freshness.FRESH) {
+            showFigures();
+        }
     }
 
     private void showWork() {

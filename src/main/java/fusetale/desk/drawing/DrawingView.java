@@ -60,6 +60,7 @@ public final class DrawingView extends Region {
     private Box whole = new Box(0, 0, 1, 1);
     private Optional<Box> shown = Optional.empty();
     private boolean placed;
+    private boolean byHand;
     private Consumer<String> chosen = part -> {};
     private Consumer<String> upward = part -> {};
     private Runnable moved = () -> {};
@@ -88,13 +89,15 @@ public final class DrawingView extends Region {
             dragY = e.getY();
         });
         addEventHandler(MouseEvent.MOUSE_DRAGGED, e -> {
-            go(viewport.moved(e.getX() - dragX, e.getY() - dragY));
+            take(viewport.moved(e.getX() - dragX, e.getY() - dragY));
             dragX = e.getX();
             dragY = e.getY();
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-        widthProperty().addListener(changed -> resized());
-        heightProperty().addListener(changed -> resized());
+        widthProperty()
+                .addListener((of, before, now) -> resized(now.doubleValue() - before.doubleValue(), 0));
+        heightProperty()
+                .addListener((of, before, now) -> resized(0, now.doubleValue() - before.doubleValue()));
     }
 
     /** Told which part was pressed. */
@@ -171,6 +174,7 @@ public final class DrawingView extends Region {
         });
         shown = Optional.empty();
         placed = false;
+        byHand = false;
         requestLayout();
     }
 
@@ -254,6 +258,7 @@ public final class DrawingView extends Region {
     /** Shows one section, or the whole sheet. */
     public void look(Optional<Box> box) {
         shown = box;
+        byHand = false;
         go(looking());
         looked.run();
     }
@@ -282,7 +287,7 @@ public final class DrawingView extends Region {
 
     /** Larger or smaller around the middle. */
     public void zoom(boolean in) {
-        go(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, getHeight() / 2));
+        take(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, getHeight() / 2));
     }
 
     /** Puts the keyboard on a part, and shows it; gives whether there is one. */
@@ -357,7 +362,7 @@ public final class DrawingView extends Region {
 
     private void reveal(Box box) {
         if (getWidth() > 0) {
-            go(viewport.revealing(box, getWidth(), getHeight()));
+            take(viewport.revealing(box, getWidth(), getHeight()));
         }
     }
 
@@ -388,11 +393,17 @@ public final class DrawingView extends Region {
                 .or(() -> pointed.stream().findFirst());
     }
 
-    /** The section looked at, or the whole sheet, fits anew when the window changes its size. */
-    private void resized() {
+    /** The section looked at, or the whole sheet, fits anew when the paper changes its size; what a hand has moved keeps its middle. */
+    private void resized(double wider, double higher) {
         if (placed && getWidth() > 0 && getHeight() > 0) {
-            go(looking());
+            go(byHand ? viewport.moved(wider / 2, higher / 2) : looking());
         }
+    }
+
+    /** Somebody moves the sheet: it stays so until a section or the whole is looked at. */
+    private void take(Viewport next) {
+        byHand |= !next.equals(viewport);
+        go(next);
     }
 
     @Override
@@ -414,9 +425,9 @@ public final class DrawingView extends Region {
             return;
         }
         if (event.isControlDown()) {
-            go(viewport.zoomed(event.getDeltaY() > 0 ? STEP : 1 / STEP, event.getX(), event.getY()));
+            take(viewport.zoomed(event.getDeltaY() > 0 ? STEP : 1 / STEP, event.getX(), event.getY()));
         } else {
-            go(viewport.moved(event.getDeltaX(), event.getDeltaY()));
+            take(viewport.moved(event.getDeltaX(), event.getDeltaY()));
         }
         event.consume();
     }
@@ -425,7 +436,7 @@ public final class DrawingView extends Region {
         Optional<PartNode> at = parts.values().stream().filter(Node::isFocused).findFirst();
         KeyCode code = event.getCode();
         if (event.isShiftDown() && code.isArrowKey()) {
-            go(viewport.moved(
+            take(viewport.moved(
                     code == KeyCode.LEFT ? PAN : code == KeyCode.RIGHT ? -PAN : 0,
                     code == KeyCode.UP ? PAN : code == KeyCode.DOWN ? -PAN : 0));
             event.consume();

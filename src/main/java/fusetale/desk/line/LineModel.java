@@ -106,6 +106,11 @@ public final class LineModel {
         scale(piece).ifPresent(s -> desk.drop(with(piece, s.at(position))));
     }
 
+    /** The hand lets the amount go where it had taken it up: nothing changes. */
+    public void dropBack() {
+        desk.drop(desk.state().sentence());
+    }
+
     private Sentence with(Piece piece, Quantity amount) {
         Sentences sentences = desk.sentences();
         return sentences.withAmount(desk.state().sentence(), piece, amount);

@@ -43,6 +43,9 @@ public final class SentenceView extends StackPane {
     private static final double SMALL = 19;
     private static final double KEY_STEP = 1 / 60.0;
     private static final double DRAG_PIXELS = 480;
+    /** A hand that presses moves less than this [px]. */
+    private static final double STILL = 3;
+
     private static final Duration WHEEL_REST = Duration.millis(350);
 
     private static final Pattern STOP = Pattern.compile("[.,;:]");
@@ -56,6 +59,9 @@ public final class SentenceView extends StackPane {
     private Consumer<Piece> chosen = piece -> {};
     private double dragFrom = Double.NaN;
     private @Nullable Piece dragged;
+    /** Whether the hand has drawn since it took the piece: then letting go is no press, wherever it does. */
+    private boolean draws;
+
     private double dragPosition;
     private @Nullable Piece wheeled;
     private List<PieceView> views = List.of();
@@ -247,22 +253,30 @@ public final class SentenceView extends StackPane {
         view.setOnMousePressed(e -> {
             view.requestFocus();
             dragFrom = e.getSceneX();
+            draws = false;
             dragged = view.piece();
             dragPosition = model.position(view.piece());
         });
         view.setOnMouseDragged(e -> {
             Piece begun = dragged;
-            if (begun != null && model.scale(begun).isPresent() && Math.abs(e.getSceneX() - dragFrom) > 3) {
+            draws |= Math.abs(e.getSceneX() - dragFrom) > STILL;
+            if (begun != null && model.scale(begun).isPresent() && draws) {
                 model.drag(begun, dragPosition + (e.getSceneX() - dragFrom) / DRAG_PIXELS);
             }
         });
         view.setOnMouseReleased(e -> {
             Piece begun = dragged;
             double moved = e.getSceneX() - dragFrom;
+            boolean drew = draws;
             dragFrom = Double.NaN;
             dragged = null;
-            if (begun != null && model.scale(begun).isPresent() && Math.abs(moved) > 3) {
-                model.drop(begun, dragPosition + moved / DRAG_PIXELS);
+            draws = false;
+            if (begun != null && model.scale(begun).isPresent() && drew) {
+                if (Math.abs(moved) > STILL) {
+                    model.drop(begun, dragPosition + moved / DRAG_PIXELS);
+                } else {
+                    model.dropBack();
+                }
             } else {
                 chosen.accept(view.piece());
             }
