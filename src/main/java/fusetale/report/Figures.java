@@ -81,8 +81,7 @@ public final class Figures {
         }
         String decimals = shown.group(3);
         String unit = shown.group(4).trim();
-        return String.format(
-                Locale.ROOT, "%." + (decimals == null ? 0 : decimals.length()) + "f %s", value / scale(unit), unit);
+        return fixed(value / scale(unit), decimals == null ? 0 : decimals.length()) + " " + unit;
     }
 
     /** What healthy machines show of a reading, with the digits of the reading as built. */
@@ -90,11 +89,25 @@ public final class Figures {
         if (row.check().function() == MeterFunction.CONTINUITY) {
             return buzzer(row);
         }
-        String low = like(row.asBuilt(), row.healthy().low());
+        String low = like(row.asBuilt(), least(row));
         String high = like(row.asBuilt(), row.healthy().high());
         int space = low.indexOf(' ');
         boolean sameUnit = space > 0 && high.endsWith(low.substring(space));
         return low.equals(high) ? low : (sameUnit ? low.substring(0, space) : low) + " to " + high;
+    }
+
+    /**
+     * The lower end of what healthy machines show. Of alternating voltage and of resistance there is no less than nothing, though the
+     * meter's accuracy around nothing reaches below; where a charge makes ohms truly read below nothing, that is shown.
+     */
+    private static double least(Compared row) {
+        MeterFunction function = row.check().function();
+        boolean unsigned = function == MeterFunction.AC_VOLTS || function == MeterFunction.OHMS;
+        double low = row.healthy().low();
+        double high = row.healthy().high();
+        // of ends as far below as above, rounding must not make the middle negative
+        boolean around = row.asBuilt().value() >= 0 && high * (1 + NOTHING) >= -low;
+        return unsigned && around ? Math.max(0, low) : low;
     }
 
     /** A buzzer has two things to say; over range it is silent. */
