@@ -13,6 +13,7 @@ import fusetale.fault.UnfitSupposition;
 import fusetale.sentence.Piece;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.InvalidationListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
@@ -39,9 +40,14 @@ final class Explaining {
                 window.overlay().close();
             }
         });
+        // taken from the scene when the window goes, or the scene would keep every repair that was ever open
+        InvalidationListener forgets = changed -> pointed = null;
         window.sceneProperty().addListener((of, before, now) -> {
+            if (before != null) {
+                before.focusOwnerProperty().removeListener(forgets);
+            }
             if (now != null) {
-                now.focusOwnerProperty().addListener(changed -> pointed = null);
+                now.focusOwnerProperty().addListener(forgets);
             }
         });
     }

@@ -3,6 +3,7 @@ package fusetale.desk;
 import fusetale.circuit.Circuit;
 import fusetale.desk.export.Copied;
 import fusetale.desk.export.Drawn;
+import fusetale.desk.export.Ending;
 import fusetale.desk.export.ExportModel;
 import fusetale.desk.export.ExportView;
 import fusetale.desk.export.Exports;
@@ -207,7 +208,7 @@ final class Papers {
     }
 
     private Optional<Path> chosen(String name, String ending) {
-        return program.files().toSave(name, ending);
+        return program.files().toSave(name, ending).map(file -> Ending.of(file, ending));
     }
 
     /** What was found, as a table that opens in any spreadsheet and here again. */

@@ -473,6 +473,9 @@ class MatchFlowTest extends WindowFlow {
         until(() -> !found().isEmpty());
 
         assertThat(model().state().found()).isEqualTo(before);
+        chosen = chosen.resolveSibling("board 2.1");
+        key(KeyCode.CONTROL, KeyCode.S);
+        assertThat(chosen.resolveSibling("board 2.1.csv")).as("whole name").exists();
     }
 
     private static Path file(String text) throws IOException {

@@ -53,7 +53,7 @@ public final class ExportModel {
         if (answer.isEmpty()) {
             return;
         }
-        Path file = ended(answer.get(), offer);
+        Path file = Ending.of(answer.get(), offer.ending());
         said.set(WORDS.say("writing", file));
         work.execute(() -> {
             String result = written(offer, file);
@@ -68,11 +68,5 @@ public final class ExportModel {
         } catch (UnwritableFile e) {
             return String.valueOf(e.getMessage());
         }
-    }
-
-    /** A name typed without its ending gets it. */
-    private static Path ended(Path file, Offer offer) {
-        String name = String.valueOf(file.getFileName());
-        return name.contains(".") ? file : file.resolveSibling(name + "." + offer.ending());
     }
 }

@@ -2,6 +2,7 @@ package fusetale.desk.kit;
 
 import java.util.Objects;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -34,6 +35,9 @@ public final class Page extends VBox {
     private final ScrollPane scroll = new ScrollPane(body);
     private final Label said = new Label();
     private final FlowPane foot = new FlowPane(GAP, GAP);
+    /** Taken from the scene when the page goes, or the scene would keep every page there ever was. */
+    private final ChangeListener<Node> following = (of, before, now) -> follow(now);
+
     private @Nullable Node first;
 
     /**
@@ -76,8 +80,11 @@ public final class Page extends VBox {
             }
         });
         sceneProperty().addListener((of, before, now) -> {
+            if (before != null) {
+                before.focusOwnerProperty().removeListener(following);
+            }
             if (now != null) {
-                follow(now);
+                now.focusOwnerProperty().addListener(following);
                 Platform.runLater(this::begin);
             }
         });
@@ -160,13 +167,11 @@ public final class Page extends VBox {
         return label;
     }
 
-    private void follow(Scene scene) {
-        scene.focusOwnerProperty().addListener((of, before, now) -> {
-            if (now != null && isWithin(now, body)) {
-                // after the layout that a new page still needs
-                Platform.runLater(() -> show(now));
-            }
-        });
+    private void follow(@Nullable Node focused) {
+        if (focused != null && isWithin(focused, body)) {
+            // after the layout that a new page still needs
+            Platform.runLater(() -> show(focused));
+        }
     }
 
     private static boolean isWithin(Node node, Node around) {
