@@ -89,6 +89,10 @@ final class Turned {
         BarsView view = new BarsView();
         view.setOutcomes(model.outcomes());
         view.show(model.state().sentence().setting().function());
+        view.setOnChosen(check -> {
+            back();
+            window.goTo(check);
+        });
         turn(WORDS.say("page.bars"), view);
         follow = () -> view.setOutcomes(model.outcomes());
     }

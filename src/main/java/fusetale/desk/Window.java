@@ -560,7 +560,7 @@ final class Window extends StackPane {
     }
 
     /** Puts the keyboard on the tag of a check, turning the meter to its function first. */
-    private void goTo(Check check) {
+    void goTo(Check check) {
         Map<MeterFunction, Command> keys = Map.of(
                 MeterFunction.OHMS, Command.OHMS,
                 MeterFunction.DIODE_TEST, Command.DIODE_TEST,

@@ -196,6 +196,7 @@ public final class AftermathView extends BorderPane {
                 each.requestFocus();
                 choose(row);
             });
+            each.setOnFired(() -> choose(row));
             stories.add(each);
         }
         orders.getChildren().addAll(stories);

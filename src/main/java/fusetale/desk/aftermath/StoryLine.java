@@ -1,16 +1,18 @@
 package fusetale.desk.aftermath;
 
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.geometry.VPos;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
 
 /** One story to choose: its share of machines, and what happens in which order, as many lines as that takes. */
-final class StoryLine extends Region {
+final class StoryLine extends Pressable {
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
     private static final double LEAST_HEIGHT = 44;
     private static final double LEAST_WORDS = 160;
@@ -23,6 +25,7 @@ final class StoryLine extends Region {
     private final Text share = new Text();
     private final Text words = new Text();
     private final Text measure = new Text();
+    private boolean selected;
 
     StoryLine(StoryRow row) {
         this.row = row;
@@ -49,9 +52,18 @@ final class StoryLine extends Region {
     }
 
     void chosen(boolean is) {
+        selected = is;
+        notifyAccessibleAttributeChanged(AccessibleAttribute.SELECTED);
         pseudoClassStateChanged(CHOSEN, is);
         // one stop for the tabulator, arrows from there
         setFocusTraversable(is);
+    }
+
+    @Override
+    public @Nullable Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return attribute == AccessibleAttribute.SELECTED
+                ? (Object) selected
+                : super.queryAccessibleAttribute(attribute, parameters);
     }
 
     @Override

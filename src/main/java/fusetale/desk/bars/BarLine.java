@@ -2,18 +2,18 @@ package fusetale.desk.bars;
 
 import fusetale.desk.kit.Faces;
 import fusetale.desk.kit.MarkedAxis;
+import fusetale.desk.kit.Pressable;
 import fusetale.desk.kit.Signs;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
 /** The nodes of one row within the chart: range, stem, ring and diamond at places of the scale, figures at the right. */
-final class BarLine extends Region {
+final class BarLine extends Pressable {
     private static final double BAND = 16;
     private static final double LEAST_BAND = 3;
     private static final double POINT_X = 10;

@@ -136,6 +136,7 @@ public final class BarsView extends BorderPane {
                 line.requestFocus();
                 onChosen.accept(line.row().reading().check());
             });
+            line.setOnFired(() -> onChosen.accept(line.row().reading().check()));
             line.setFocusTraversable(line == next.lines().get(0));
         }
         chart = next;

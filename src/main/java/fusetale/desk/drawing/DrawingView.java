@@ -151,13 +151,7 @@ public final class DrawingView extends Region {
             ink.getChildren().add(net);
         });
         plan.symbols().forEach(p -> {
-            PartNode node = new PartNode(p, spoken.apply(p));
-            node.setOnMousePressed(e -> node.requestFocus());
-            node.setOnMouseClicked(e -> {
-                if (e.isStillSincePress()) {
-                    chosen.accept(p.name());
-                }
-            });
+            PartNode node = new PartNode(p, spoken.apply(p), () -> chosen.accept(p.name()));
             node.focusedProperty().addListener((property, before, now) -> {
                 if (now) {
                     reveal(p.extent());
@@ -207,6 +201,9 @@ public final class DrawingView extends Region {
             PartNode inside = parts.get(part);
             if (inside != null) {
                 inside.setFocusTraversable(folded);
+                if (!folded && inside.isFocused()) {
+                    node.requestFocus();
+                }
             }
         }
     }
@@ -290,23 +287,25 @@ public final class DrawingView extends Region {
         take(viewport.zoomed(in ? STEP : 1 / STEP, getWidth() / 2, getHeight() / 2));
     }
 
-    /** Puts the keyboard on a part, and shows it; gives whether there is one. */
+    /** Puts the keyboard on a part, and shows it, unfolding its section; gives whether there is one. */
     public boolean focus(String part) {
         PartNode node = parts.get(part);
         if (node != null) {
+            sectionOf(part).filter(this::folded).ifPresent(this::fold);
             node.requestFocus();
             reveal(node.part().extent());
         }
         return node != null;
     }
 
-    /** Puts the keyboard on the part nearest to a test point. */
+    /** Puts the keyboard on the part nearest to a test point that is not folded away. */
     public void focusNearest(String point) {
         DrawnPoint at = points.get(point);
         if (at == null) {
             return;
         }
         parts.values().stream()
+                .filter(Node::isFocusTraversable)
                 .min(Comparator.comparingDouble(p -> Math.hypot(
                         p.part().bounds().middleX() - at.red().x(),
                         p.part().bounds().middleY() - at.red().y())))
@@ -454,11 +453,11 @@ public final class DrawingView extends Region {
         }
     }
 
-    /** The nearest part in a direction; what lies aside counts twice. */
+    /** The nearest part in a direction that is not folded away; what lies aside counts twice. */
     private Optional<PartNode> next(PartNode from, KeyCode code) {
         Box here = from.part().bounds();
         return parts.values().stream()
-                .filter(p -> p != from && ahead(here, p.part().bounds(), code) > 4)
+                .filter(p -> p != from && p.isFocusTraversable() && ahead(here, p.part().bounds(), code) > 4)
                 .min(Comparator.comparingDouble(p -> {
                     double along = ahead(here, p.part().bounds(), code);
                     double aside = code == KeyCode.LEFT || code == KeyCode.RIGHT

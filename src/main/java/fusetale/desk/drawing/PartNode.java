@@ -3,6 +3,7 @@ package fusetale.desk.drawing;
 import fusetale.desk.help.Explained;
 import fusetale.report.drawing.Box;
 import fusetale.report.drawing.DrawnPart;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -15,9 +16,22 @@ final class PartNode extends Group implements Explained {
     private static final double LEAST = 44;
 
     private final DrawnPart part;
+    private final Runnable chosen;
 
-    PartNode(DrawnPart part, String spoken) {
+    /**
+     * A part.
+     *
+     * @param chosen what a press does, that of a screen reader too
+     */
+    PartNode(DrawnPart part, String spoken, Runnable chosen) {
         this.part = part;
+        this.chosen = chosen;
+        setOnMousePressed(e -> requestFocus());
+        setOnMouseClicked(e -> {
+            if (e.isStillSincePress()) {
+                chosen.run();
+            }
+        });
         getStyleClass().add("part");
         Box extent = part.extent();
         double growX = Math.max(3, (LEAST - extent.width()) / 2);
@@ -46,6 +60,15 @@ final class PartNode extends Group implements Explained {
 
     DrawnPart part() {
         return part;
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+        if (action == AccessibleAction.FIRE) {
+            chosen.run();
+        } else {
+            super.executeAccessibleAction(action, parameters);
+        }
     }
 
     @Override

@@ -6,6 +6,7 @@ import fusetale.report.drawing.Label;
 import fusetale.report.drawing.Section;
 import java.util.function.Consumer;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.input.KeyCode;
@@ -18,6 +19,7 @@ final class SectionNode extends Group {
     private static final double LEAST = 12;
 
     private final Section section;
+    private final Runnable look;
     private final Text heading = new Text();
     private final Rectangle plate = new Rectangle();
     private final Rectangle cover;
@@ -30,6 +32,7 @@ final class SectionNode extends Group {
      */
     SectionNode(Section section, Runnable look, Consumer<SectionNode> fold) {
         this.section = section;
+        this.look = look;
         getStyleClass().add("section");
         Box box = section.bounds();
         Rectangle frame = new Rectangle(box.x(), box.y(), box.width(), box.height());
@@ -62,6 +65,15 @@ final class SectionNode extends Group {
             }
         });
         showAt(1);
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+        if (action == AccessibleAction.FIRE) {
+            look.run();
+        } else {
+            super.executeAccessibleAction(action, parameters);
+        }
     }
 
     /** What lies over the section while it is folded. */

@@ -2,10 +2,10 @@ package fusetale.desk.line;
 
 import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import fusetale.sentence.Piece;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
@@ -13,7 +13,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 
 /** One piece of the sentence that can be pressed: underlined, what is supposed also swiped with the marker. */
-final class PieceView extends Region implements Explained {
+final class PieceView extends Pressable implements Explained {
     private static final double HEIGHT = 44;
 
     private final Text text = new Text();

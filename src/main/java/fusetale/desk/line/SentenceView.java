@@ -249,6 +249,7 @@ public final class SentenceView extends StackPane {
         PieceView view = new PieceView(piece, font);
         view.setAccessibleHelp(WORDS.say(model.scale(piece).isPresent() ? "piece.amount" : "piece.help"));
         view.setOnKeyPressed(e -> key(view, e));
+        view.setOnFired(() -> chosen.accept(view.piece()));
         view.setOnScroll(e -> scrolled(view.piece(), e));
         view.setOnMousePressed(e -> {
             view.requestFocus();

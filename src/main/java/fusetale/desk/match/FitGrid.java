@@ -95,6 +95,7 @@ final class FitGrid extends Region {
                 line.requestFocus();
                 taken.accept(row.supposition());
             });
+            line.setOnFired(() -> taken.accept(row.supposition()));
             line.focusedProperty().addListener((of, was, is) -> {
                 if (is) {
                     reveal(line);

@@ -1,6 +1,7 @@
 package fusetale.desk.match;
 
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import fusetale.desk.kit.Signs;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,14 +9,13 @@ import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
 /** One row of the fit grid: a candidate, its share, and what it lets each reading show. Takes the keyboard. */
-final class FitLine extends Region {
+final class FitLine extends Pressable {
     private static final PseudoClass LEADS = PseudoClass.getPseudoClass("leads");
     private static final double TOP = 10;
     private static final double NAME_LINE = 21;

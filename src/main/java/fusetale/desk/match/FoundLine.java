@@ -162,6 +162,7 @@ final class FoundLine extends Region {
             FoundPiece piece = new FoundPiece(words, WORDS.say("piece.spoken", words), true);
             piece.setManaged(false);
             piece.setOnMouseClicked(e -> change(index));
+            piece.setOnFired(() -> change(index));
             piece.setOnKeyPressed(e -> pieceKey(e, index));
             pieces.add(piece);
         }

@@ -1,15 +1,15 @@
 package fusetale.desk.match;
 
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
 /** One thing found, in the line: pencilled, underlined; Enter changes it, Delete takes it away. */
-final class FoundPiece extends Region {
+final class FoundPiece extends Pressable {
     private static final double HEIGHT = 44;
     private static final double BASE = 29;
 

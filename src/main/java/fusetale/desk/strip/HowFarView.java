@@ -239,13 +239,15 @@ public final class HowFarView extends Region {
         int count = Math.min(count(), rows.rows().size());
         while (lines.size() < count) {
             StripLine line = new StripLine();
-            line.setOnMousePressed(e -> {
+            Runnable pressed = () -> {
                 StripRow row = line.row();
                 line.requestFocus();
                 if (row != null) {
                     choose(row);
                 }
-            });
+            };
+            line.setOnMousePressed(e -> pressed.run());
+            line.setOnFired(pressed);
             lines.add(line);
             getChildren().add(line);
         }

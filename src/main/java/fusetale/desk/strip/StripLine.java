@@ -2,6 +2,7 @@ package fusetale.desk.strip;
 
 import fusetale.desk.help.Explained;
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.HealthyRange;
 import fusetale.explore.Words;
@@ -10,7 +11,6 @@ import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
@@ -19,7 +19,7 @@ import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
 /** The nodes of one row, used again for whatever row stands there. Everything is placed by hand: no layout pass, no new nodes. */
-final class StripLine extends Region implements Explained {
+final class StripLine extends Pressable implements Explained {
     /** Height [px] of a row. */
     static final double HEIGHT = 24;
 

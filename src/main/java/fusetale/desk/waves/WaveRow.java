@@ -46,6 +46,7 @@ public final class WaveRow extends Region {
                 small.requestFocus();
                 choose(small);
             });
+            small.setOnFired(() -> choose(small));
         }
         getChildren().add(nothing);
         getChildren().addAll(smalls);

@@ -1,13 +1,13 @@
 package fusetale.desk.waves;
 
 import fusetale.desk.kit.Faces;
+import fusetale.desk.kit.Pressable;
 import fusetale.desk.kit.Signs;
 import fusetale.explore.Words;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.text.Font;
@@ -15,7 +15,7 @@ import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
 /** One small waveform: thin healthy ink over the broad supposed line. Its nodes stay; values are set in place. */
-final class WaveSmall extends Region {
+final class WaveSmall extends Pressable {
     private static final Words WORDS = Words.of(WaveSmall.class);
 
     private static final Font LARGE = Faces.HEADING.at(17);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -39,7 +40,7 @@ public final class WaveView extends BorderPane {
     private static final int LARGE_STEP = 10;
 
     private final VBox choice = new VBox(8);
-    private final VBox charts = new VBox(8);
+    private final VBox charts = new Charts();
     private final Label time = new Label();
     private final Map<WaveModel, ToggleButton> buttons = new LinkedHashMap<>();
     private final List<WaveModel> shown = new ArrayList<>();
@@ -145,8 +146,7 @@ public final class WaveView extends BorderPane {
 
     /** Puts the cursor at a time [s], within the axis. */
     public void setCursor(double seconds) {
-        double end = shown.isEmpty() ? 0 : shown.get(0).seconds();
-        cursorSeconds = Math.max(0, Math.min(end, seconds));
+        cursorSeconds = Math.max(0, Math.min(end(), seconds));
         read();
     }
 
@@ -239,6 +239,7 @@ public final class WaveView extends BorderPane {
         time.setText(WORDS.say("cursor", WaveModel.time(cursorSeconds)));
         charts.setAccessibleText(spoken == null ? WORDS.say("nothing") : spoken);
         charts.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+        charts.notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
     }
 
     /** Up and Down walk the traces to choose from. */
@@ -256,6 +257,43 @@ public final class WaveView extends BorderPane {
         }
     }
 
+    /** The charts, whose cursor a screen reader moves as a slider's thumb. */
+    private final class Charts extends VBox {
+        Charts() {
+            super(8);
+        }
+
+        @Override
+        public @Nullable Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+            return switch (attribute) {
+                case VALUE -> cursorSeconds;
+                case MIN_VALUE -> 0.0;
+                case MAX_VALUE -> end();
+                default -> super.queryAccessibleAttribute(attribute, parameters);
+            };
+        }
+
+        @Override
+        public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+            switch (action) {
+                case INCREMENT -> step(1);
+                case DECREMENT -> step(-1);
+                case BLOCK_INCREMENT -> step(LARGE_STEP);
+                case BLOCK_DECREMENT -> step(-LARGE_STEP);
+                default -> super.executeAccessibleAction(action, parameters);
+            }
+        }
+    }
+
+    private void step(int steps) {
+        setCursor(cursorSeconds + steps * end() / STEPS);
+    }
+
+    /** Where the axis ends [s]. */
+    private double end() {
+        return shown.isEmpty() ? 0 : shown.get(0).seconds();
+    }
+
     private void follow(MouseEvent event) {
         if (!views.isEmpty()) {
             setCursor(views.get(0).chart().timeAt(event.getSceneX(), event.getSceneY()));
@@ -266,13 +304,12 @@ public final class WaveView extends BorderPane {
         if (shown.isEmpty()) {
             return;
         }
-        double end = shown.get(0).seconds();
-        double step = end / STEPS * (event.isShiftDown() ? LARGE_STEP : 1);
+        int steps = event.isShiftDown() ? LARGE_STEP : 1;
         switch (event.getCode()) {
-            case LEFT -> setCursor(cursorSeconds - step);
-            case RIGHT -> setCursor(cursorSeconds + step);
+            case LEFT -> step(-steps);
+            case RIGHT -> step(steps);
             case HOME -> setCursor(0);
-            case END -> setCursor(end);
+            case END -> setCursor(end());
             default -> {
                 return;
             }
