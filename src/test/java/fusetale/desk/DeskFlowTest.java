@@ -367,8 +367,8 @@ class DeskFlowTest extends OneWindowFlow {
             assertThat(repair().window().focusedTag().map(TagFigures::check))
                     .as(turn.getName())
                     .get()
-                    .satisfies(c -> assertThat(List.of(c.from(), c.to()))
-                            .containsExactlyInAnyOrder(volts.from(), volts.to()))
+                    .satisfies(c ->
+                            assertThat(List.of(c.from(), c.to())).containsExactlyInAnyOrder(volts.from(), volts.to()))
                     .extracting(Check::function)
                     .isEqualTo(model().state().sentence().setting().function());
         }

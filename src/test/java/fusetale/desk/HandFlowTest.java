@@ -59,8 +59,24 @@ class HandFlowTest extends OneWindowFlow {
         Event.fireEvent(
                 node,
                 new MouseEvent(
-                        type, x, 5, x, 5, MouseButton.PRIMARY, 1, false, false, false, false, down, false, false, false,
-                        false, false, null));
+                        type,
+                        x,
+                        5,
+                        x,
+                        5,
+                        MouseButton.PRIMARY,
+                        1,
+                        false,
+                        false,
+                        false,
+                        false,
+                        down,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        null));
     }
 
     /** What somebody has brought into sight stays there when the paper below the tags becomes higher or lower. */

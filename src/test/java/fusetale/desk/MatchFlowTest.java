@@ -227,7 +227,8 @@ class MatchFlowTest extends WindowFlow {
         assertThat(old()).isFalse();
         List<Boolean> old = new ArrayList<>();
         interact(() -> {
-            model().find(List.of(model().state().found().get(0), model().state().found().get(0)));
+            model().find(List.of(
+                    model().state().found().get(0), model().state().found().get(0)));
             old.add(old());
             model().undo();
             old.add(old());

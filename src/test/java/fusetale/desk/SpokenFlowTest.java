@@ -93,7 +93,8 @@ class SpokenFlowTest extends OneWindowFlow {
         key(KeyCode.ENTER);
 
         assertThat(lookup(".bar-row").queryAll()).isEmpty();
-        assertThat(repair().window().focusedTag().map(TagFigures::check)).contains(model().tags().get(1));
+        assertThat(repair().window().focusedTag().map(TagFigures::check))
+                .contains(model().tags().get(1));
         key(KeyCode.C);
         fire(".bar-row", 0);
         assertThat(repair().window().focusedTag().map(TagFigures::check))

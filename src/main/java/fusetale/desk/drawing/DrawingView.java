@@ -94,10 +94,8 @@ public final class DrawingView extends Region {
             dragY = e.getY();
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-        widthProperty()
-                .addListener((of, before, now) -> resized(now.doubleValue() - before.doubleValue(), 0));
-        heightProperty()
-                .addListener((of, before, now) -> resized(0, now.doubleValue() - before.doubleValue()));
+        widthProperty().addListener((of, before, now) -> resized(now.doubleValue() - before.doubleValue(), 0));
+        heightProperty().addListener((of, before, now) -> resized(0, now.doubleValue() - before.doubleValue()));
     }
 
     /** Told which part was pressed. */
@@ -457,7 +455,9 @@ public final class DrawingView extends Region {
     private Optional<PartNode> next(PartNode from, KeyCode code) {
         Box here = from.part().bounds();
         return parts.values().stream()
-                .filter(p -> p != from && p.isFocusTraversable() && ahead(here, p.part().bounds(), code) > 4)
+                .filter(p -> p != from
+                        && p.isFocusTraversable()
+                        && ahead(here, p.part().bounds(), code) > 4)
                 .min(Comparator.comparingDouble(p -> {
                     double along = ahead(here, p.part().bounds(), code);
                     double aside = code == KeyCode.LEFT || code == KeyCode.RIGHT
