@@ -67,6 +67,10 @@ class MatchFlowTest extends WindowFlow {
         ((Stage) program().scene().getWindow()).show();
         program().prefer(p -> Preferences.USUAL);
         program().leave();
+        // a line, what lies over the window, a page: one step back from each
+        for (int step = 0; step < 3; step++) {
+            repair().window().commands().take(Command.STOP);
+        }
         repair().model().open(BenchState.atFirst(model().state().file(), model().board()));
         program().leave();
         field().clear();
