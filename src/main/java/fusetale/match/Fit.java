@@ -267,7 +267,8 @@ final class Fit {
             allBroad += common.logBroad(j);
         }
         terms[n] = log + n * Math.log(1 - SLIP);
-        terms[n + 1] = allBroad + 2 * Math.log(SLIP);
+        // more than one slip, at worst all; one reading cannot be two
+        terms[n + 1] = n < 2 ? Double.NEGATIVE_INFINITY : allBroad + 2 * Math.log(SLIP);
         double total = logSum(terms);
         double[] mistake = new double[n];
         for (int j = 0; j < n; j++) {

@@ -77,8 +77,8 @@ class FitTest {
         Fit near = Fit.of(new Expectation[] {figure(5, 4e-4)}, common);
         Fit far = Fit.of(new Expectation[] {figure(5.06, 4e-4)}, common);
         double slip = Fit.SLIP;
-        double a = (1 - slip) * density(5.02, 5, 4e-4) + slip * Math.exp(broad) + slip * slip * Math.exp(broad);
-        double b = (1 - slip) * density(5.02, 5.06, 4e-4) + slip * Math.exp(broad) + slip * slip * Math.exp(broad);
+        double a = (1 - slip) * density(5.02, 5, 4e-4) + slip * Math.exp(broad);
+        double b = (1 - slip) * density(5.02, 5.06, 4e-4) + slip * Math.exp(broad);
         assertThat(near.logLikelihood() - far.logLikelihood()).isCloseTo(Math.log(a / b), within(1e-9));
     }
 

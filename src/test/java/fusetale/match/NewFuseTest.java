@@ -15,13 +15,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
 /**
  * A coil that its shorted driver keeps on draws more than a slow 5 A fuse carries for good and less than what melts it for
  * certain: 1.35 times the rating may take an hour (UL 248-14). The old fuse is gone; whether the new one goes as well, nobody
  * can say, and a fuse that went alone does not go twice. The judge is logic.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class NewFuseTest {
     private static final Circuit FERRY = Objects.requireNonNull(CircuitReader.withShippedParts()
             .read(Path.of("circuits/night-ferry.yaml"))
@@ -29,6 +32,15 @@ class NewFuseTest {
     private static final Arrangement ON = Arrangement.powered(FERRY);
     private static final Repair DRIVER = new Repair(List.of("Q206"));
     private static final Repair FUSE = new Repair(List.of("F202"));
+
+    private final Workbench bench = new Workbench(
+            FERRY,
+            Meter.trueRms4000(),
+            2,
+            2,
+            1,
+            Hypotheses.of(FERRY).stream().filter(NewFuseTest::compared).toList());
+    private final Case again = Case.of(replaced().with(rail(0.0)).with(fuse(Observation.Sight.WIRE_GONE)));
 
     private static boolean compared(Hypothesis h) {
         List<Fault> faults = h.usual().faults();
@@ -51,26 +63,18 @@ class NewFuseTest {
                 new Ask.Metered(ON, new Check("TP6", "gnd", MeterFunction.DC_VOLTS)), new Shown.Figure(volts));
     }
 
-    private static Workbench worked(Case all) throws Exception {
-        Workbench of = new Workbench(
-                FERRY,
-                Meter.trueRms4000(),
-                2,
-                2,
-                1,
-                Hypotheses.of(FERRY).stream().filter(NewFuseTest::compared).toList());
-        of.work(of.boards().list(), of.prepare(all, () -> false), all, () -> false);
-        return of;
+    private static Findings replaced() {
+        return Findings.of(List.of(fuse(Observation.Sight.WIRE_GONE))).replaced(List.of("F202"));
+    }
+
+    /** All that both tests ask is worked out once. */
+    @BeforeAll
+    void work() throws Exception {
+        bench.work(bench.boards().list(), bench.prepare(again, () -> false), again, () -> false);
     }
 
     @Test
-    void aNewFuseThatGoesAsWellSpeaksForTheOverload() throws Exception {
-        Case again = Case.of(Findings.of(List.of(fuse(Observation.Sight.WIRE_GONE)))
-                .replaced(List.of("F202"))
-                .with(rail(0.0))
-                .with(fuse(Observation.Sight.WIRE_GONE)));
-        Workbench bench = worked(again);
-
+    void aNewFuseThatGoesAsWellSpeaksForTheOverload() {
         Map<Repair, Double> shares = bench.weigh(again).posterior().repairs(bench.boards());
 
         assertThat(shares.getOrDefault(DRIVER, 0.0)).isGreaterThan(0.9);
@@ -82,11 +86,8 @@ class NewFuseTest {
     }
 
     @Test
-    void aNewFuseMayHoldThoughTheOldOneMelted() throws Exception {
-        Case holds = Case.of(Findings.of(List.of(fuse(Observation.Sight.WIRE_GONE)))
-                .replaced(List.of("F202"))
-                .with(rail(40.0)));
-        Workbench bench = worked(holds);
+    void aNewFuseMayHoldThoughTheOldOneMelted() {
+        Case holds = Case.of(replaced().with(rail(40.0)));
         Boards.Board overload = bench.boards().list().stream()
                 .filter(b -> b.supposition().faults().stream()
                         .anyMatch(f ->
