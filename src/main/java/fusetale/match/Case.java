@@ -156,7 +156,8 @@ final class Case {
                 : e.ask().arrangement().powerOn();
     }
 
-    private static boolean same(Ask ask, Shown one, Shown other) {
+    /** Whether a meter, or an eye, may show both of one thing. */
+    static boolean same(Ask ask, Shown one, Shown other) {
         if (ask instanceof Ask.Metered m && one instanceof Shown.Figure a && other instanceof Shown.Figure b) {
             double most = Math.max(Math.abs(a.si()), Math.abs(b.si()));
             double open =

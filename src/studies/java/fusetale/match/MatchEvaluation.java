@@ -260,6 +260,9 @@ public final class MatchEvaluation {
         int readings;
         int flagged;
         int slips;
+        /** Of them such as the meter leaves open: ten times a hundredth of an ohm. */
+        int slight;
+
         int falseFlags;
         int alarms;
         int twins;
@@ -351,7 +354,9 @@ public final class MatchEvaluation {
                 continue;
             }
             if (e.shown() instanceof Shown.Figure f && figures++ == slip) {
-                e = new Evidence(e.ask(), new Shown.Figure(f.si() * (random.nextBoolean() ? 10 : 0.1)));
+                Shown wrong = new Shown.Figure(f.si() * (random.nextBoolean() ? 10 : 0.1));
+                tally.slight += Case.same(e.ask(), f, wrong) ? 1 : 0;
+                e = new Evidence(e.ask(), wrong);
                 slipped = e.ask();
                 tally.slips++;
             }
@@ -540,13 +545,14 @@ public final class MatchEvaluation {
         }
         System.out.printf(
                 Locale.ROOT,
-                "  0.9 reached in %.3f, with %.2f readings, right %.3f; %.1f minutes a case; %d slips, %d flagged, falsely %d;"
+                "  0.9 reached in %.3f, with %.2f readings, right %.3f; %.1f minutes a case; %d slips, %d of them slight, %d flagged, falsely %d;"
                         + " something else raised %d of %d; twins %d, of them raised %d%n%s",
                 (double) t.reached / truths.size(),
                 (double) t.readings / Math.max(1, t.reached),
                 (double) t.reachedRight / Math.max(1, t.reached),
                 t.minutes / truths.size(),
                 t.slips,
+                t.slight,
                 t.flagged,
                 t.falseFlags,
                 t.alarms,
