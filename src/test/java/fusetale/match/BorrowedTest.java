@@ -28,7 +28,7 @@ class BorrowedTest {
     private static final Meter METER = Meter.trueRms4000();
 
     @ParameterizedTest
-    @CsvSource({"first-light, true, 1", "first-light, false, 1", "fog-bell, true, 3"})
+    @CsvSource({"first-light, true, 1", "first-light, false, 1", "fog-bell, true, 5"})
     void amountsBetweenReadLikeTheirNeighbours(String name, boolean powered, int oneIn) throws Exception {
         Circuit circuit = Objects.requireNonNull(CircuitReader.withShippedParts()
                 .read(Path.of("circuits/" + name + ".yaml"))
