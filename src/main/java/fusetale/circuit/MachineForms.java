@@ -15,6 +15,11 @@ final class MachineForms {
     /** The one format there is. */
     static final Key<Integer> FORMAT = Key.required("format", new FormatForm(), "version of the format, 1");
 
+    /** What a supply gives of its nominal voltage where no range is said (judgement, within what utilities promise). */
+    private static final double USUAL_LOW_RATIO = 0.92;
+
+    private static final double USUAL_HIGH_RATIO = 1.08;
+
     private static final Key<Quantity> MAINS_VOLTS = Key.required(
             "volts", Amounts.within(Unit.VOLT, 1e-3, BenchSetting.MOST_MAINS_VOLTS), "nominal voltage, r.m.s.");
     private static final Key<Span> MAINS_RANGE = Key.optional(
@@ -188,8 +193,8 @@ final class MachineForms {
     private static Mains mains(Values v) {
         double volts = v.get(MAINS_VOLTS).si();
         Span range = v.find(MAINS_RANGE);
-        double low = range == null ? 0.92 * volts : range.low().si();
-        double high = range == null ? 1.08 * volts : range.high().si();
+        double low = range == null ? USUAL_LOW_RATIO * volts : range.low().si();
+        double high = range == null ? USUAL_HIGH_RATIO * volts : range.high().si();
         if (volts < low || volts > high) {
             v.error(
                     MAINS_RANGE,
@@ -198,10 +203,12 @@ final class MachineForms {
                     "");
         }
         if (high > BenchSetting.MOST_MAINS_VOLTS) {
+            String most = Math.round(BenchSetting.MOST_MAINS_VOLTS) + " V";
+            long nominal = (long) (BenchSetting.MOST_MAINS_VOLTS / USUAL_HIGH_RATIO);
             v.error(
                     range == null ? MAINS_VOLTS : MAINS_RANGE,
-                    "the mains may come to more than 1000 V",
-                    range == null ? "at most 925 V, or a range up to 1000 V" : "a range up to 1000 V",
+                    "the mains may come to more than " + most,
+                    (range == null ? "at most " + nominal + " V, or " : "") + "a range up to " + most,
                     "");
         }
         return new Mains(

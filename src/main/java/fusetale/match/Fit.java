@@ -155,7 +155,7 @@ final class Fit {
 
     /** How a board explains the evidence with its fuses come out one way. */
     record Turned(Way way, Fit fit) {
-        /** Ln p(evidence and this way | board), {@code of} ways in doubt: as taken one in two, else the rest. */
+        /** Ln p(evidence and this way | board), {@code of} ways in doubt: as taken one in two, else the rest (judgement). */
         private double logTogether(int of) {
             return fit.logLikelihood - Math.log(way == Way.AS_TAKEN ? 2 : 2 * (of - 1));
         }

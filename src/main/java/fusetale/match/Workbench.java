@@ -320,13 +320,22 @@ final class Workbench {
         Set<Renewed> spells = new LinkedHashSet<>(findings.renewals());
         spells.add(Renewed.NOTHING);
         // whether a new fuse may have melted as well is known once it is known what the machine with it does
-        for (List<Way> ways : List.of(List.of(Way.AS_TAKEN, Way.OTHERWISE), List.of(Way.OTHERWISE_AGAIN))) {
-            List<Trial> later = spells.stream()
-                    .flatMap(r -> some.stream().flatMap(b -> ways.stream().map(w -> after(b, r, w))))
-                    .distinct()
-                    .toList();
-            dictionary.work(later, arrangements, stopped);
-        }
+        solve(some, spells, List.of(Way.AS_TAKEN, Way.OTHERWISE), arrangements, stopped);
+        spells.remove(Renewed.NOTHING);
+        solve(some, spells, List.of(Way.OTHERWISE_AGAIN), arrangements, stopped);
+    }
+
+    private void solve(
+            List<Boards.Board> some,
+            Set<Renewed> spells,
+            List<Way> ways,
+            List<Arrangement> arrangements,
+            BooleanSupplier stopped) {
+        List<Trial> later = spells.stream()
+                .flatMap(r -> some.stream().flatMap(b -> ways.stream().map(w -> after(b, r, w))))
+                .distinct()
+                .toList();
+        dictionary.work(later, arrangements, stopped);
     }
 
     /** Works out what boards come to on full power with all that is new by now: a danger goes by that. */
@@ -385,7 +394,7 @@ final class Workbench {
         for (int j = 0; j < findings.size(); j++) {
             Renewed renewed = findings.renewed().get(j);
             Wanted wanted = findings.wanted().get(j);
-            if (Stream.of(Way.values()).anyMatch(w -> lacks(after(board, renewed, w), wanted))) {
+            if (ways(board, List.of(renewed)).stream().anyMatch(w -> lacks(after(board, renewed, w), wanted))) {
                 return true;
             }
         }
